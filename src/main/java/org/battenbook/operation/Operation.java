@@ -1,0 +1,67 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/**
+ * An operator or a built-in function: everything that the language knows of it, in one place. The
+ * stages ask it and know none by name.
+ */
+public interface Operation {
+
+  /** Its name in a formula's tree: {@code +}, {@code rounded up}, {@code sqrt}. */
+  String name();
+
+  /** How many operands it may take. */
+  Arity arity();
+
+  /**
+   * The kind of its result.
+   *
+   * @param operands its operands; one of unknown kind is not to be complained of
+   * @param complaints where what does not fit is said
+   * @return the kind, {@link Kind#UNKNOWN} after a complaint
+   */
+  Kind check(List<Operand> operands, Complaints complaints);
+
+  /**
+   * Its meaning, exact wherever the result is rational.
+   *
+   * @param operands known values of the kinds that {@link #check} let pass
+   * @return a known value, or a fault
+   */
+  Value apply(List<Value> operands);
+
+  /**
+   * How a derivation says it, with the operands already in words: {@code 132 mm rounded up to the
+   * next 1/16 in}. Operands that bind looser come bracketed.
+   */
+  String describe(List<String> operands);
+
+  /** As a spreadsheet formula of the operands', all in base units. */
+  SpreadsheetText spreadsheet(List<SpreadsheetText> operands);
+
+  /** From so many operands to so many. */
+  record Arity(int least, int most) {}
+
+  /**
+   * An operand as the check sees it.
+   *
+   * @param text as written
+   */
+  record Operand(Kind kind, String text) {}
+
+  /** Where a check says what does not fit. */
+  interface Complaints {
+    /**
+     * Says it once for the whole operation.
+     *
+     * @param code a stable name, {@code dimension-mismatch}
+     * @param operands which operands are at fault, counted from 0: their words are underlined
+     * @param message what is wrong, naming the operands and both dimensions
+     * @param repair what to write instead
+     */
+    void complain(String code, List<Integer> operands, String message, String repair);
+  }
+}

@@ -1,0 +1,44 @@
+package org.battenbook.source;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The messages of one run, gathered as they are found and given back in reading order. Only the
+ * first message at a place is kept: one fault, one message.
+ */
+public final class Diagnostics {
+  private final List<Diagnostic> found = new ArrayList<>();
+  private final Set<Span> places = new HashSet<>();
+
+  public void report(Diagnostic diagnostic) {
+    if (places.add(diagnostic.span())) {
+      found.add(diagnostic);
+    }
+  }
+
+  public void fault(String code, Span span, String message, String repair) {
+    report(Diagnostic.fault(code, span, message, repair));
+  }
+
+  public void caution(String code, Span span, String message, String repair) {
+    report(Diagnostic.caution(code, span, message, repair));
+  }
+
+  public boolean hasFaults() {
+    return found.stream().anyMatch(Diagnostic::isFault);
+  }
+
+  /** Every message; those of one file in the order of its text, files in the order of discovery. */
+  public List<Diagnostic> inOrder() {
+    List<SourceText> files = found.stream().map(d -> d.span().source()).distinct().toList();
+    List<Diagnostic> sorted = new ArrayList<>(found);
+    sorted.sort(
+        Comparator.comparingInt((Diagnostic d) -> files.indexOf(d.span().source()))
+            .thenComparingInt(d -> d.span().start()));
+    return List.copyOf(sorted);
+  }
+}

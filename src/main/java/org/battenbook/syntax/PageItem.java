@@ -1,0 +1,9 @@
+package org.battenbook.syntax;
+
+import org.battenbook.source.Span;
+
+/** What may stand on a page. */
+public sealed interface PageItem
+    permits LineDefinition, TableSection, RowsSection, Requirement, Caution {
+  Span span();
+}

@@ -1,0 +1,35 @@
+package org.battenbook.syntax;
+
+import java.util.List;
+import org.battenbook.source.Span;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * {@code table pieces by title} with its columns and rules; or, without {@code by}, a table that is
+ * reopened to take more. {@code table name} may be opened anew in any page of a following workbook.
+ *
+ * @param key the column whose values name the rows
+ * @param given the columns that a person fills in
+ * @param workedOut the columns that formulas fill in
+ * @param ticket the columns a person wants to see first, or empty
+ */
+public record TableSection(
+    Name name,
+    @Nullable Name key,
+    String note,
+    List<LineDefinition> given,
+    List<LineDefinition> workedOut,
+    List<Requirement> requirements,
+    List<Caution> cautions,
+    List<Name> ticket,
+    Span span)
+    implements PageItem {
+
+  public TableSection {
+    given = List.copyOf(given);
+    workedOut = List.copyOf(workedOut);
+    requirements = List.copyOf(requirements);
+    cautions = List.copyOf(cautions);
+    ticket = List.copyOf(ticket);
+  }
+}

@@ -1,0 +1,24 @@
+package org.battenbook.syntax;
+
+import java.util.List;
+import org.battenbook.source.SourceText;
+import org.jspecify.annotations.Nullable;
+
+/** One workbook file as written: its settings, then its statements, nested as pages and tables. */
+public record WorkbookFile(
+    SourceText source,
+    @Nullable Quoted title,
+    List<Quoted> follows,
+    @Nullable Name currency,
+    @Nullable ShownAs lengths,
+    List<Change> changes,
+    List<FunctionDefinition> functions,
+    List<PageSection> pages) {
+
+  public WorkbookFile {
+    follows = List.copyOf(follows);
+    changes = List.copyOf(changes);
+    functions = List.copyOf(functions);
+    pages = List.copyOf(pages);
+  }
+}
