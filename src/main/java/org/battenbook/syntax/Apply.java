@@ -3,8 +3,13 @@ package org.battenbook.syntax;
 import java.util.List;
 import org.battenbook.source.Span;
 
-/** An operator on its operands, by its name in the catalogue of operations: {@code + - * / ^ negate = <> < <= > >= and or not}, {@code rounded up}, {@code rounded down}, {@code rounded}, {@code rounded evenly}. */
-public record Apply(int id, Span span, String operation, List<Expression> children) implements Expression {
+/**
+ * An operator on its operands, by its name in the catalogue of operations: {@code + - * / ^ negate
+ * = <> < <= > >= and or not}, {@code rounded up}, {@code rounded down}, {@code rounded}, {@code
+ * rounded evenly}.
+ */
+public record Apply(int id, Span span, String operation, List<Expression> children)
+    implements Expression {
 
   public Apply {
     children = List.copyOf(children);

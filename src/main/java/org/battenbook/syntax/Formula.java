@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param shownAs absent where the form is left to the workbook
  * @param span from the first word of the expression to the last of the form
  */
-public record Formula(
-    Expression expression, int nodeCount, @Nullable ShownAs shownAs, Span span) {
+public record Formula(Expression expression, int nodeCount, @Nullable ShownAs shownAs, Span span) {
 
   /** The expression as written, without its {@code shown as}. */
   public String text() {

@@ -11,9 +11,5 @@ import org.jspecify.annotations.Nullable;
  * @param span the whole line without its note
  */
 public record LineDefinition(
-    Name name,
-    @Nullable KindExpression kind,
-    @Nullable Formula formula,
-    String note,
-    Span span)
+    Name name, @Nullable KindExpression kind, @Nullable Formula formula, String note, Span span)
     implements PageItem {}

@@ -8,6 +8,8 @@ public sealed interface TextPart {
   /** Words as they stand; quotes inside are single here. */
   record Words(String words) implements TextPart {}
 
-  /** {@code {moulding.stick length shown as ft}}: the value of a path, in its own form or another. */
+  /**
+   * {@code {moulding.stick length shown as ft}}: the value of a path, in its own form or another.
+   */
   record Hole(Reference reference, @Nullable ShownAs shownAs) implements TextPart {}
 }

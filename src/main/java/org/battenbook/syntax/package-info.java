@@ -1,4 +1,6 @@
-/** Formulas and workbook files as written: sealed records, visitors, and the printer back to text. */
+/**
+ * Formulas and workbook files as written: sealed records, visitors, and the printer back to text.
+ */
 @NullMarked
 package org.battenbook.syntax;
 

@@ -26,7 +26,9 @@ public sealed interface Kind {
   Kind UNKNOWN = Plain.UNKNOWN;
   Kind NUMBER = new Measured(Dimension.NONE);
 
-  /** In words: {@code a length}, {@code a plain number}, {@code a text}, {@code a row of mouldings}. */
+  /**
+   * In words: {@code a length}, {@code a plain number}, {@code a text}, {@code a row of mouldings}.
+   */
   default String words() {
     if (this instanceof Measured measured) {
       return measured.dimension().words();
