@@ -1,0 +1,70 @@
+package org.battenbook.source;
+
+/**
+ * Text as a terminal shows it: how many columns it takes, and nothing in it that a terminal would
+ * obey rather than show. Workbooks may come from anyone.
+ */
+public final class DisplayText {
+  private static final int CONTROL_PICTURES = 0x2400;
+  private static final int REPLACEMENT = 0xFFFD;
+
+  private DisplayText() {}
+
+  /** The text with every control character, tabs too, replaced by one that only shows. */
+  public static String safe(String text) {
+    if (text.codePoints().noneMatch(DisplayText::isObeyed)) {
+      return text;
+    }
+    StringBuilder shown = new StringBuilder(text.length());
+    text.codePoints().map(DisplayText::picture).forEach(shown::appendCodePoint);
+    return shown.toString();
+  }
+
+  /** The columns a text takes: none for a combining mark, two for an ideograph. */
+  public static int width(String text) {
+    return text.codePoints().map(DisplayText::width).sum();
+  }
+
+  private static boolean isObeyed(int c) {
+    int type = Character.getType(c);
+    return type == Character.CONTROL
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR
+        || type == Character.SURROGATE
+        || isDirection(c);
+  }
+
+  /** Marks that turn the direction of what follows: they can make one name look like another. */
+  private static boolean isDirection(int c) {
+    return (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+  }
+
+  private static int picture(int c) {
+    if (c == '\t') {
+      return ' ';
+    }
+    if (!isObeyed(c)) {
+      return c;
+    }
+    return c < ' ' ? CONTROL_PICTURES + c : REPLACEMENT;
+  }
+
+  private static int width(int c) {
+    int type = Character.getType(c);
+    if (type == Character.NON_SPACING_MARK
+        || type == Character.ENCLOSING_MARK
+        || type == Character.FORMAT) {
+      return 0;
+    }
+    return Character.isIdeographic(c) || isWideForm(c) ? 2 : 1;
+  }
+
+  /** Hangul syllables, kana, full-width forms and pictographs, as in Unicode's annex 11. */
+  private static boolean isWideForm(int c) {
+    return (c >= 0x1100 && c <= 0x115F)
+        || (c >= 0x3000 && c <= 0x30FF)
+        || (c >= 0xAC00 && c <= 0xD7A3)
+        || (c >= 0xFF01 && c <= 0xFF60)
+        || (c >= 0x1F300 && c <= 0x1FAFF);
+  }
+}
