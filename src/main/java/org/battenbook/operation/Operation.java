@@ -1,8 +1,10 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.number.Rational;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An operator or a built-in function: everything that the language knows of it, in one place. The
@@ -34,6 +36,14 @@ public interface Operation {
   Value apply(List<Value> operands);
 
   /**
+   * Whether an operand's value decides the result, so that the operands after it are not worked
+   * out: {@code and} stops at a no, {@code or} at a yes. The result is then that value.
+   */
+  default boolean isDecidedBy(Value operand) {
+    return false;
+  }
+
+  /**
    * How a derivation says it, with the operands already in words: {@code 132 mm rounded up to the
    * next 1/16 in}. Operands that bind looser come bracketed.
    */
@@ -49,8 +59,15 @@ public interface Operation {
    * An operand as the check sees it.
    *
    * @param text as written
+   * @param literal its number in base units where it is a literal, signed or not; else absent
    */
-  record Operand(Kind kind, String text) {}
+  record Operand(Kind kind, String text, @Nullable Rational literal) {
+
+    /** An operand that is no literal. */
+    public Operand(Kind kind, String text) {
+      this(kind, text, null);
+    }
+  }
 
   /** Where a check says what does not fit. */
   interface Complaints {

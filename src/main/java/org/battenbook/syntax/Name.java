@@ -1,8 +1,7 @@
 package org.battenbook.syntax;
 
-import java.text.Normalizer;
-import java.util.Locale;
 import org.battenbook.source.Span;
+import org.battenbook.source.TextKey;
 
 /**
  * A name of one or more words, as written. Two names are the same when their {@link #key keys} are.
@@ -18,12 +17,7 @@ public record Name(String text, Span span) {
 
   /** The key of a name or of a row's key text. */
   public static String key(String text) {
-    boolean plain = text.chars().allMatch(c -> (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'));
-    if (plain) {
-      return text;
-    }
-    String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
-    return composed.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    return TextKey.of(text);
   }
 
   @Override

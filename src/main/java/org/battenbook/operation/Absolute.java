@@ -1,0 +1,28 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/** {@code abs(a)}: without its sign. */
+final class Absolute extends Function {
+  Absolute() {
+    super("abs", new Arity(1, 1));
+  }
+
+  @Override
+  Kind checkNumbers(List<Operand> operands, Complaints complaints) {
+    return Check.kind(operands, 0);
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    return Result.of(
+        Result.quantity(operands, 0).dimension(), () -> Result.number(operands, 0).abs());
+  }
+
+  @Override
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return SpreadsheetText.call("ABS", operands.get(0));
+  }
+}

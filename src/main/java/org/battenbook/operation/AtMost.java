@@ -1,0 +1,21 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.value.Value;
+
+/** {@code a <= b}: at most. */
+final class AtMost extends Order {
+  AtMost() {
+    super("<=");
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    return Result.yesNo(compare(operands) <= 0);
+  }
+
+  @Override
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return reaches(operands.get(0), operands.get(1));
+  }
+}

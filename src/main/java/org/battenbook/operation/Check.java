@@ -1,0 +1,51 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import org.battenbook.operation.Operation.Complaints;
+import org.battenbook.operation.Operation.Operand;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Kind;
+
+/** Questions that the kind rules ask of their operands. */
+final class Check {
+  private Check() {}
+
+  /** Whether an operand is at fault elsewhere, so that nothing is to be said here. */
+  static boolean anyUnknown(List<Operand> operands) {
+    return operands.stream().anyMatch(o -> o.kind().equals(Kind.UNKNOWN));
+  }
+
+  static boolean allMeasured(List<Operand> operands) {
+    return operands.stream().allMatch(o -> o.kind() instanceof Kind.Measured);
+  }
+
+  static Kind kind(List<Operand> operands, int index) {
+    return operands.get(index).kind();
+  }
+
+  /** The dimension of an operand that is known to be a number. */
+  static Dimension dimension(List<Operand> operands, int index) {
+    return ((Kind.Measured) kind(operands, index)).dimension();
+  }
+
+  /** A number of a dimension worked out from others'; past all measure it is no kind. */
+  static Kind derived(
+      List<Operand> operands, Complaints complaints, Supplier<Dimension> dimension) {
+    try {
+      return new Kind.Measured(dimension.get());
+    } catch (ArithmeticException tooLarge) {
+      complaints.complain(
+          "dimension-too-large",
+          IntStream.range(0, operands.size()).boxed().toList(),
+          "the powers of the units here grow past all measure",
+          "work it out in smaller steps");
+      return Kind.UNKNOWN;
+    }
+  }
+
+  static boolean sameKind(List<Operand> operands) {
+    return kind(operands, 0).equals(kind(operands, 1));
+  }
+}

@@ -1,0 +1,105 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.number.Rational;
+import org.battenbook.operation.SpreadsheetText.Content;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/** What the six comparisons share: both operands are of one kind, and the result is yes or no. */
+abstract class Comparison implements Operation {
+  /**
+   * What two numbers of a spreadsheet may differ by, in base units, and still be the same: far
+   * above the noise of doubles, far below what anybody measures.
+   */
+  private static final SpreadsheetText NOISE = SpreadsheetText.number(Rational.of(1, 10_000_000));
+
+  private final String name;
+
+  Comparison(String name) {
+    this.name = name;
+  }
+
+  /** Whether operands of one kind can be compared so; says it where they cannot. */
+  abstract boolean canCompare(List<Operand> operands, Complaints complaints);
+
+  @Override
+  public final String name() {
+    return name;
+  }
+
+  @Override
+  public final Arity arity() {
+    return new Arity(2, 2);
+  }
+
+  @Override
+  public final Kind check(List<Operand> operands, Complaints complaints) {
+    if (!Check.anyUnknown(operands)
+        && canCompare(operands, complaints)
+        && !isOneKind(Check.kind(operands, 0), Check.kind(operands, 1))) {
+      Mismatch.ofKinds(operands, "they cannot be compared", complaints);
+    }
+    return Kind.YES_NO;
+  }
+
+  /** A row may be called by its name. */
+  private static boolean isOneKind(Kind left, Kind right) {
+    return left.equals(right)
+        || (left instanceof Kind.RowOf && right.equals(Kind.TEXT))
+        || (left.equals(Kind.TEXT) && right instanceof Kind.RowOf);
+  }
+
+  @Override
+  public final String describe(List<String> operands) {
+    return operands.get(0) + " " + name + " " + operands.get(1);
+  }
+
+  /** Below zero, zero or above for values in an order; numbers whose bounds overlap are equal. */
+  static int compare(List<Value> operands) {
+    if (operands.get(0) instanceof Value.Day left && operands.get(1) instanceof Value.Day right) {
+      return left.date().compareTo(right.date());
+    }
+    return Result.number(operands, 0).compareTo(Result.number(operands, 1));
+  }
+
+  /** In a spreadsheet: the first is larger than the second by more than noise. */
+  static SpreadsheetText exceeds(SpreadsheetText larger, SpreadsheetText smaller) {
+    return isCounted(larger)
+        ? larger.compared(">", smaller)
+        : larger.minus(smaller).compared(">", NOISE);
+  }
+
+  /** In a spreadsheet: the first is at most the second, noise aside. */
+  static SpreadsheetText reaches(SpreadsheetText smaller, SpreadsheetText larger) {
+    return isCounted(smaller)
+        ? smaller.compared("<=", larger)
+        : smaller.minus(larger).compared("<=", NOISE);
+  }
+
+  /**
+   * In a spreadsheet: the two are the same, or are not.
+   *
+   * @param exact {@code =} or {@code <>}
+   * @param guarded {@code <=} or {@code >}
+   */
+  static SpreadsheetText sameness(
+      SpreadsheetText left, SpreadsheetText right, String exact, String guarded) {
+    if (left.content() == Content.NUMBER) {
+      return SpreadsheetText.call("ABS", left.minus(right)).compared(guarded, NOISE);
+    }
+    if (left.content() == Content.TEXT || right.content() == Content.TEXT) {
+      return trimmed(left).compared(exact, trimmed(right));
+    }
+    return left.compared(exact, right);
+  }
+
+  private static boolean isCounted(SpreadsheetText operand) {
+    return operand.content() == Content.DATE;
+  }
+
+  private static SpreadsheetText trimmed(SpreadsheetText text) {
+    SpreadsheetText name = text.rowName();
+    return SpreadsheetText.call("TRIM", Content.TEXT, List.of(name == null ? text : name));
+  }
+}

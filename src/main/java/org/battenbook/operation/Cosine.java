@@ -1,0 +1,18 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.number.RealFunctions;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Value;
+
+/** {@code cos(a)}: exact for multiples of 60° and 90°. */
+final class Cosine extends OfAngle {
+  Cosine() {
+    super("cos");
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    return Result.of(Dimension.NONE, () -> RealFunctions.cosine(Result.number(operands, 0)));
+  }
+}

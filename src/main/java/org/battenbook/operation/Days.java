@@ -1,0 +1,36 @@
+package org.battenbook.operation;
+
+import java.time.DateTimeException;
+import java.time.temporal.ChronoUnit;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Value;
+
+/** Dates and the times between them; a day is 24 hours, times are in hours. */
+final class Days {
+  static final long HOURS = 24;
+
+  private Days() {}
+
+  /** A date so many hours later, which have to be whole days, else {@code not-whole-days}. */
+  static Value later(Value.Day day, Real hours) {
+    boolean whole =
+        hours instanceof Rational exact && exact.dividedBy(Rational.of(HOURS)).isWhole();
+    if (!whole) {
+      return Result.fault("not-whole-days", "a date can be moved by whole days only, 24 h each");
+    }
+    try {
+      long days = ((Rational) hours).dividedBy(Rational.of(HOURS)).numerator().longValueExact();
+      return new Value.Day(day.date().plusDays(days));
+    } catch (ArithmeticException | DateTimeException outside) {
+      return Result.fault("date-out-of-range", "the date lies outside the calendar");
+    }
+  }
+
+  /** The time from one date to a later one; negative to an earlier one. */
+  static Value between(Value.Day from, Value.Day to) {
+    long days = ChronoUnit.DAYS.between(from.date(), to.date());
+    return Result.of(Dimension.TIME, () -> Rational.of(days).times(Rational.of(HOURS)));
+  }
+}

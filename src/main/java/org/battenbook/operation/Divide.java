@@ -1,0 +1,38 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.number.Real;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Value;
+
+/** {@code a / b}; by zero it is the fault {@code division-by-zero}. */
+final class Divide extends Product {
+  Divide() {
+    super("/", "only numbers can be divided");
+  }
+
+  @Override
+  Dimension dimension(Dimension left, Dimension right) {
+    return left.dividedBy(right);
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    Real divisor = Result.number(operands, 1);
+    if (divisor.signum() == 0) {
+      return byZero();
+    }
+    return Result.of(dimensionOf(operands), () -> Result.number(operands, 0).dividedBy(divisor));
+  }
+
+  /** The fault of every operation that divides. */
+  static Value byZero() {
+    return Result.fault(
+        "division-by-zero", "this divides by zero: say with 'if' what is meant when it is zero");
+  }
+
+  @Override
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return operands.get(0).dividedBy(operands.get(1));
+  }
+}

@@ -1,0 +1,21 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.value.Value;
+
+/** {@code a = b}: the same; of approximate numbers, when their bounds overlap. */
+final class Equal extends Sameness {
+  Equal() {
+    super("=");
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    return Result.yesNo(isSame(operands));
+  }
+
+  @Override
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return sameness(operands.get(0), operands.get(1), "=", "<=");
+  }
+}

@@ -1,0 +1,58 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Kind;
+
+/** What the built-in functions share: numbers in brackets. */
+abstract class Function implements Operation {
+  private final String name;
+  private final Arity arity;
+
+  Function(String name, Arity arity) {
+    this.name = name;
+    this.arity = arity;
+  }
+
+  /** The kind of the result; every operand is a number. */
+  abstract Kind checkNumbers(List<Operand> operands, Complaints complaints);
+
+  @Override
+  public final String name() {
+    return name;
+  }
+
+  @Override
+  public final Arity arity() {
+    return arity;
+  }
+
+  @Override
+  public final Kind check(List<Operand> operands, Complaints complaints) {
+    if (Check.anyUnknown(operands)) {
+      return Kind.UNKNOWN;
+    }
+    return Check.allMeasured(operands)
+        ? checkNumbers(operands, complaints)
+        : Mismatch.ofNoNumber(operands, "'%s' takes numbers only".formatted(name), complaints);
+  }
+
+  @Override
+  public final String describe(List<String> operands) {
+    return name + "(" + String.join(", ", operands) + ")";
+  }
+
+  /** Says that an operand is not of the one dimension that the function takes. */
+  final Kind complainOfDimension(Operand operand, Dimension wanted, Complaints complaints) {
+    boolean bare = operand.literal() != null && operand.kind().equals(Kind.NUMBER);
+    complaints.complain(
+        "dimension-mismatch",
+        List.of(0),
+        "%s is %s, but '%s' takes %s"
+            .formatted(Mismatch.quote(operand), Mismatch.words(operand), name, wanted.words()),
+        bare && !wanted.isNone()
+            ? Mismatch.writeUnit(operand, wanted.baseSymbol())
+            : "give it " + wanted.words());
+    return Kind.UNKNOWN;
+  }
+}

@@ -1,0 +1,21 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.value.Value;
+
+/** {@code a < b}: less than. */
+final class Less extends Order {
+  Less() {
+    super("<");
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    return Result.yesNo(compare(operands) < 0);
+  }
+
+  @Override
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return exceeds(operands.get(1), operands.get(0));
+  }
+}

@@ -1,0 +1,28 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Value;
+
+/** {@code a * b}. */
+final class Multiply extends Product {
+  Multiply() {
+    super("*", "only numbers can be multiplied");
+  }
+
+  @Override
+  Dimension dimension(Dimension left, Dimension right) {
+    return left.times(right);
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    return Result.of(
+        dimensionOf(operands), () -> Result.number(operands, 0).times(Result.number(operands, 1)));
+  }
+
+  @Override
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return operands.get(0).times(operands.get(1));
+  }
+}

@@ -1,0 +1,42 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/** {@code -a}. */
+final class Negate implements Operation {
+  @Override
+  public String name() {
+    return "negate";
+  }
+
+  @Override
+  public Arity arity() {
+    return new Arity(1, 1);
+  }
+
+  @Override
+  public Kind check(List<Operand> operands, Complaints complaints) {
+    if (Check.anyUnknown(operands) || Check.allMeasured(operands)) {
+      return Check.kind(operands, 0);
+    }
+    return Mismatch.ofNoNumber(operands, "only a number can be negative", complaints);
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    return Result.of(
+        Result.quantity(operands, 0).dimension(), () -> Result.number(operands, 0).negate());
+  }
+
+  @Override
+  public String describe(List<String> operands) {
+    return "-" + operands.get(0);
+  }
+
+  @Override
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return operands.get(0).negate();
+  }
+}

@@ -1,0 +1,79 @@
+package org.battenbook.operation;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.List;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/** {@code a ^ n}: n is written as a whole number, 9 at most and -9 at least. */
+final class Power implements Operation {
+  private static final Rational LARGEST = Rational.of(9);
+
+  @Override
+  public String name() {
+    return "^";
+  }
+
+  @Override
+  public Arity arity() {
+    return new Arity(2, 2);
+  }
+
+  @Override
+  public Kind check(List<Operand> operands, Complaints complaints) {
+    if (Check.anyUnknown(operands)) {
+      return Kind.UNKNOWN;
+    }
+    if (!Check.allMeasured(operands)) {
+      return Mismatch.ofNoNumber(operands, "only numbers have powers", complaints);
+    }
+    Operand exponent = operands.get(1);
+    if (!isAllowed(exponent)) {
+      return complainOfExponent(exponent, complaints);
+    }
+    int power = (int) requireNonNull(exponent.literal()).toDouble();
+    return Check.derived(operands, complaints, () -> Check.dimension(operands, 0).pow(power));
+  }
+
+  private static boolean isAllowed(Operand exponent) {
+    Rational power = exponent.literal();
+    return power != null
+        && exponent.kind().equals(Kind.NUMBER)
+        && power.isWhole()
+        && power.abs().compareTo(LARGEST) <= 0;
+  }
+
+  private static Kind complainOfExponent(Operand exponent, Complaints complaints) {
+    complaints.complain(
+        "power-not-whole",
+        List.of(1),
+        "%s is no power: a power is written as a whole number, 9 at most"
+            .formatted(Mismatch.quote(exponent)),
+        exponent.literal() == null ? "write the power as a number: ^2" : "multiply instead");
+    return Kind.UNKNOWN;
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    Real base = Result.number(operands, 0);
+    int power = (int) Result.number(operands, 1).toDouble();
+    if (power < 0 && base.signum() == 0) {
+      return Divide.byZero();
+    }
+    return Result.of(Result.quantity(operands, 0).dimension().pow(power), () -> base.pow(power));
+  }
+
+  @Override
+  public String describe(List<String> operands) {
+    return operands.get(0) + "^" + operands.get(1);
+  }
+
+  @Override
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    Rational power = requireNonNull(operands.get(1).literal());
+    return operands.get(0).power((int) power.toDouble());
+  }
+}

@@ -1,0 +1,54 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/** What times and divided by share: any two numbers, whose dimensions go along. */
+abstract class Product implements Operation {
+  private final String name;
+  private final String consequence;
+
+  Product(String name, String consequence) {
+    this.name = name;
+    this.consequence = consequence;
+  }
+
+  abstract Dimension dimension(Dimension left, Dimension right);
+
+  @Override
+  public final String name() {
+    return name;
+  }
+
+  @Override
+  public final Arity arity() {
+    return new Arity(2, 2);
+  }
+
+  @Override
+  public final Kind check(List<Operand> operands, Complaints complaints) {
+    if (Check.anyUnknown(operands)) {
+      return Kind.UNKNOWN;
+    }
+    if (!Check.allMeasured(operands)) {
+      return Mismatch.ofNoNumber(operands, consequence, complaints);
+    }
+    return Check.derived(
+        operands,
+        complaints,
+        () -> dimension(Check.dimension(operands, 0), Check.dimension(operands, 1)));
+  }
+
+  /** The dimension of a product of values. */
+  final Dimension dimensionOf(List<Value> operands) {
+    return dimension(
+        Result.quantity(operands, 0).dimension(), Result.quantity(operands, 1).dimension());
+  }
+
+  @Override
+  public final String describe(List<String> operands) {
+    return operands.get(0) + " " + name + " " + operands.get(1);
+  }
+}

@@ -1,0 +1,99 @@
+package org.battenbook.operation;
+
+import static org.battenbook.operation.SpreadsheetText.call;
+import static org.battenbook.operation.SpreadsheetText.number;
+
+import java.util.List;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.number.Rounding;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/**
+ * What the four roundings share. The step has the dimension of what is rounded and is above zero,
+ * else it is the fault {@code step-not-positive}.
+ *
+ * <p>In a spreadsheet the steps are counted, the noise of doubles is rounded away at six digits,
+ * and the whole number is taken with {@code INT}: the rounding functions of spreadsheets differ
+ * between programs.
+ */
+abstract class RoundToStep implements Operation {
+  private static final int DIGITS = 6;
+
+  private final String name;
+  private final Rounding rounding;
+  private final String wording;
+
+  /**
+   * @param wording with the value and the step: {@code %s rounded up to the next %s}
+   */
+  RoundToStep(String name, Rounding rounding, String wording) {
+    this.name = name;
+    this.rounding = rounding;
+    this.wording = wording;
+  }
+
+  /**
+   * The whole number of steps in a spreadsheet.
+   *
+   * @param value what is rounded
+   * @param steps how many steps it is, to six digits
+   */
+  abstract SpreadsheetText whole(SpreadsheetText value, SpreadsheetText steps);
+
+  @Override
+  public final String name() {
+    return name;
+  }
+
+  @Override
+  public final Arity arity() {
+    return new Arity(2, 2);
+  }
+
+  @Override
+  public final Kind check(List<Operand> operands, Complaints complaints) {
+    if (Check.anyUnknown(operands)) {
+      return Kind.UNKNOWN;
+    }
+    if (!Check.allMeasured(operands)) {
+      return Mismatch.ofNoNumber(operands, "only numbers can be rounded", complaints);
+    }
+    return Check.sameKind(operands)
+        ? Check.kind(operands, 0)
+        : Mismatch.ofKinds(operands, "a step is of the kind that it rounds", complaints);
+  }
+
+  @Override
+  public final Value apply(List<Value> operands) {
+    Real step = Result.number(operands, 1);
+    if (step.signum() <= 0) {
+      return Result.fault(
+          "step-not-positive", "the step of this rounding is not above zero: give it a size");
+    }
+    return Result.of(
+        Result.quantity(operands, 0).dimension(),
+        () -> rounding.toStep(Result.number(operands, 0), step));
+  }
+
+  @Override
+  public final String describe(List<String> operands) {
+    return wording.formatted(operands.get(0), operands.get(1));
+  }
+
+  @Override
+  public final SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    SpreadsheetText value = operands.get(0);
+    SpreadsheetText step = operands.get(1);
+    Rational literal = step.literal();
+    if (literal == null || literal.signum() <= 0) {
+      return whole(value, counted(value.dividedBy(step))).times(step);
+    }
+    return whole(value, counted(value.scaled(Rational.ONE.dividedBy(literal)))).scaled(literal);
+  }
+
+  private static SpreadsheetText counted(SpreadsheetText steps) {
+    return call("ROUND", steps, number(DIGITS));
+  }
+}

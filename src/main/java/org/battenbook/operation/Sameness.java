@@ -1,0 +1,35 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.number.Real;
+import org.battenbook.source.TextKey;
+import org.battenbook.value.Value;
+
+/** What {@code =} and {@code <>} share: every kind can be compared so. */
+abstract class Sameness extends Comparison {
+  Sameness(String name) {
+    super(name);
+  }
+
+  @Override
+  final boolean canCompare(List<Operand> operands, Complaints complaints) {
+    return true;
+  }
+
+  /** Whether two values are the same; texts trimmed, without case, composed. */
+  static boolean isSame(List<Value> operands) {
+    Value left = operands.get(0);
+    Value right = operands.get(1);
+    if (left instanceof Value.Amount a && right instanceof Value.Amount b) {
+      Real number = a.quantity().number();
+      return number.compareTo(b.quantity().number()) == 0;
+    }
+    return left instanceof Value.Text || right instanceof Value.Text
+        ? TextKey.of(words(left)).equals(TextKey.of(words(right)))
+        : left.equals(right);
+  }
+
+  private static String words(Value value) {
+    return value instanceof Value.Row row ? row.name() : ((Value.Text) value).text();
+  }
+}

@@ -1,0 +1,301 @@
+package org.battenbook.operation;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.battenbook.number.Rational;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A piece of a spreadsheet formula that knows how tightly it binds, so that a bracket stands
+ * wherever one is needed and nowhere else. Terms of powers and of unary minus are always bracketed,
+ * since programs disagree on {@code -a^2} and {@code 2^3^2}.
+ *
+ * <p>Numbers are in base units. {@link #toString} gives the formula without a leading equals sign.
+ */
+public final class SpreadsheetText {
+  private static final int LONGEST_LITERAL = 255;
+  private static final int EXACT_DIGITS = 15;
+
+  /** No decimal of fifteen digits that a person would write has a longer one, in bits. */
+  private static final int LONGEST_DENOMINATOR = 100;
+
+  /** What a piece stands for; a comparison is written differently for each. */
+  public enum Content {
+    NUMBER,
+    TEXT,
+    YES_NO,
+    /** A day, counted as spreadsheets count days. */
+    DATE,
+    /** A row of a table, by its number in the table. */
+    ROW
+  }
+
+  /** How tightly a piece binds, loosest first. */
+  private enum Binding {
+    COMPARISON,
+    JOINED,
+    SUM,
+    PRODUCT,
+    POWER,
+    WHOLE
+  }
+
+  private final String text;
+  private final Binding binding;
+  private final Content content;
+  private final @Nullable Rational literal;
+  private final @Nullable SpreadsheetText rowName;
+
+  private SpreadsheetText(
+      String text,
+      Binding binding,
+      Content content,
+      @Nullable Rational literal,
+      @Nullable SpreadsheetText rowName) {
+    this.text = text;
+    this.binding = binding;
+    this.content = content;
+    this.literal = literal;
+    this.rowName = rowName;
+  }
+
+  private SpreadsheetText(String text, Binding binding, Content content) {
+    this(text, binding, content, null, null);
+  }
+
+  /** A number as it stands: a decimal where that is exact, else a fraction. */
+  public static SpreadsheetText number(Rational number) {
+    String decimal = decimal(number);
+    return decimal != null
+        ? new SpreadsheetText(decimal, Binding.WHOLE, Content.NUMBER, number, null)
+        : new SpreadsheetText(fraction(number), Binding.PRODUCT, Content.NUMBER, number, null);
+  }
+
+  /** A whole number. */
+  public static SpreadsheetText number(long number) {
+    return number(Rational.of(number));
+  }
+
+  /** A text in quotes; a long one in pieces that are joined. */
+  public static SpreadsheetText text(String words) {
+    if (words.length() <= LONGEST_LITERAL) {
+      return new SpreadsheetText(quoted(words), Binding.WHOLE, Content.TEXT);
+    }
+    List<String> pieces = new ArrayList<>();
+    for (int at = 0; at < words.length(); ) {
+      int end = Math.min(at + LONGEST_LITERAL, words.length());
+      boolean splitsPair = end < words.length() && Character.isLowSurrogate(words.charAt(end));
+      end -= splitsPair ? 1 : 0;
+      pieces.add(quoted(words.substring(at, end)));
+      at = end;
+    }
+    return new SpreadsheetText(String.join("&", pieces), Binding.JOINED, Content.TEXT);
+  }
+
+  public static SpreadsheetText truth(boolean yes) {
+    return new SpreadsheetText(yes ? "TRUE" : "FALSE", Binding.WHOLE, Content.YES_NO);
+  }
+
+  /** A cell, a range or a defined name. */
+  public static SpreadsheetText reference(String reference, Content content) {
+    return new SpreadsheetText(reference, Binding.WHOLE, content);
+  }
+
+  /**
+   * A row of a table.
+   *
+   * @param number its number in the table
+   * @param name what it is called: the text that it is compared with texts by
+   */
+  public static SpreadsheetText row(SpreadsheetText number, SpreadsheetText name) {
+    return new SpreadsheetText(number.text, number.binding, Content.ROW, null, name);
+  }
+
+  /** A function's call. */
+  public static SpreadsheetText call(
+      String function, Content content, List<SpreadsheetText> arguments) {
+    String inside = arguments.stream().map(a -> a.text).collect(Collectors.joining(","));
+    return new SpreadsheetText(function + "(" + inside + ")", Binding.WHOLE, content);
+  }
+
+  /** A function's call that gives a number. */
+  public static SpreadsheetText call(String function, SpreadsheetText... arguments) {
+    return call(function, Content.NUMBER, List.of(arguments));
+  }
+
+  /** {@code IF(condition,then,otherwise)}; works out the branch that it takes and no other. */
+  public static SpreadsheetText choice(
+      SpreadsheetText condition, SpreadsheetText then, SpreadsheetText otherwise) {
+    SpreadsheetText chosen = call("IF", then.content, List.of(condition, then, otherwise));
+    if (then.rowName == null || otherwise.rowName == null) {
+      return chosen;
+    }
+    return row(chosen, choice(condition, then.rowName, otherwise.rowName));
+  }
+
+  public SpreadsheetText plus(SpreadsheetText other) {
+    return sum(left(Binding.SUM) + "+" + other.right(Binding.SUM));
+  }
+
+  public SpreadsheetText minus(SpreadsheetText other) {
+    return sum(left(Binding.SUM) + "-" + other.right(Binding.PRODUCT));
+  }
+
+  public SpreadsheetText times(SpreadsheetText other) {
+    return product(left(Binding.PRODUCT) + "*" + other.right(Binding.PRODUCT));
+  }
+
+  public SpreadsheetText dividedBy(SpreadsheetText other) {
+    return product(left(Binding.PRODUCT) + "/" + other.right(Binding.POWER));
+  }
+
+  /**
+   * Times a constant, written so that the result of a whole number of steps is the nearest double:
+   * three tenths are {@code 3/10}, not {@code 3*0.1}. Units are converted so, too.
+   *
+   * @param factor above zero
+   */
+  public SpreadsheetText scaled(Rational factor) {
+    if (factor.equals(Rational.ONE)) {
+      return this;
+    }
+    if (literal != null) {
+      return number(literal.times(factor));
+    }
+    String divisor = factor.isWhole() ? null : decimal(Rational.ONE.dividedBy(factor));
+    String scale = divisor != null ? "/" + divisor : "*" + fraction(factor);
+    return product(left(Binding.PRODUCT) + scale);
+  }
+
+  public SpreadsheetText negate() {
+    if (literal != null) {
+      return number(literal.negate());
+    }
+    return product("-" + (binding == Binding.WHOLE && !isSigned() ? text : bracketed()));
+  }
+
+  public SpreadsheetText power(int exponent) {
+    String base = binding == Binding.WHOLE && !isSigned() ? text : bracketed();
+    String power = exponent < 0 ? "(" + exponent + ")" : Integer.toString(exponent);
+    return new SpreadsheetText(base + "^" + power, Binding.POWER, Content.NUMBER);
+  }
+
+  /** Two texts as one. */
+  public SpreadsheetText joined(SpreadsheetText other) {
+    String both = left(Binding.JOINED) + "&" + other.right(Binding.JOINED);
+    return new SpreadsheetText(both, Binding.JOINED, Content.TEXT);
+  }
+
+  /**
+   * A comparison by the program's own operator, which is exact only for whole numbers and for what
+   * is no number.
+   *
+   * @param relation one of {@code = <> < <= > >=}
+   */
+  public SpreadsheetText compared(String relation, SpreadsheetText other) {
+    String both = left(Binding.JOINED) + relation + other.right(Binding.JOINED);
+    return new SpreadsheetText(both, Binding.COMPARISON, Content.YES_NO);
+  }
+
+  /** The same piece, standing for a day: a date moved by days is one. */
+  SpreadsheetText asDate() {
+    return new SpreadsheetText(text, binding, Content.DATE);
+  }
+
+  public Content content() {
+    return content;
+  }
+
+  /** The number, where it is one as it stands. */
+  public @Nullable Rational literal() {
+    return literal;
+  }
+
+  /** What a row is called; null for what is no row. */
+  public @Nullable SpreadsheetText rowName() {
+    return rowName;
+  }
+
+  /** The characters of the formula: programs take 8192 at most. */
+  public int length() {
+    return text.length();
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SpreadsheetText that
+        && text.equals(that.text)
+        && content == that.content;
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  private static SpreadsheetText sum(String text) {
+    return new SpreadsheetText(text, Binding.SUM, Content.NUMBER);
+  }
+
+  private static SpreadsheetText product(String text) {
+    return new SpreadsheetText(text, Binding.PRODUCT, Content.NUMBER);
+  }
+
+  private String left(Binding loosest) {
+    return binding.compareTo(loosest) < 0 ? bracketed() : text;
+  }
+
+  /** On the right of an operator a sign is bracketed, too: {@code a-(-b)}. */
+  private String right(Binding loosest) {
+    return isSigned() ? bracketed() : left(loosest);
+  }
+
+  private boolean isSigned() {
+    return text.startsWith("-");
+  }
+
+  private String bracketed() {
+    return "(" + text + ")";
+  }
+
+  private static String quoted(String words) {
+    return '"' + words.replace("\"", "\"\"") + '"';
+  }
+
+  /** The number as a decimal of at most fifteen digits, or null where it is none. */
+  private static @Nullable String decimal(Rational number) {
+    BigInteger denominator = number.denominator();
+    if (denominator.bitLength() > LONGEST_DENOMINATOR) {
+      return null;
+    }
+    BigInteger odd = denominator.shiftRight(denominator.getLowestSetBit());
+    while (odd.mod(BigInteger.valueOf(5)).signum() == 0) {
+      odd = odd.divide(BigInteger.valueOf(5));
+    }
+    if (!odd.equals(BigInteger.ONE)) {
+      return null;
+    }
+    BigDecimal exact = new BigDecimal(number.numerator()).divide(new BigDecimal(denominator));
+    BigDecimal shortest = exact.stripTrailingZeros();
+    return shortest.precision() <= EXACT_DIGITS ? shortest.toPlainString() : null;
+  }
+
+  /** Numerator over denominator; the nearest double where these have too many digits. */
+  private static String fraction(Rational number) {
+    String numerator = number.numerator().toString();
+    String denominator = number.denominator().toString();
+    boolean exact = numerator.length() <= EXACT_DIGITS && denominator.length() <= EXACT_DIGITS;
+    if (!exact) {
+      return Double.toString(number.toNearestDouble());
+    }
+    return number.isWhole() ? numerator : numerator + "/" + denominator;
+  }
+}

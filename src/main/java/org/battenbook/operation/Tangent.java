@@ -1,0 +1,27 @@
+package org.battenbook.operation;
+
+import java.util.List;
+import org.battenbook.number.Real;
+import org.battenbook.number.RealFunctions;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Value;
+
+/**
+ * {@code tan(a)}: exact for multiples of 45°. At a right angle it is the fault {@code
+ * tangent-of-right-angle}.
+ */
+final class Tangent extends OfAngle {
+  Tangent() {
+    super("tan");
+  }
+
+  @Override
+  public Value apply(List<Value> operands) {
+    Real angle = Result.number(operands, 0);
+    if (RealFunctions.cosine(angle).signum() == 0) {
+      return Result.fault(
+          "tangent-of-right-angle", "a right angle has no tangent: take an angle below 90 deg");
+    }
+    return Result.of(Dimension.NONE, () -> RealFunctions.tangent(angle));
+  }
+}
