@@ -40,7 +40,7 @@ class ArchitectureTest {
           value     : unit
           syntax    : number source
           parse     : syntax
-          operation : value
+          operation : value source
           book      : parse
           bind      : book value
           check     : bind operation
