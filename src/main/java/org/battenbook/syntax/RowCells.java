@@ -49,6 +49,13 @@ public final class RowCells {
     return source.span(start(row, column), end(row, column));
   }
 
+  /** The words after {@code --} at the end of a row, or empty. */
+  public String note(int row) {
+    int last = end(row, width - 1);
+    String rest = source.text().substring(last, source.lineEnd(source.line(last))).strip();
+    return rest.startsWith("--") ? rest.substring(2).strip() : "";
+  }
+
   /** Gathers rows one after another. */
   public static final class Builder {
     private final SourceText source;

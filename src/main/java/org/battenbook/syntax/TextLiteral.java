@@ -1,17 +1,28 @@
 package org.battenbook.syntax;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.battenbook.source.Span;
 
 /**
- * A text in quotes. Its parts are words and, where the text is a message or a line's formula, holes
- * that show a value.
+ * A text in quotes. Its parts are words and, where the text is a message or what a line's formula
+ * gives, holes that show a value. The paths in its holes are its children.
  */
 public record TextLiteral(int id, Span span, List<TextPart> parts) implements Expression {
 
+  public TextLiteral {
+    parts = List.copyOf(parts);
+  }
+
   @Override
   public List<Expression> children() {
-    return List.of();
+    List<Expression> children = new ArrayList<>();
+    for (TextPart part : parts) {
+      if (part instanceof TextPart.Hole hole) {
+        children.add(hole.reference());
+      }
+    }
+    return children;
   }
 
   @Override
