@@ -24,7 +24,7 @@ abstract class Sameness extends Comparison {
       Real number = a.quantity().number();
       return number.compareTo(b.quantity().number()) == 0;
     }
-    return left instanceof Value.Text || right instanceof Value.Text
+    return (left instanceof Value.Text || right instanceof Value.Text)
         ? TextKey.of(words(left)).equals(TextKey.of(words(right)))
         : left.equals(right);
   }

@@ -1,0 +1,94 @@
+package org.battenbook.number;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+
+/** The ways to round a number to a step. */
+public enum Rounding {
+  /** Towards plus infinity. */
+  UP {
+    @Override
+    public Rational toWhole(Rational value) {
+      return value.wholeAbove();
+    }
+  },
+  /** Towards minus infinity. */
+  DOWN {
+    @Override
+    public Rational toWhole(Rational value) {
+      return value.wholeBelow();
+    }
+  },
+  /** To the nearest step; a tie goes away from zero. */
+  NEAREST {
+    @Override
+    public Rational toWhole(Rational value) {
+      Rational magnitude = value.abs().plus(HALF).wholeBelow();
+      return value.signum() < 0 ? magnitude.negate() : magnitude;
+    }
+  },
+  /** To the nearest step; a tie goes to the even one. */
+  EVENLY {
+    @Override
+    public Rational toWhole(Rational value) {
+      Rational whole = value.plus(HALF).wholeBelow();
+      boolean tie = whole.minus(value).equals(HALF);
+      return tie && whole.numerator().testBit(0) ? whole.minus(Rational.ONE) : whole;
+    }
+  };
+
+  private static final Rational HALF = Rational.of(1, 2);
+
+  /** Decimals to which an approximate number of steps is read, as an exported formula does. */
+  private static final int DECIMALS = 6;
+
+  private static final BigInteger PARTS = BigInteger.TEN.pow(DECIMALS);
+
+  /** Rounds to a whole number. */
+  public abstract Rational toWhole(Rational value);
+
+  /**
+   * Rounds to a multiple of the step.
+   *
+   * <p>An exact value is rounded exactly. Of an approximate one the steps are counted to six
+   * decimals first, so that what lies within half a millionth of a step is on it; the result is
+   * exact again, unless its bound straddles two results.
+   *
+   * @param step greater than zero
+   * @throws ArithmeticException if the step is not greater than zero
+   */
+  public Real toStep(Real value, Real step) {
+    if (step.signum() <= 0) {
+      throw new ArithmeticException("a rounding step is greater than zero");
+    }
+    Real steps = value.dividedBy(step);
+    return steps instanceof Rational exact
+        ? toWhole(exact).times(step)
+        : toWhole((Approximate) steps).times(step);
+  }
+
+  /**
+   * Rounds exactly to a multiple of the step.
+   *
+   * @throws ArithmeticException if the step is not greater than zero
+   */
+  public Rational toStep(Rational value, Rational step) {
+    return (Rational) toStep((Real) value, (Real) step);
+  }
+
+  private Real toWhole(Approximate steps) {
+    Rational least = toWhole(sixDecimals(steps.value() - steps.bound()));
+    Rational most = toWhole(sixDecimals(steps.value() + steps.bound()));
+    if (least.equals(most)) {
+      return least;
+    }
+    double middle = toWhole(sixDecimals(steps.value())).toDouble();
+    return Approximate.rounded(middle, most.minus(least).toDouble());
+  }
+
+  private static Rational sixDecimals(double steps) {
+    BigDecimal read = new BigDecimal(steps).setScale(DECIMALS, RoundingMode.HALF_UP);
+    return Rational.of(read.unscaledValue(), PARTS);
+  }
+}
