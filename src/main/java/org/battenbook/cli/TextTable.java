@@ -1,0 +1,89 @@
+package org.battenbook.cli;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.battenbook.source.DisplayText;
+
+/**
+ * Rows in aligned columns. A table wider than the page goes on below in a further block, which
+ * begins with the first column again, as that one says whose values they are.
+ */
+final class TextTable {
+  private static final String GAP = "  ";
+
+  private final List<Column> columns;
+  private final List<List<String>> rows = new ArrayList<>();
+  private final int[] widths;
+
+  TextTable(List<Column> columns) {
+    this.columns = List.copyOf(columns);
+    this.widths = columns.stream().mapToInt(c -> DisplayText.width(c.heading())).toArray();
+  }
+
+  /**
+   * A column.
+   *
+   * @param toTheRight whether its cells end at the right, as numbers do
+   */
+  record Column(String heading, boolean toTheRight) {
+    Column {
+      heading = DisplayText.safe(heading);
+    }
+  }
+
+  /** Adds a row: one cell for each column. */
+  void add(List<String> cells) {
+    List<String> row = cells.stream().map(DisplayText::safe).toList();
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = Math.max(widths[i], DisplayText.width(row.get(i)));
+    }
+    rows.add(row);
+  }
+
+  /**
+   * The table in lines, headings first.
+   *
+   * @param pageWidth how many characters a line may take, if it can
+   * @param headingInk colours the headings
+   */
+  List<String> lines(int pageWidth, UnaryOperator<String> headingInk) {
+    List<String> lines = new ArrayList<>();
+    int from = 1;
+    do {
+      int[] block = block(from, pageWidth);
+      if (!lines.isEmpty()) {
+        lines.add("");
+      }
+      lines.add(headingInk.apply(line(block, columns.stream().map(Column::heading).toList())));
+      rows.forEach(row -> lines.add(line(block, row)));
+      from = block[block.length - 1] + 1;
+    } while (from < columns.size());
+    return lines;
+  }
+
+  /** The first column and as many as fit from another on, at least that one. */
+  private int[] block(int from, int pageWidth) {
+    int width = widths[0];
+    int to = from;
+    while (to < columns.size() && (to == from || width + GAP.length() + widths[to] <= pageWidth)) {
+      width += GAP.length() + widths[to];
+      to++;
+    }
+    int[] block = new int[1 + to - from];
+    Arrays.setAll(block, i -> i == 0 ? 0 : from + i - 1);
+    return block;
+  }
+
+  private String line(int[] block, List<String> cells) {
+    StringBuilder line = new StringBuilder();
+    for (int i : block) {
+      String blanks = " ".repeat(widths[i] - DisplayText.width(cells.get(i)));
+      boolean right = columns.get(i).toTheRight();
+      line.append(line.isEmpty() ? "" : GAP);
+      line.append(right ? blanks : "").append(cells.get(i)).append(right ? "" : blanks);
+    }
+    return line.toString().stripTrailing();
+  }
+}
