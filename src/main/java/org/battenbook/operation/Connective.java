@@ -40,11 +40,21 @@ abstract class Connective implements Operation {
     complaints.complain(
         "not-yes-or-no",
         List.of(at),
-        "%s is %s, but '%s' joins what is yes or no"
-            .formatted(Mismatch.quote(operand), Mismatch.words(operand), name),
-        operand.kind() instanceof Kind.Measured
-            ? "compare it: %s > 0".formatted(operand.text())
-            : "compare it with =");
+        "%s is %s, but '%s' %s what is yes or no"
+            .formatted(Mismatch.quote(operand), Mismatch.words(operand), name, verb()),
+        repair(operand));
+  }
+
+  private static String repair(Operand operand) {
+    return operand.kind() instanceof Kind.Measured measured
+        ? "compare it: %s > 0 %s"
+            .formatted(operand.text(), measured.dimension().baseSymbol())
+            .strip()
+        : "compare it with =";
+  }
+
+  private String verb() {
+    return arity().most() == 1 ? "takes" : "joins";
   }
 
   @Override

@@ -44,15 +44,21 @@ abstract class Function implements Operation {
 
   /** Says that an operand is not of the one dimension that the function takes. */
   final Kind complainOfDimension(Operand operand, Dimension wanted, Complaints complaints) {
-    boolean bare = operand.literal() != null && operand.kind().equals(Kind.NUMBER);
     complaints.complain(
         "dimension-mismatch",
         List.of(0),
         "%s is %s, but '%s' takes %s"
             .formatted(Mismatch.quote(operand), Mismatch.words(operand), name, wanted.words()),
-        bare && !wanted.isNone()
-            ? Mismatch.writeUnit(operand, wanted.baseSymbol())
-            : "give it " + wanted.words());
+        repair(operand, wanted));
     return Kind.UNKNOWN;
+  }
+
+  private static String repair(Operand operand, Dimension wanted) {
+    if (wanted.isNone()) {
+      return "divide it by " + Mismatch.words(operand);
+    }
+    return Mismatch.isBare(operand)
+        ? Mismatch.writeUnit(operand, wanted.baseSymbol())
+        : "give it " + wanted.words();
   }
 }

@@ -78,6 +78,11 @@ final class Mismatch {
     return loose && !operand.text().startsWith("(") ? "(" + operand.text() + ")" : operand.text();
   }
 
+  /** Whether an operand is a number written without a unit. */
+  static boolean isBare(Operand operand) {
+    return operand.literal() != null && operand.kind().equals(Kind.NUMBER);
+  }
+
   /** A number without its unit: the repair that writes one. */
   static String writeUnit(Operand number, String unit) {
     return "write %s with its unit: %s %s".formatted(quote(number), number.text(), unit);
@@ -104,8 +109,7 @@ final class Mismatch {
 
   /** A literal without a unit most likely lacks the other's. */
   private static String unitRepair(Operand number, Dimension wanted) {
-    boolean bare = number.literal() != null && number.kind().equals(Kind.NUMBER);
-    return bare ? writeUnit(number, wanted.baseSymbol()) : "";
+    return isBare(number) ? writeUnit(number, wanted.baseSymbol()) : "";
   }
 
   private static String factorRepair(

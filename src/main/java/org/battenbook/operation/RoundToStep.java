@@ -90,7 +90,7 @@ abstract class RoundToStep implements Operation {
     if (literal == null || literal.signum() <= 0) {
       return whole(value, counted(value.dividedBy(step))).times(step);
     }
-    return whole(value, counted(value.scaled(Rational.ONE.dividedBy(literal)))).scaled(literal);
+    return whole(value, counted(value.scaled(Rational.ONE.dividedBy(literal)))).steps(literal);
   }
 
   private static SpreadsheetText counted(SpreadsheetText steps) {

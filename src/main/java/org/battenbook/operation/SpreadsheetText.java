@@ -153,21 +153,29 @@ public final class SpreadsheetText {
   }
 
   /**
-   * Times a constant, written so that the result of a whole number of steps is the nearest double:
-   * three tenths are {@code 3/10}, not {@code 3*0.1}. Units are converted so, too.
+   * Times a constant: units are converted so, {@code a*25.4}, {@code a/25.4}.
    *
-   * @param factor above zero
+   * @param factor not zero
    */
   public SpreadsheetText scaled(Rational factor) {
+    Rational divisor = Rational.ONE.dividedBy(factor);
+    boolean divides = divisor.isWhole() || decimal(factor) == null;
     if (factor.equals(Rational.ONE)) {
       return this;
     }
     if (literal != null) {
       return number(literal.times(factor));
     }
-    String divisor = factor.isWhole() ? null : decimal(Rational.ONE.dividedBy(factor));
-    String scale = divisor != null ? "/" + divisor : "*" + fraction(factor);
-    return product(left(Binding.PRODUCT) + scale);
+    return divides && decimal(divisor) != null ? dividedBy(number(divisor)) : times(number(factor));
+  }
+
+  /**
+   * A whole number of steps as a size, written so that it is the nearest double: three tenths are
+   * {@code 3/10}, not {@code 3*0.1}.
+   */
+  SpreadsheetText steps(Rational step) {
+    SpreadsheetText above = scaled(Rational.of(step.numerator(), BigInteger.ONE));
+    return above.scaled(Rational.of(BigInteger.ONE, step.denominator()));
   }
 
   public SpreadsheetText negate() {
