@@ -80,8 +80,15 @@ public final class Rational implements Real, Comparable<Rational> {
     return inLowestTerms(numerator.divide(divisor), denominator.divide(divisor));
   }
 
-  /** The exact value of a double. */
+  /**
+   * The exact value of a double.
+   *
+   * @throws IllegalArgumentException if it is infinite or no number
+   */
   public static Rational exactly(double number) {
+    if (!Double.isFinite(number)) {
+      throw new IllegalArgumentException("not a number: " + number);
+    }
     int exponent = Math.max(Math.getExponent(number), Double.MIN_EXPONENT) - 52;
     BigInteger significand = BigInteger.valueOf((long) Math.scalb(number, -exponent));
     return exponent >= 0

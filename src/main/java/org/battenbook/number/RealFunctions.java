@@ -103,17 +103,21 @@ public final class RealFunctions {
     };
   }
 
-  /** The angle in degrees, between -90 and 90, that has this tangent. */
+  /**
+   * The angle in degrees, between -90 and 90, that has this tangent. It moves by the tangent's
+   * error over {@code 1 + tangent^2}.
+   */
   public static Real arctangent(Real tangent) {
-    if (tangent instanceof Rational exact && exact.abs().compareTo(Rational.ONE) <= 0) {
-      if (exact.isWhole()) {
-        return exact.times(HALF_RIGHT);
-      }
+    if (tangent instanceof Rational exact
+        && exact.isWhole()
+        && exact.abs().compareTo(Rational.ONE) <= 0) {
+      return exact.times(HALF_RIGHT);
     }
     Approximate slope = Approximate.of(tangent);
     double degrees = StrictMath.toDegrees(StrictMath.atan(slope.value()));
-    double moved = StrictMath.toDegrees(slope.bound()) + Math.abs(degrees) * RELATIVE_ERROR;
-    return Approximate.rounded(degrees, moved);
+    double least = Math.max(Math.abs(slope.value()) - slope.bound(), 0);
+    double moved = StrictMath.toDegrees(slope.bound()) / (1 + least * least);
+    return Approximate.rounded(degrees, moved + Math.abs(degrees) * RELATIVE_ERROR);
   }
 
   /** A sine or cosine moves by no more than its angle does. */

@@ -1,9 +1,5 @@
 package org.battenbook.number;
 
-import java.math.BigDecimal;
-import java.math.BigInteger;
-import java.math.RoundingMode;
-
 /** The ways to round a number to a step. */
 public enum Rounding {
   /** Towards plus infinity. */
@@ -40,10 +36,8 @@ public enum Rounding {
 
   private static final Rational HALF = Rational.of(1, 2);
 
-  /** Decimals to which an approximate number of steps is read, as an exported formula does. */
-  private static final int DECIMALS = 6;
-
-  private static final BigInteger PARTS = BigInteger.TEN.pow(DECIMALS);
+  /** To which part of a step an approximate number is read, as an exported formula reads it. */
+  private static final Rational MILLIONTH = Rational.of(1, 1_000_000);
 
   /** Rounds to a whole number. */
   public abstract Rational toWhole(Rational value);
@@ -78,17 +72,13 @@ public enum Rounding {
   }
 
   private Real toWhole(Approximate steps) {
-    Rational least = toWhole(sixDecimals(steps.value() - steps.bound()));
-    Rational most = toWhole(sixDecimals(steps.value() + steps.bound()));
-    if (least.equals(most)) {
-      return least;
-    }
-    double middle = toWhole(sixDecimals(steps.value())).toDouble();
-    return Approximate.rounded(middle, most.minus(least).toDouble());
-  }
-
-  private static Rational sixDecimals(double steps) {
-    BigDecimal read = new BigDecimal(steps).setScale(DECIMALS, RoundingMode.HALF_UP);
-    return Rational.of(read.unscaledValue(), PARTS);
+    Rational middle = Rational.exactly(steps.value());
+    Rational bound = Rational.exactly(steps.bound());
+    Rational least = toWhole(NEAREST.toStep(middle.minus(bound), MILLIONTH));
+    Rational most = toWhole(NEAREST.toStep(middle.plus(bound), MILLIONTH));
+    return least.equals(most)
+        ? least
+        : Approximate.rounded(
+            toWhole(middle).toNearestDouble(), most.minus(least).toNearestDouble());
   }
 }
