@@ -1,5 +1,6 @@
 package org.battenbook.unit;
 
+import java.util.OptionalInt;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +28,8 @@ public final class Form {
    *
    * @param step of the last place, in the unit, greater than zero; null where only a unit is named
    * @param decimal whether the step is written as a decimal, so that decimals are wanted
-   * @throws IllegalArgumentException if the step is not greater than zero
+   * @throws IllegalArgumentException if the step is not greater than zero, or a decimal of more
+   *     than 30 places
    */
   public static Form of(@Nullable Rational step, boolean decimal, Unit unit) {
     return step == null ? ofUnit(unit, SIXTEENTH) : ofStep(step, decimal, unit);
@@ -48,12 +50,12 @@ public final class Form {
     if (unit.equals(Units.FOOT)) {
       return new Form(unit, new Layout.FeetAndInches(inchStep.dividedBy(unit.factor())));
     }
-    int minorDigits = Units.minorDigits(unit.dimension());
+    OptionalInt minorDigits = Units.minorDigits(unit.dimension());
     return new Form(
         unit,
-        minorDigits > 0 && unit.dimension().isMoney()
-            ? Layout.DecimalSteps.of(Layout.tenTo(-minorDigits))
-            : new Layout.FreeDecimals(minorDigits));
+        minorDigits.isPresent() && unit.dimension().isMoney()
+            ? Layout.DecimalSteps.of(Layout.tenTo(-minorDigits.getAsInt()))
+            : new Layout.FreeDecimals(minorDigits.orElse(0)));
   }
 
   /**

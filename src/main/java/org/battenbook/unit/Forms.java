@@ -1,6 +1,8 @@
 package org.battenbook.unit;
 
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.number.Rational;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +16,7 @@ public final class Forms {
   private static final Set<Unit> METRIC = Set.of(Units.MILLIMETRE, Units.CENTIMETRE, Units.METRE);
 
   private final Form lengths;
+  private final Map<Dimension, Form> made = new ConcurrentHashMap<>();
 
   private Forms(Form lengths) {
     this.lengths = lengths;
@@ -35,7 +38,11 @@ public final class Forms {
   public Form form(Dimension dimension) {
     return dimension.equals(Dimension.LENGTH)
         ? lengths
-        : Form.ofUnit(dimension.unit(this::preferred), inchStep());
+        : made.computeIfAbsent(dimension, this::make);
+  }
+
+  private Form make(Dimension dimension) {
+    return Form.ofUnit(dimension.unit(this::preferred), inchStep());
   }
 
   private Unit preferred(Base base, int power) {
@@ -58,7 +65,7 @@ public final class Forms {
    *
    * @param step in the unit; null where only a unit is named
    * @param decimal whether the step is written as a decimal
-   * @throws IllegalArgumentException if the step is not greater than zero
+   * @throws IllegalArgumentException as {@link Form#of}
    */
   public Form shownAs(@Nullable Rational step, boolean decimal, Unit unit) {
     return step == null ? Form.ofUnit(unit, inchStep()) : Form.of(step, decimal, unit);

@@ -1,6 +1,7 @@
 package org.battenbook.unit;
 
 import java.math.BigDecimal;
+import java.util.stream.IntStream;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Rounding;
 import org.jspecify.annotations.Nullable;
@@ -88,6 +89,9 @@ sealed interface Layout {
     private static final int ROUNDED = 3;
     private static final int FIGURES = 4;
 
+    /** Smaller numbers are shown as 0. */
+    private static final int SMALLEST = 12;
+
     @Override
     public @Nullable Rational step() {
       return null;
@@ -106,26 +110,31 @@ sealed interface Layout {
     }
 
     private int roundedPlaces(Rational number) {
-      Rational fewestFigures = tenTo(FIGURES - 1);
       int places = Math.max(ROUNDED, fewest);
-      while (number.abs().times(tenTo(places)).compareTo(fewestFigures) < 0) {
+      while (places < SMALLEST && number.abs().compareTo(tenTo(FIGURES - 1 - places)) < 0) {
         places++;
       }
       return places;
     }
   }
 
+  /** More decimal places than anyone can want. */
+  int MOST_PLACES = 30;
+
   static boolean isDecimal(Rational number, int places) {
     return number.times(tenTo(places)).isWhole();
   }
 
-  /** How many places, but at least so many, a number takes that is a decimal. */
+  /**
+   * How many places, but at least so many, a decimal takes.
+   *
+   * @throws IllegalArgumentException if it takes too many, or is no decimal
+   */
   static int placesOf(Rational decimal, int fewest) {
-    int places = fewest;
-    while (!isDecimal(decimal, places)) {
-      places++;
-    }
-    return places;
+    return IntStream.rangeClosed(fewest, MOST_PLACES)
+        .filter(places -> isDecimal(decimal, places))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no decimal to show: " + decimal));
   }
 
   static String decimal(Rational number, int places) {

@@ -2,41 +2,47 @@ package org.battenbook.unit;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What may have been meant by a unit that there is not. */
 final class UnitSuggestions {
-  private static final Map<String, List<String>> WORDS =
-      Map.ofEntries(
-          Map.entry("in", List.of("inch", "inches", "ins", "\"")),
-          Map.entry("ft", List.of("foot", "feet", "fts", "'", "lf", "lin ft")),
-          Map.entry("yd", List.of("yard", "yards", "yds")),
-          Map.entry("mil", List.of("mils", "thou", "point", "points")),
-          Map.entry("mm", List.of("millimetre", "millimetres", "millimeter", "millimeters", "mms")),
-          Map.entry("cm", List.of("centimetre", "centimetres", "centimeter", "centimeters", "cms")),
-          Map.entry("m", List.of("metre", "metres", "meter", "meters")),
-          Map.entry("bd ft", List.of("board foot", "board feet", "bf", "fbm", "bdft")),
-          Map.entry("lb", List.of("pound", "pounds", "lbs", "lbm")),
-          Map.entry("oz", List.of("ounce", "ounces", "ozs")),
-          Map.entry("g", List.of("gram", "grams", "gramme", "grammes", "gm")),
-          Map.entry("kg", List.of("kilo", "kilos", "kilogram", "kilograms", "kgs")),
-          Map.entry("deg", List.of("degree", "degrees", "degs", "°")),
-          Map.entry("s", List.of("sec", "secs", "second", "seconds")),
-          Map.entry("min", List.of("minute", "minutes", "mins")),
-          Map.entry("h", List.of("hr", "hrs", "hour", "hours")),
-          Map.entry("day", List.of("days", "d")),
-          Map.entry("K", List.of("kelvin", "degc", "c", "°c", "celsius")),
-          Map.entry("degF", List.of("f", "°f", "fahrenheit")),
-          Map.entry("%", List.of("percent", "per cent", "pct")),
-          Map.entry("USD", List.of("$", "dollar", "dollars")),
-          Map.entry("EUR", List.of("€", "euro", "euros")),
-          Map.entry("GBP", List.of("£", "quid")),
-          Map.entry("in^2", List.of("sq in", "square inch", "square inches", "in2", "in²")),
-          Map.entry("ft^2", List.of("sq ft", "square foot", "square feet", "sf", "ft2", "ft²")),
-          Map.entry("m^2", List.of("sq m", "sqm", "square metre", "square metres", "m2", "m²")),
-          Map.entry("lb/in^2", List.of("psi")));
+  /** A symbol, and words that people write for it. */
+  private record Words(String symbol, List<String> words) {
+    static Words of(String symbol, String... words) {
+      return new Words(symbol, List.of(words));
+    }
+  }
+
+  private static final List<Words> WORDS =
+      List.of(
+          Words.of("in", "inch", "inches", "ins", "\""),
+          Words.of("ft", "foot", "feet", "fts", "'", "lf", "lin ft"),
+          Words.of("yd", "yard", "yards", "yds"),
+          Words.of("mil", "mils", "thou", "point", "points"),
+          Words.of("mm", "millimetre", "millimetres", "millimeter", "millimeters", "mms"),
+          Words.of("cm", "centimetre", "centimetres", "centimeter", "centimeters", "cms"),
+          Words.of("m", "metre", "metres", "meter", "meters"),
+          Words.of("bd ft", "board foot", "board feet", "bf", "fbm", "bdft"),
+          Words.of("lb", "pound", "pounds", "lbs", "lbm"),
+          Words.of("oz", "ounce", "ounces", "ozs"),
+          Words.of("g", "gram", "grams", "gramme", "grammes", "gm"),
+          Words.of("kg", "kilo", "kilos", "kilogram", "kilograms", "kgs"),
+          Words.of("deg", "degree", "degrees", "degs", "°"),
+          Words.of("s", "sec", "secs", "second", "seconds"),
+          Words.of("min", "minute", "minutes", "mins"),
+          Words.of("h", "hr", "hrs", "hour", "hours"),
+          Words.of("day", "days", "d"),
+          Words.of("K", "kelvin", "degc", "c", "°c", "celsius"),
+          Words.of("degF", "f", "°f", "fahrenheit"),
+          Words.of("%", "percent", "per cent", "pct"),
+          Words.of("USD", "$", "dollar", "dollars"),
+          Words.of("EUR", "€", "euro", "euros"),
+          Words.of("GBP", "£", "quid"),
+          Words.of("in^2", "sq in", "square inch", "square inches", "in2", "in²"),
+          Words.of("ft^2", "sq ft", "square foot", "square feet", "sf", "ft2", "ft²"),
+          Words.of("m^2", "sq m", "sqm", "square metre", "square metres", "m2", "m²"),
+          Words.of("lb/in^2", "psi"));
 
   private UnitSuggestions() {}
 
@@ -60,9 +66,7 @@ final class UnitSuggestions {
     String lower = written.strip().toLowerCase(Locale.ROOT);
     String upper = lower.toUpperCase(Locale.ROOT);
     Stream<String> byWord =
-        WORDS.entrySet().stream()
-            .filter(entry -> entry.getValue().contains(lower))
-            .map(Map.Entry::getKey);
+        WORDS.stream().filter(each -> each.words.contains(lower)).map(Words::symbol);
     Stream<String> byCase =
         Stream.of(lower, upper).filter(symbol -> Units.find(symbol).isPresent());
     Stream<String> byLetter = Units.symbols().filter(symbol -> isOneLetterOff(lower, symbol));

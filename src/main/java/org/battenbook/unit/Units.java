@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -117,17 +118,20 @@ public final class Units {
 
   /** Whether it is a code of ISO 4217, in capitals. */
   public static boolean isCurrency(String code) {
-    return Currencies.CODES.contains(code);
+    return code.length() == 3 && Currencies.CODES.contains(code);
   }
 
   /**
-   * The minor digits of the currency that takes part in a dimension, after ISO 4217; 0 without one.
+   * The minor digits of the currency that takes part in a dimension, after ISO 4217; empty without
+   * a currency, and for one without minor digits, as gold.
    */
-  static int minorDigits(Dimension dimension) {
-    return dimension
-        .currency()
-        .map(code -> Math.max(Currency.getInstance(code).getDefaultFractionDigits(), 0))
-        .orElse(0);
+  public static OptionalInt minorDigits(Dimension dimension) {
+    int digits =
+        dimension
+            .currency()
+            .map(code -> Currency.getInstance(code).getDefaultFractionDigits())
+            .orElse(-1);
+    return digits < 0 ? OptionalInt.empty() : OptionalInt.of(digits);
   }
 
   /** Loaded only when a unit is no measure. */
