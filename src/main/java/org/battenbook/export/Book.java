@@ -1,0 +1,11 @@
+package org.battenbook.export;
+
+import java.util.List;
+import java.util.SortedMap;
+
+/**
+ * A spreadsheet file, ready to be written.
+ *
+ * @param names of cells, each with the cell's address and its sheet
+ */
+record Book(String title, List<Sheet> sheets, SortedMap<String, String> names) {}

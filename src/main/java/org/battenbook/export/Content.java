@@ -1,0 +1,32 @@
+package org.battenbook.export;
+
+import java.time.LocalDate;
+
+/** What stands in a cell. */
+sealed interface Content {
+
+  /** Nothing but its look. */
+  record Blank() implements Content {}
+
+  /** A text; one that begins like a formula stays a text. */
+  record Words(String text) implements Content {}
+
+  /** A number in the unit that its column or line is shown in. */
+  record Figure(double number) implements Content {}
+
+  record Truth(boolean yes) implements Content {}
+
+  record Day(LocalDate date) implements Content {}
+
+  /** What spreadsheets show for a value that there is none of. */
+  record Missing() implements Content {}
+
+  /**
+   * A live formula.
+   *
+   * @param text without a leading equals sign
+   * @param array whether it is worked out over whole columns at once
+   * @param cached what it gives, for programs that do not work it out
+   */
+  record Formula(String text, boolean array, Content cached) implements Content {}
+}

@@ -1,0 +1,19 @@
+package org.battenbook.export;
+
+/** How a cell looks, by the part that it plays. */
+enum Look {
+  TITLE,
+  HEADING,
+  /** The name of a line, or of a row. */
+  NAME,
+  /** A value that a person filled in. */
+  GIVEN,
+  /** A value that a formula gives. */
+  WORKED_OUT,
+  /** A value that a person filled in where a formula would give one. */
+  OVERRIDDEN,
+  /** A value that stands instead of a formula, with a note that says why. */
+  FIXED,
+  UNIT,
+  NOTE
+}
