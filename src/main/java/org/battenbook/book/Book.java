@@ -1,0 +1,102 @@
+package org.battenbook.book;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.battenbook.source.SourceText;
+import org.battenbook.syntax.FunctionDefinition;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.ShownAs;
+import org.jspecify.annotations.Nullable;
+
+/** A job with everything that it follows, as one model. */
+public final class Book {
+  private final SourceText source;
+  private final String title;
+  private final @Nullable Name currency;
+  private final @Nullable ShownAs lengths;
+  private final Map<SourceText, Set<SourceText>> seen;
+  private final Map<String, Page> pages = new LinkedHashMap<>();
+  private final Map<String, Table> tables = new LinkedHashMap<>();
+  private final Map<String, FunctionDefinition> functions = new LinkedHashMap<>();
+
+  Book(
+      SourceText source,
+      String title,
+      @Nullable Name currency,
+      @Nullable ShownAs lengths,
+      Map<SourceText, Set<SourceText>> seen) {
+    this.source = source;
+    this.title = title;
+    this.currency = currency;
+    this.lengths = lengths;
+    this.seen = seen;
+  }
+
+  /** The job's own text. */
+  public SourceText source() {
+    return source;
+  }
+
+  public String title() {
+    return title;
+  }
+
+  /** The currency that the nearest workbook names; absent where none does. */
+  public @Nullable Name currency() {
+    return currency;
+  }
+
+  /** How lengths are shown, as the nearest workbook says; absent where none does. */
+  public @Nullable ShownAs lengths() {
+    return lengths;
+  }
+
+  public Collection<Page> pages() {
+    return List.copyOf(pages.values());
+  }
+
+  public @Nullable Page page(String key) {
+    return pages.get(key);
+  }
+
+  public Collection<Table> tables() {
+    return List.copyOf(tables.values());
+  }
+
+  public @Nullable Table table(String key) {
+    return tables.get(key);
+  }
+
+  public Collection<FunctionDefinition> functions() {
+    return List.copyOf(functions.values());
+  }
+
+  public @Nullable FunctionDefinition function(String key) {
+    return functions.get(key);
+  }
+
+  /** The texts the book is made of, those that are followed before those that follow them. */
+  public List<SourceText> sources() {
+    return List.copyOf(seen.keySet());
+  }
+
+  /** Whether a formula written in one text sees what another defines: its own, or followed. */
+  public boolean sees(SourceText from, SourceText other) {
+    return seen.getOrDefault(from, Set.of()).contains(other);
+  }
+
+  void add(Page page) {
+    pages.put(page.name().key(), page);
+  }
+
+  void add(Table table) {
+    tables.put(table.key(), table);
+  }
+
+  void add(FunctionDefinition function) {
+    functions.put(function.name().key(), function);
+  }
+}

@@ -1,0 +1,300 @@
+package org.battenbook.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.NearNames;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Caution;
+import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.FunctionDefinition;
+import org.battenbook.syntax.LineDefinition;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.PageItem;
+import org.battenbook.syntax.PageSection;
+import org.battenbook.syntax.Requirement;
+import org.battenbook.syntax.RowsSection;
+import org.battenbook.syntax.ShownAs;
+import org.battenbook.syntax.TableSection;
+import org.battenbook.syntax.WorkbookFile;
+import org.jspecify.annotations.Nullable;
+
+/** Puts the files of a job together into one {@link Book}: pages, then rows, then changes. */
+public final class BookAssembly {
+  private final Diagnostics diagnostics;
+  private final FollowedFiles files;
+  private final Book book;
+
+  private BookAssembly(FollowedFiles files, WorkbookFile job, Diagnostics diagnostics) {
+    this.files = files;
+    this.diagnostics = diagnostics;
+    this.book = new Book(job.source(), title(job), currency(), lengths(), files.seen());
+  }
+
+  /**
+   * Reads a job with all that it follows and puts it together.
+   *
+   * @param job the job's path, for the loader
+   * @param diagnostics takes every fault of every file
+   * @return the book, as far as it could be read
+   * @throws Loader.Unreadable when the job itself cannot be read
+   */
+  public static Book assemble(String job, Loader loader, Diagnostics diagnostics)
+      throws Loader.Unreadable {
+    FollowedFiles files = new FollowedFiles(loader, diagnostics);
+    WorkbookFile jobFile = files.readAll(job);
+    return new BookAssembly(files, jobFile, diagnostics).assemble();
+  }
+
+  private Book assemble() {
+    files.inOrder().forEach(this::addDefinitions);
+    files.inOrder().forEach(this::addRows);
+    ChangeAssembly changes = new ChangeAssembly(book, diagnostics);
+    files.inOrder().forEach(file -> file.changes().forEach(changes::add));
+    return book;
+  }
+
+  private static String title(WorkbookFile job) {
+    return job.title() == null ? job.source().shortName() : job.title().text();
+  }
+
+  private @Nullable Name currency() {
+    Name nearest = null;
+    for (WorkbookFile file : files.inOrder()) {
+      nearest = file.currency() == null ? nearest : file.currency();
+    }
+    return nearest;
+  }
+
+  private @Nullable ShownAs lengths() {
+    ShownAs nearest = null;
+    for (WorkbookFile file : files.inOrder()) {
+      nearest = file.lengths() == null ? nearest : file.lengths();
+    }
+    return nearest;
+  }
+
+  private void addDefinitions(WorkbookFile file) {
+    for (FunctionDefinition function : file.functions()) {
+      addFunction(function);
+    }
+    for (PageSection section : file.pages()) {
+      Page page = page(section);
+      for (PageItem item : section.items()) {
+        addDefinition(page, item);
+      }
+    }
+  }
+
+  private void addFunction(FunctionDefinition function) {
+    FunctionDefinition earlier = book.function(function.name().key());
+    if (earlier != null) {
+      duplicate(function.name(), earlier.span());
+      return;
+    }
+    book.add(function);
+  }
+
+  private Page page(PageSection section) {
+    Page page = book.page(section.name().key());
+    String title = section.title() == null ? null : section.title().text();
+    if (page == null) {
+      page =
+          new Page(section.name(), title == null ? section.name().text() : title, section.note());
+      book.add(page);
+    } else if (title != null) {
+      page.retitle(title);
+    }
+    return page;
+  }
+
+  private void addDefinition(Page page, PageItem item) {
+    if (item instanceof LineDefinition line) {
+      addLine(page, line);
+    } else if (item instanceof TableSection table) {
+      addTable(page, table);
+    } else if (item instanceof Requirement requirement) {
+      page.add(rule(requirement, page, null));
+    } else if (item instanceof Caution caution) {
+      page.add(rule(caution, page, null));
+    }
+  }
+
+  private void addLine(Page page, LineDefinition definition) {
+    Line earlier = page.line(definition.name().key());
+    boolean given = definition.formula() == null && definition.kind() != null;
+    if (earlier == null) {
+      page.add(new Line(definition.name(), page, definition.kind(), given, layer(definition)));
+    } else if (earlier.isGiven() && earlier.layers().size() == 1 && !given) {
+      earlier.set(layer(definition));
+    } else {
+      duplicate(definition.name(), earlier.layer().span());
+    }
+  }
+
+  private static Layer layer(LineDefinition definition) {
+    return new Layer(definition.formula(), null, definition.note(), definition.span());
+  }
+
+  private void addTable(Page page, TableSection section) {
+    Table table = book.table(section.name().key());
+    if (table == null) {
+      table = openTable(page, section);
+    } else if (section.key() != null && !section.key().key().equals(table.keyName().key())) {
+      duplicate(section.name(), table.origin());
+    }
+    addColumns(page, table, section.given(), true);
+    addColumns(page, table, section.workedOut(), false);
+    for (Requirement requirement : section.requirements()) {
+      table.add(rule(requirement, page, table));
+    }
+    for (Caution caution : section.cautions()) {
+      table.add(rule(caution, page, table));
+    }
+    setTicket(table, section);
+    if (table.keyColumn() == null) {
+      diagnostics.fault(
+          "no-key-column",
+          table.keyName().span(),
+          "table '%s' goes by '%s', but has no such column".formatted(table, table.keyName()),
+          "add '%s : text' under 'given'".formatted(table.keyName()));
+    }
+  }
+
+  private Table openTable(Page page, TableSection section) {
+    Name key = section.key();
+    if (key == null) {
+      diagnostics.fault(
+          "table-without-key",
+          section.name().span(),
+          "no table is called '%s', and a new one says what its rows go by"
+              .formatted(section.name()),
+          "write 'table %s by title', with the column that names its rows"
+              .formatted(section.name()));
+      key = section.given().isEmpty() ? section.name() : section.given().get(0).name();
+    }
+    Table table = new Table(section.name(), page, key, section.note());
+    page.add(table);
+    book.add(table);
+    return table;
+  }
+
+  private void addColumns(Page page, Table table, List<LineDefinition> definitions, boolean given) {
+    for (LineDefinition definition : definitions) {
+      Column earlier = table.column(definition.name().key());
+      if (earlier == null) {
+        table.add(
+            new Column(
+                definition.name(), page, table, definition.kind(), given, layer(definition)));
+      } else {
+        duplicate(definition.name(), earlier.layer().span());
+      }
+    }
+  }
+
+  private static Rule rule(Requirement requirement, Page page, @Nullable Table table) {
+    Place condition =
+        condition("requirement", requirement.condition(), requirement.span(), page, table);
+    return new Rule(condition, true, requirement.message(), requirement.note(), requirement.span());
+  }
+
+  private static Rule rule(Caution caution, Page page, @Nullable Table table) {
+    Place condition = condition("caution", caution.condition(), caution.span(), page, table);
+    return new Rule(condition, false, caution.message(), caution.note(), caution.span());
+  }
+
+  private static Place condition(
+      String word, Formula condition, Span span, Page page, @Nullable Table table) {
+    Name name = new Name("the %s at %s".formatted(word, span.place()), span);
+    Layer layer = new Layer(condition, null, "", span);
+    return table == null
+        ? new Line(name, page, null, false, layer)
+        : new Column(name, page, table, null, false, layer);
+  }
+
+  private void setTicket(Table table, TableSection section) {
+    List<Column> columns = new ArrayList<>();
+    for (Name name : section.ticket()) {
+      Column column = table.column(name.key());
+      if (column == null) {
+        noSuchColumn(table, name);
+      } else {
+        columns.add(column);
+      }
+    }
+    if (!columns.isEmpty()) {
+      table.setTicket(columns);
+    }
+  }
+
+  private void addRows(WorkbookFile file) {
+    for (PageSection section : file.pages()) {
+      for (PageItem item : section.items()) {
+        if (item instanceof RowsSection rows) {
+          addRows(rows);
+        }
+      }
+    }
+  }
+
+  private void addRows(RowsSection rows) {
+    Table table = book.table(rows.table().key());
+    if (table == null) {
+      diagnostics.fault(
+          "no-such-table",
+          rows.table().span(),
+          "no table is called '%s'".formatted(rows.table()),
+          NearNames.question(
+              rows.table().text(), book.tables().stream().map(Table::toString).toList()));
+      return;
+    }
+    List<Column> columns = headings(table, rows.headings());
+    if (columns.size() == rows.headings().size()) {
+      table.add(new RowSegment(rows.rows(), columns, table.rowCount()));
+    }
+  }
+
+  private List<Column> headings(Table table, List<Name> headings) {
+    Map<String, Column> found = new LinkedHashMap<>();
+    for (Name heading : headings) {
+      Column column = table.column(heading.key());
+      if (column == null) {
+        noSuchColumn(table, heading);
+      } else if (found.put(heading.key(), column) != null) {
+        diagnostics.fault(
+            "duplicate-heading",
+            heading.span(),
+            "the heading '%s' stands twice".formatted(heading),
+            "take one of the two out");
+      }
+    }
+    if (!found.isEmpty() && !found.containsKey(table.keyName().key())) {
+      diagnostics.fault(
+          "no-key-heading",
+          headings.get(0).span(),
+          "rows of '%s' go by '%s', and no heading names it".formatted(table, table.keyName()),
+          "add a heading '%s'".formatted(table.keyName()));
+    }
+    return List.copyOf(found.values());
+  }
+
+  private void noSuchColumn(Table table, Name name) {
+    diagnostics.fault(
+        "no-such-column",
+        name.span(),
+        "table '%s' has no column '%s'".formatted(table, name),
+        NearNames.question(
+            name.text(), table.columns().stream().map(c -> c.name().text()).toList()));
+  }
+
+  private void duplicate(Name name, Span earlier) {
+    diagnostics.fault(
+        "duplicate-name",
+        name.span(),
+        "'%s' is set already at %s".formatted(name, earlier.place()),
+        "give this one another name, or write 'change %s = … because \"…\"' to replace that one"
+            .formatted(name));
+  }
+}

@@ -1,0 +1,43 @@
+package org.battenbook.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.battenbook.syntax.Change;
+import org.battenbook.syntax.KindExpression;
+import org.battenbook.syntax.Name;
+import org.jspecify.annotations.Nullable;
+
+/** A column of a table: one name, a value in each row. */
+public final class Column extends Place {
+  private final Table table;
+  private final List<Change> cellChanges = new ArrayList<>();
+
+  Column(
+      Name name,
+      Page page,
+      Table table,
+      @Nullable KindExpression kind,
+      boolean given,
+      Layer first) {
+    super(name, page, kind, given, first);
+    this.table = table;
+  }
+
+  public Table table() {
+    return table;
+  }
+
+  /** Changes of single cells, {@code change face of mouldings "ash cap" = …}, in order. */
+  public List<Change> cellChanges() {
+    return List.copyOf(cellChanges);
+  }
+
+  void changeCell(Change change) {
+    cellChanges.add(change);
+  }
+
+  @Override
+  public String words() {
+    return name().text() + " of " + table.name().text();
+  }
+}

@@ -1,0 +1,49 @@
+package org.battenbook.book;
+
+import org.battenbook.source.SourceText;
+import org.jspecify.annotations.Nullable;
+
+/** Where the texts of workbooks come from: a folder, an archive, a test. */
+public interface Loader {
+
+  /**
+   * Reads a workbook's text.
+   *
+   * @param path as the user or a {@code follows} wrote it
+   * @param from the workbook that follows it; absent for the job itself
+   * @return its text; two paths to the same file give texts of the same name
+   * @throws Unreadable when it cannot be read or may not be
+   */
+  SourceText load(String path, @Nullable SourceText from) throws Unreadable;
+
+  /** Why a workbook could not be read, for people. */
+  final class Unreadable extends Exception {
+    private final String code;
+    private final String repair;
+
+    /**
+     * Says why.
+     *
+     * @param code a stable name, {@code no-such-file}
+     * @param message what is wrong
+     * @param repair what to do, or empty
+     */
+    public Unreadable(String code, String message, String repair) {
+      super(message);
+      this.code = code;
+      this.repair = repair;
+    }
+
+    public String code() {
+      return code;
+    }
+
+    public String message() {
+      return String.valueOf(getMessage());
+    }
+
+    public String repair() {
+      return repair;
+    }
+  }
+}

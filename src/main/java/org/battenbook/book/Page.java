@@ -1,0 +1,81 @@
+package org.battenbook.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Name;
+import org.jspecify.annotations.Nullable;
+
+/** A page: lines, tables, rules, and the order in which they are written. */
+public final class Page {
+  private final Name name;
+  private String title;
+  private final String note;
+  private final Map<String, Line> lines = new LinkedHashMap<>();
+  private final List<Table> tables = new ArrayList<>();
+  private final List<Rule> rules = new ArrayList<>();
+
+  Page(Name name, String title, String note) {
+    this.name = name;
+    this.title = title;
+    this.note = note;
+  }
+
+  public Name name() {
+    return name;
+  }
+
+  /** The title in quotes, or the name where there is none. */
+  public String title() {
+    return title;
+  }
+
+  public String note() {
+    return note;
+  }
+
+  /** Where it was opened first. */
+  public Span origin() {
+    return name.span();
+  }
+
+  public List<Line> lines() {
+    return List.copyOf(lines.values());
+  }
+
+  public @Nullable Line line(String key) {
+    return lines.get(key);
+  }
+
+  public List<Table> tables() {
+    return List.copyOf(tables);
+  }
+
+  /** The requirements and cautions of the page itself, not of its tables' rows. */
+  public List<Rule> rules() {
+    return List.copyOf(rules);
+  }
+
+  void add(Line line) {
+    lines.put(line.name().key(), line);
+  }
+
+  void add(Table table) {
+    tables.add(table);
+  }
+
+  void add(Rule rule) {
+    rules.add(rule);
+  }
+
+  void retitle(String newTitle) {
+    title = newTitle;
+  }
+
+  @Override
+  public String toString() {
+    return name.text();
+  }
+}
