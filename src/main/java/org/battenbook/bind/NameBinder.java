@@ -1,0 +1,163 @@
+package org.battenbook.bind;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.battenbook.book.Book;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Page;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.source.NearNames;
+import org.battenbook.source.SourceText;
+import org.battenbook.syntax.Name;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds what a name means where it is written: an argument, the own column, then a line of the
+ * page, then a line that is alone elsewhere. A formula sees only what its own text and the texts
+ * that this follows define, so that a job's new line never captures a name of an inherited formula.
+ */
+public final class NameBinder {
+  private final Book book;
+  private final Map<String, List<Line>> linesByName = new HashMap<>();
+
+  public NameBinder(Book book) {
+    this.book = book;
+    for (Page page : book.pages()) {
+      for (Line line : page.lines()) {
+        linesByName.computeIfAbsent(line.name().key(), k -> new ArrayList<>()).add(line);
+      }
+    }
+  }
+
+  public Meaning resolve(Name name, Scope scope) {
+    for (int i = 0; i < scope.parameters().size(); i++) {
+      if (scope.parameters().get(i).key().equals(name.key())) {
+        return new Meaning.Parameter(i);
+      }
+    }
+    Column column = scope.table() == null ? null : scope.table().column(name.key());
+    if (column != null && sees(scope, column)) {
+      return meaning(column, scope);
+    }
+    Line here = scope.page() == null ? null : scope.page().line(name.key());
+    if (here != null && sees(scope, here)) {
+      return meaning(here, scope);
+    }
+    return elsewhere(name, scope);
+  }
+
+  /** A line by page and name, {@code page.line}. */
+  public Optional<Line> onPage(Name page, Name line, Scope scope) {
+    return Optional.ofNullable(book.page(page.key()))
+        .map(p -> p.line(line.key()))
+        .filter(found -> sees(scope, found));
+  }
+
+  private Meaning meaning(Place place, Scope scope) {
+    Scope.Own own = scope.own();
+    if (own == null || own.place() != place || own.layer() == 0 || scope.outer() != null) {
+      return new Meaning.Found(place);
+    }
+    return new Meaning.Inherited(place, own.layer() - 1);
+  }
+
+  private Meaning elsewhere(Name name, Scope scope) {
+    List<Line> found =
+        linesByName.getOrDefault(name.key(), List.of()).stream()
+            .filter(line -> sees(scope, line))
+            .toList();
+    if (found.size() == 1) {
+      return meaning(found.get(0), scope);
+    }
+    return found.isEmpty() ? missing(name, scope) : ambiguous(name, found);
+  }
+
+  private static Meaning ambiguous(Name name, List<Line> found) {
+    List<String> full = found.stream().map(line -> "'%s.%s'".formatted(line.page(), name)).toList();
+    return new Meaning.Unclear(
+        "ambiguous-name",
+        "'%s' stands on more than one page".formatted(name),
+        "write " + String.join(" or ", full));
+  }
+
+  private Meaning missing(Name name, Scope scope) {
+    String what = scope.table() == null ? "line" : "column or line";
+    return new Meaning.Unclear(
+        "unknown-name", "no %s is called '%s'".formatted(what, name), repair(name, scope));
+  }
+
+  private String repair(Name name, Scope scope) {
+    Scope outer = scope.outer();
+    if (outer != null && outer.table() != null && outer.table().column(name.key()) != null) {
+      return "inside 'over %s' the outer row is read through 'this': write 'this.%s'"
+          .formatted(scope.table(), name);
+    }
+    Optional<String> joined = missingOperator(name, scope);
+    if (joined.isPresent()) {
+      return joined.get();
+    }
+    List<String> tables = tablesWith(name);
+    if (!tables.isEmpty()) {
+      return "it is a column of "
+          + String.join(" and ", tables)
+          + ": read it in that table's rows, through a row with a dot, or over the table";
+    }
+    return NearNames.question(name.text(), namesSeen(scope));
+  }
+
+  /** Two names side by side: {@code top rail lip}. */
+  private Optional<String> missingOperator(Name name, Scope scope) {
+    String[] words = name.text().split(" ");
+    for (int split = words.length - 1; split > 0; split--) {
+      String left = String.join(" ", List.of(words).subList(0, split));
+      String right = String.join(" ", List.of(words).subList(split, words.length));
+      if (isKnown(left, scope) && isKnown(right, scope)) {
+        return Optional.of("is an operator missing between '%s' and '%s'?".formatted(left, right));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isKnown(String words, Scope scope) {
+    String key = Name.key(words);
+    boolean column = Optional.ofNullable(scope.table()).map(table -> table.column(key)).isPresent();
+    boolean parameter = scope.parameters().stream().anyMatch(p -> p.key().equals(key));
+    return column
+        || parameter
+        || linesByName.getOrDefault(key, List.of()).stream().anyMatch(line -> sees(scope, line));
+  }
+
+  private List<String> tablesWith(Name name) {
+    return book.tables().stream()
+        .filter(table -> table.column(name.key()) != null)
+        .map(table -> "'" + table + "'")
+        .toList();
+  }
+
+  private List<String> namesSeen(Scope scope) {
+    List<String> names = new ArrayList<>();
+    scope.parameters().forEach(p -> names.add(p.text()));
+    Table table = scope.table();
+    if (table != null) {
+      table.columns().forEach(column -> names.add(column.name().text()));
+    }
+    linesByName.values().stream()
+        .flatMap(List::stream)
+        .filter(line -> sees(scope, line))
+        .forEach(line -> names.add(line.name().text()));
+    return names;
+  }
+
+  private boolean sees(Scope scope, @Nullable Place place) {
+    if (place == null) {
+      return false;
+    }
+    SourceText defined = place.origin().source();
+    return book.sees(scope.file(), defined);
+  }
+}

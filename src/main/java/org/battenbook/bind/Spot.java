@@ -1,0 +1,19 @@
+package org.battenbook.bind;
+
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+
+/**
+ * One value of a book: a line, or a column in one row.
+ *
+ * @param row counted from 0; 0 for a line
+ */
+public record Spot(Place place, int row) {
+
+  /** As people say it: {@code saw kerf}, {@code top rail of "Tide chart, north"}. */
+  public String words(RowKeys keys) {
+    return place instanceof Column
+        ? "%s of \"%s\"".formatted(place.name(), keys.name(row))
+        : place.name().text();
+  }
+}

@@ -1,0 +1,164 @@
+package org.battenbook.bind;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.battenbook.book.Book;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Page;
+import org.battenbook.book.Table;
+import org.battenbook.source.NearNames;
+import org.battenbook.syntax.Name;
+
+/**
+ * Finds the value that a person means by {@code saw kerf}, {@code allowances.saw kerf}, {@code top
+ * rail of Tide chart, north} or {@code face of mouldings "ash cap"}.
+ */
+public final class SpotFinder {
+  private final Book book;
+  private final Map<Table, RowKeys> keys;
+
+  public SpotFinder(Book book, Map<Table, RowKeys> keys) {
+    this.book = book;
+    this.keys = keys;
+  }
+
+  /** What was found: exactly one spot, or why not. */
+  public record Answer(List<Spot> spots, String message) {
+    public boolean isFound() {
+      return spots.size() == 1;
+    }
+  }
+
+  public Answer find(String said) {
+    String wanted = said.strip();
+    Set<Spot> spots = new LinkedHashSet<>();
+    lines(wanted, spots);
+    if (spots.isEmpty()) {
+      cells(wanted, spots);
+    }
+    List<Spot> found = List.copyOf(spots);
+    if (found.size() == 1) {
+      return new Answer(found, "");
+    }
+    return new Answer(found, found.isEmpty() ? missing(wanted) : ambiguous(wanted, found));
+  }
+
+  private void lines(String wanted, Set<Spot> spots) {
+    String key = Name.key(wanted);
+    for (Page page : book.pages()) {
+      Line line = page.line(key);
+      if (line != null) {
+        spots.add(new Spot(line, 0));
+      }
+    }
+    int dot = wanted.indexOf('.');
+    if (spots.isEmpty() && dot > 0) {
+      Page page = book.page(Name.key(wanted.substring(0, dot)));
+      Line line = page == null ? null : page.line(Name.key(wanted.substring(dot + 1)));
+      if (line != null) {
+        spots.add(new Spot(line, 0));
+      }
+    }
+  }
+
+  /** Every way to read the words as a column, {@code of}, and a row. */
+  private void cells(String wanted, Set<Spot> spots) {
+    String words = " of ";
+    for (int at = wanted.indexOf(words); at >= 0; at = wanted.indexOf(words, at + 1)) {
+      String column = Name.key(wanted.substring(0, at));
+      String row = wanted.substring(at + words.length()).strip();
+      for (Table table : book.tables()) {
+        Column found = table.column(column);
+        if (found != null) {
+          keysOf(table).row(rowName(table, row)).ifPresent(r -> spots.add(new Spot(found, r)));
+        }
+      }
+    }
+  }
+
+  /** The row's name without its quotes, and without its table's name before it. */
+  private static String rowName(Table table, String row) {
+    String key = Name.key(row);
+    String prefix = table.key() + " \"";
+    String bare = key.startsWith(prefix) ? row.substring(row.indexOf('"')) : row;
+    boolean quoted = bare.length() >= 2 && bare.startsWith("\"") && bare.endsWith("\"");
+    return quoted ? bare.substring(1, bare.length() - 1).replace("\"\"", "\"") : bare;
+  }
+
+  private String ambiguous(String wanted, List<Spot> found) {
+    List<String> ways = new ArrayList<>();
+    for (Spot spot : found) {
+      ways.add(
+          spot.place() instanceof Column column
+              ? "%s of %s \"%s\""
+                  .formatted(column.name(), column.table(), keysOf(column.table()).name(spot.row()))
+              : "%s.%s".formatted(spot.place().page(), spot.place().name()));
+    }
+    return "'%s' can mean %s: say which".formatted(wanted, String.join(" or ", ways));
+  }
+
+  private String missing(String wanted) {
+    String words = " of ";
+    int at = wanted.indexOf(words);
+    if (at < 0) {
+      return noLine(wanted);
+    }
+    String column = wanted.substring(0, at);
+    String row = wanted.substring(at + words.length());
+    List<Table> having =
+        book.tables().stream().filter(t -> t.column(Name.key(column)) != null).toList();
+    if (having.isEmpty()) {
+      List<String> columns =
+          book.tables().stream()
+              .flatMap(table -> table.columns().stream())
+              .map(c -> c.name().text())
+              .toList();
+      return withQuestion(
+          "no table has a column '%s'".formatted(column), NearNames.question(column, columns));
+    }
+    List<String> rows = new ArrayList<>();
+    having.forEach(table -> rows.addAll(keysOf(table).names()));
+    String bare = rowName(having.get(0), row.strip());
+    return withQuestion(
+        "no row of %s is called \"%s\""
+            .formatted(String.join(" or ", having.stream().map(t -> "'" + t + "'").toList()), bare),
+        NearNames.question(bare, rows));
+  }
+
+  private String noLine(String wanted) {
+    List<String> tables =
+        book.tables().stream()
+            .filter(table -> table.column(Name.key(wanted)) != null)
+            .map(Table::toString)
+            .toList();
+    if (!tables.isEmpty()) {
+      Table table = book.table(Name.key(tables.get(0)));
+      String example = table == null || table.rowCount() == 0 ? "…" : keysOf(table).name(0);
+      return "'%s' is a column of '%s': say of which row, '%s of %s'"
+          .formatted(wanted, String.join("' and '", tables), wanted, example);
+    }
+    List<String> names = new ArrayList<>();
+    for (Page page : book.pages()) {
+      page.lines().forEach(line -> names.add(line.name().text()));
+      page.tables().forEach(t -> t.columns().forEach(c -> names.add(c.name().text())));
+    }
+    return withQuestion(
+        "nothing is called '%s'".formatted(wanted), NearNames.question(wanted, names));
+  }
+
+  private static String withQuestion(String message, String question) {
+    return question.isEmpty() ? message : message + "; " + question;
+  }
+
+  private RowKeys keysOf(Table table) {
+    RowKeys found = keys.get(table);
+    if (found == null) {
+      throw new IllegalStateException("no row names of " + table);
+    }
+    return found;
+  }
+}

@@ -1,0 +1,46 @@
+package org.battenbook.check;
+
+import java.util.Optional;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.RowSegment;
+import org.battenbook.source.Span;
+import org.battenbook.unit.Shown;
+import org.battenbook.value.ShownValue;
+import org.battenbook.value.Value;
+
+/** Shows values: what a person wrote as a number stays in their own words and unit. */
+final class AsWritten {
+  private AsWritten() {}
+
+  static Shown show(CheckedPlace checked, Spot spot, Value value) {
+    boolean own = value instanceof Value.Amount && checked.place().shownAs() == null;
+    Optional<Span> written = own ? literal(checked, spot) : Optional.empty();
+    return written
+        .map(span -> new Shown(span.text().strip(), false))
+        .orElseGet(() -> ShownValue.of(value, checked.form()));
+  }
+
+  /** Where the value stands as a plain number, in a cell or as a line's whole formula. */
+  static Optional<Span> literal(CheckedPlace checked, Spot spot) {
+    if (checked.cells().formulas().containsKey(spot.row())) {
+      return Optional.empty();
+    }
+    if (checked.cells().value(spot.row()) != null && spot.place() instanceof Column column) {
+      return cell(column, spot.row());
+    }
+    CheckedFormula formula = checked.formula();
+    return formula != null && formula.literal().isPresent()
+        ? Optional.of(formula.expression().span())
+        : Optional.empty();
+  }
+
+  /** Where a row's cell stands in the text. */
+  static Optional<Span> cell(Column column, int row) {
+    RowSegment segment = column.table().segmentOf(row);
+    int at = segment.columns().indexOf(column);
+    return at < 0
+        ? Optional.empty()
+        : Optional.of(segment.cells().span(row - segment.firstRow(), at));
+  }
+}

@@ -1,0 +1,379 @@
+package org.battenbook.check;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.battenbook.bind.NameBinder;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Book;
+import org.battenbook.book.Column;
+import org.battenbook.book.Page;
+import org.battenbook.book.Place;
+import org.battenbook.book.Rule;
+import org.battenbook.book.Table;
+import org.battenbook.number.Rational;
+import org.battenbook.operation.Operation;
+import org.battenbook.operation.Operations;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.FunctionDefinition;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.ShownAs;
+import org.battenbook.unit.Dimension;
+import org.battenbook.unit.Form;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Checks every formula of a book. Kinds are found on demand: a place that another reads is checked
+ * first. A place that reads itself, as {@code above} may, is checked twice: once to find its kind
+ * from the branch that does not, and once more knowing it.
+ */
+public final class BookCheck implements Knowledge {
+  private final Book book;
+  private final Diagnostics diagnostics;
+  private final NameBinder binder;
+  private final @Nullable String currency;
+  private final DeclaredKinds declaredKinds;
+  private final ShownForms shownForms;
+  private final Map<Table, RowKeys> keys = new LinkedHashMap<>();
+  private final Map<Place, Kind> declared = new HashMap<>();
+  private final Map<Place, CheckedPlace> done = new LinkedHashMap<>();
+
+  /** The places being checked, with the kind that is known of them so far. */
+  private final Map<Place, Kind> underway = new HashMap<>();
+
+  /** Places checked while a place that they read was underway: good until that one is done. */
+  private final Map<Place, CheckedPlace> provisional = new HashMap<>();
+
+  private Set<Place> readUnderway = new HashSet<>();
+  private final Map<FunctionKey, CheckedFunction> functions = new HashMap<>();
+  private final Set<FunctionDefinition> functionsUnderway = new LinkedHashSet<>();
+
+  private record FunctionKey(FunctionDefinition definition, List<Kind> kinds) {}
+
+  private BookCheck(Book book, Diagnostics diagnostics) {
+    this.book = book;
+    this.diagnostics = diagnostics;
+    this.binder = new NameBinder(book);
+    this.currency = currency(book.currency());
+    this.declaredKinds = new DeclaredKinds(book, currency, diagnostics);
+    this.shownForms = new ShownForms(book.lengths(), diagnostics);
+  }
+
+  /**
+   * Checks a whole book.
+   *
+   * @param diagnostics takes every fault of names, kinds and dimensions
+   */
+  public static CheckedBook check(Book book, Diagnostics diagnostics) {
+    return new BookCheck(book, diagnostics).check();
+  }
+
+  private CheckedBook check() {
+    for (Table table : book.tables()) {
+      keys.put(table, CellCheck.keys(table, diagnostics));
+    }
+    List<Place> places = places();
+    places.forEach(this::declare);
+    checkFunctions();
+    places.forEach(this::checked);
+    Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
+    places.forEach(place -> inOrder.put(place, checked(place)));
+    return new CheckedBook(book, this, shownForms.defaults(), keys, inOrder, checkRules());
+  }
+
+  private @Nullable String currency(@Nullable Name written) {
+    if (written == null) {
+      return null;
+    }
+    String code = written.text().toUpperCase(Locale.ROOT);
+    boolean known =
+        Currency.getAvailableCurrencies().stream().anyMatch(c -> c.getCurrencyCode().equals(code));
+    if (!known) {
+      diagnostics.fault(
+          "unknown-currency",
+          written.span(),
+          "'%s' is not a currency".formatted(written),
+          "write its three letters by ISO 4217, such as USD, EUR or GBP");
+      return null;
+    }
+    return code;
+  }
+
+  /** Every line, every column, and the condition of every rule, page by page. */
+  private List<Place> places() {
+    List<Place> places = new ArrayList<>();
+    for (Page page : book.pages()) {
+      places.addAll(page.lines());
+      page.rules().forEach(rule -> places.add(rule.condition()));
+    }
+    for (Table table : book.tables()) {
+      places.addAll(table.columns());
+      table.rules().forEach(rule -> places.add(rule.condition()));
+    }
+    return places;
+  }
+
+  private void declare(Place place) {
+    if (place.declaredKind() != null) {
+      declared.put(place, declaredKinds.kind(place.declaredKind()));
+    }
+    boolean key = place instanceof Column column && column.table().keyColumn() == column;
+    if (key && kindOrUnknown(place) != Kind.TEXT) {
+      diagnostics.fault(
+          "key-not-text",
+          place.origin(),
+          "rows go by '%s', so it is a text".formatted(place.name()),
+          "write '%s : text' under 'given'".formatted(place.name()));
+      declared.put(place, Kind.TEXT);
+    }
+  }
+
+  private Kind kindOrUnknown(Place place) {
+    return declared.getOrDefault(place, Kind.UNKNOWN);
+  }
+
+  private CheckedPlace checked(Place place) {
+    CheckedPlace known = done.get(place);
+    known = known == null ? provisional.get(place) : known;
+    if (known != null) {
+      return known;
+    }
+    boolean root = underway.isEmpty();
+    Set<Place> readAround = readUnderway;
+    readUnderway = new HashSet<>();
+    underway.put(place, kindOrUnknown(place));
+    CheckedPlace result = checkPlace(place);
+    if (readUnderway.contains(place)) {
+      provisional.clear();
+      underway.put(place, result.kind());
+      result = checkPlace(place);
+    }
+    underway.remove(place);
+    readUnderway.remove(place);
+    (readUnderway.isEmpty() ? done : provisional).put(place, result);
+    if (root) {
+      provisional.clear();
+    }
+    readAround.addAll(readUnderway);
+    readUnderway = readAround;
+    return result;
+  }
+
+  private CheckedPlace checkPlace(Place place) {
+    Kind wanted = kindOrUnknown(place);
+    if (isCondition(place)) {
+      wanted = Kind.YES_NO;
+    }
+    Kind kind = wanted;
+    List<CheckedPlace.Layered> layers = new ArrayList<>();
+    for (int i = 0; i < place.layers().size(); i++) {
+      Formula formula = place.layers().get(i).formula();
+      CheckedFormula checked = null;
+      if (formula != null) {
+        checked = new CheckedFormula(formula, Scope.of(place, i));
+        Kind found =
+            new FormulaCheck(this, diagnostics, checked, List.of())
+                .check(kind == Kind.UNKNOWN ? null : kind);
+        kind = kind == Kind.UNKNOWN ? found : kind;
+        if (wanted == Kind.UNKNOWN && underway.get(place) == Kind.UNKNOWN && i == 0) {
+          underway.put(place, kind);
+        }
+      }
+      layers.add(new CheckedPlace.Layered(checked));
+    }
+    Cells cells =
+        place instanceof Column column && kind != Kind.UNKNOWN && !isCondition(place)
+            ? new CellCheck(this, diagnostics).cells(column, kind)
+            : Cells.NONE;
+    return new CheckedPlace(place, kind, form(place, kind), layers, cells);
+  }
+
+  private boolean isCondition(Place place) {
+    return place instanceof Column column
+        ? column.table().column(place.name().key()) != column
+        : place.page().line(place.name().key()) != place;
+  }
+
+  private @Nullable Form form(Place place, Kind kind) {
+    if (place.shownAs() != null) {
+      Optional<Form> own = form(place.shownAs(), kind, diagnostics);
+      if (own.isPresent()) {
+        return own.get();
+      }
+    }
+    return kind instanceof Kind.Measured measured
+        ? shownForms.defaults().form(measured.dimension())
+        : null;
+  }
+
+  private Map<Rule, CheckedFormula> checkRules() {
+    Map<Rule, CheckedFormula> messages = new HashMap<>();
+    book.pages().forEach(page -> page.rules().forEach(rule -> checkMessage(rule, messages)));
+    book.tables().forEach(table -> table.rules().forEach(rule -> checkMessage(rule, messages)));
+    return messages;
+  }
+
+  private void checkMessage(Rule rule, Map<Rule, CheckedFormula> messages) {
+    CheckedFormula message = new CheckedFormula(rule.message(), Scope.of(rule.condition(), 0));
+    new FormulaCheck(this, diagnostics, message, List.of()).check(Kind.TEXT);
+    messages.put(rule, message);
+  }
+
+  /** Checks each function by itself, so that one that nothing calls is not left unread. */
+  private void checkFunctions() {
+    for (FunctionDefinition function : book.functions()) {
+      List<Kind> kinds = function.parameters().stream().map(this::parameterKind).toList();
+      functionBody(function, kinds, diagnostics);
+    }
+  }
+
+  private @Nullable CheckedFunction functionBody(
+      FunctionDefinition definition, List<Kind> kinds, Diagnostics to) {
+    Formula formula = definition.formula();
+    if (formula == null || !functionsUnderway.add(definition)) {
+      return null;
+    }
+    Scope scope =
+        Scope.ofFunction(
+            definition.span().source(),
+            definition.parameters().stream().map(FunctionDefinition.Parameter::name).toList());
+    CheckedFormula body = new CheckedFormula(formula, scope);
+    new FormulaCheck(this, to, body, kinds).check(null);
+    functionsUnderway.remove(definition);
+    return new CheckedFunction(definition, body);
+  }
+
+  @Override
+  public @Nullable CheckedFunction checkCall(
+      FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics to) {
+    FunctionKey key = new FunctionKey(definition, kinds);
+    CheckedFunction known = functions.get(key);
+    if (known != null) {
+      return known;
+    }
+    Diagnostics ofBody = new Diagnostics();
+    CheckedFunction function = functionBody(definition, kinds, ofBody);
+    if (function == null && definition.formula() == null) {
+      return null;
+    }
+    if (function == null) {
+      to.fault(
+          "function-circle",
+          call,
+          "'%s' is worked out from itself".formatted(definition.name()),
+          "a function may not call itself, directly or through others");
+      return null;
+    }
+    List<Diagnostic> faults = ofBody.inOrder().stream().filter(Diagnostic::isFault).toList();
+    if (!faults.isEmpty()) {
+      Diagnostic first = faults.get(0);
+      to.fault(
+          first.code(),
+          call,
+          "'%s' cannot be worked out from these: %s (%s)"
+              .formatted(definition.name(), first.message(), first.span().place()),
+          first.repair());
+      return null;
+    }
+    functions.put(key, function);
+    return function;
+  }
+
+  @Override
+  public NameBinder binder() {
+    return binder;
+  }
+
+  @Override
+  public Kind kind(Place place) {
+    Kind known = declared.get(place);
+    if (known != null) {
+      return known;
+    }
+    Kind soFar = underway.get(place);
+    if (soFar != null) {
+      readUnderway.add(place);
+      return soFar;
+    }
+    return checked(place).kind();
+  }
+
+  @Override
+  public Table table(String key) {
+    Table table = book.table(key);
+    if (table == null) {
+      throw new IllegalArgumentException("no table " + key);
+    }
+    return table;
+  }
+
+  @Override
+  public @Nullable Table tableSeen(String key, Scope scope) {
+    Table table = book.table(key);
+    return table != null && book.sees(scope.file(), table.origin().source()) ? table : null;
+  }
+
+  @Override
+  public Collection<String> tableNames() {
+    return book.tables().stream().map(Table::toString).toList();
+  }
+
+  @Override
+  public RowKeys keys(Table table) {
+    RowKeys found = keys.get(table);
+    if (found == null) {
+      throw new IllegalArgumentException("no table " + table);
+    }
+    return found;
+  }
+
+  @Override
+  public @Nullable FunctionDefinition function(String key, Scope scope) {
+    FunctionDefinition function = book.function(key);
+    return function != null && book.sees(scope.file(), function.span().source()) ? function : null;
+  }
+
+  @Override
+  public Collection<String> functionNames(Scope scope) {
+    List<String> names = new ArrayList<>();
+    Operations.functions().stream().map(Operation::name).forEach(names::add);
+    book.functions().forEach(function -> names.add(function.name().text()));
+    return names;
+  }
+
+  @Override
+  public Kind parameterKind(FunctionDefinition.Parameter parameter) {
+    return parameter.kind() == null ? Kind.UNKNOWN : declaredKinds.kind(parameter.kind());
+  }
+
+  @Override
+  public Optional<Value> setting(String key) {
+    if (!key.equals("minor unit") || currency == null) {
+      return Optional.empty();
+    }
+    int digits = Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
+    Rational step = Rational.of(10).pow(-digits);
+    return Optional.of(new Value.Amount(new Quantity(step, Dimension.money(currency))));
+  }
+
+  @Override
+  public Optional<Form> form(ShownAs shownAs, Kind kind, Diagnostics to) {
+    return shownForms.form(shownAs, kind, to);
+  }
+}

@@ -1,0 +1,168 @@
+package org.battenbook.check;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Column;
+import org.battenbook.book.RowSegment;
+import org.battenbook.book.Table;
+import org.battenbook.number.Rational;
+import org.battenbook.parse.CellReader;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Change;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.RowCells;
+import org.battenbook.syntax.TextLiteral;
+import org.battenbook.syntax.TextPart;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** Reads and checks what rows say of a column. */
+final class CellCheck {
+  private final Knowledge knowledge;
+  private final Diagnostics diagnostics;
+
+  CellCheck(Knowledge knowledge, Diagnostics diagnostics) {
+    this.knowledge = knowledge;
+    this.diagnostics = diagnostics;
+  }
+
+  /** The names of a table's rows, out of its key column. */
+  static RowKeys keys(Table table, Diagnostics diagnostics) {
+    RowKeys.Builder keys = new RowKeys.Builder(table.name().text(), diagnostics);
+    for (RowSegment segment : table.segments()) {
+      int at = segment.columns().indexOf(table.keyColumn());
+      for (int row = 0; row < segment.cells().rowCount(); row++) {
+        keys.add(key(segment.cells(), row, at, table, diagnostics), keySpan(segment, row, at));
+      }
+    }
+    return keys.build();
+  }
+
+  private static Span keySpan(RowSegment segment, int row, int at) {
+    return segment.cells().span(row, Math.max(at, 0));
+  }
+
+  private static String key(RowCells cells, int row, int at, Table table, Diagnostics diagnostics) {
+    Formula cell =
+        at < 0 || cells.isEmpty(row, at) ? null : CellReader.read(cells, row, at, diagnostics);
+    String text = cell == null ? "" : plainText(cell.expression());
+    if (text.isBlank()) {
+      Span span = cells.span(row, Math.max(at, 0));
+      diagnostics.fault(
+          "row-without-name",
+          span,
+          "a row of '%s' goes by its '%s', and this one has none".formatted(table, table.keyName()),
+          "write a text in quotes there");
+      return "row at " + span.place();
+    }
+    return text.strip();
+  }
+
+  private static String plainText(Expression expression) {
+    return expression instanceof TextLiteral text
+            && text.parts().size() == 1
+            && text.parts().get(0) instanceof TextPart.Words words
+        ? words.words()
+        : "";
+  }
+
+  /** All cells of a column, those that changes set included. */
+  Cells cells(Column column, Kind kind) {
+    boolean spoken = column.table().segments().stream().anyMatch(s -> s.columns().contains(column));
+    if (!spoken && column.cellChanges().isEmpty()) {
+      return Cells.NONE;
+    }
+    Cells cells = new Cells(column.table().rowCount());
+    for (RowSegment segment : column.table().segments()) {
+      read(segment, column, kind, cells);
+    }
+    column.cellChanges().forEach(change -> change(change, column, kind, cells));
+    return cells;
+  }
+
+  /** Reads a stretch of rows; cells of one text are read once, there are few different ones. */
+  private void read(RowSegment segment, Column column, Kind kind, Cells cells) {
+    int at = segment.columns().indexOf(column);
+    RowCells written = segment.cells();
+    Map<String, Value> same = new HashMap<>();
+    for (int i = 0; at >= 0 && i < written.rowCount(); i++) {
+      if (written.isEmpty(i, at)) {
+        continue;
+      }
+      int row = segment.firstRow() + i;
+      String text = written.source().text().substring(written.start(i, at), written.end(i, at));
+      Value known = same.get(text);
+      if (known != null) {
+        cells.set(row, known);
+        continue;
+      }
+      enter(CellReader.read(written, i, at, diagnostics), row, column, kind, cells);
+      Value entered = cells.value(row);
+      if (entered != null) {
+        same.put(text, entered);
+      }
+    }
+  }
+
+  /** Puts an entry into a cell: its value, or its formula, or a message of what is wrong. */
+  void enter(@Nullable Formula entry, int row, Column column, Kind kind, Cells cells) {
+    cells.clear(row);
+    if (entry == null) {
+      return;
+    }
+    CheckedFormula checked = new CheckedFormula(entry, Scope.ofCell(column, entry.span().source()));
+    Kind found = new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(kind);
+    Optional<Value> literal = checked.literal();
+    if (found == Kind.UNKNOWN) {
+      return;
+    }
+    if (literal.isEmpty()) {
+      cells.set(row, checked);
+      return;
+    }
+    cells.set(row, literal.get());
+    if (DeclaredKinds.isCount(column.declaredKind())) {
+      checkCount(literal.get(), entry.span());
+    }
+  }
+
+  private void checkCount(Value value, Span span) {
+    boolean counts =
+        value instanceof Value.Amount amount
+            && amount.quantity().number() instanceof Rational number
+            && number.isWhole()
+            && number.signum() >= 0;
+    if (!counts) {
+      diagnostics.fault(
+          "not-a-count",
+          span,
+          "'%s' is not a count".formatted(span.text()),
+          "write a whole number, 0 or more");
+    }
+  }
+
+  private void change(Change change, Column column, Kind kind, Cells cells) {
+    if (change.row() == null) {
+      return;
+    }
+    RowKeys keys = knowledge.keys(column.table());
+    Optional<Integer> row = keys.row(change.row().text());
+    if (row.isEmpty()) {
+      String name = change.row().text();
+      diagnostics.fault("no-such-row", change.row().span(), keys.missing(name), keys.repair(name));
+      return;
+    }
+    CheckedFormula checked =
+        new CheckedFormula(change.formula(), Scope.ofCell(column, change.span().source()));
+    new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(kind);
+    cells.set(row.get(), checked);
+    cells.change(row.get(), change);
+  }
+}

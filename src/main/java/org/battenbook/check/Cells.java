@@ -1,0 +1,81 @@
+package org.battenbook.check;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import org.battenbook.syntax.Change;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the rows of a table say of one column: a value, a formula of the cell's own, or nothing.
+ * Cells of one column are few kinds of values, so equal ones are kept once.
+ */
+public final class Cells {
+  /** A column that no row speaks of. */
+  public static final Cells NONE = new Cells(0);
+
+  private @Nullable Value[] values;
+  private final Map<Integer, CheckedFormula> formulas = new HashMap<>();
+  private final Map<Integer, Change> changes = new HashMap<>();
+
+  Cells(int rowCount) {
+    values = new @Nullable Value[rowCount];
+  }
+
+  /** The value written in a row's cell; absent where the cell is empty or holds a formula. */
+  public @Nullable Value value(int row) {
+    return row < values.length ? values[row] : null;
+  }
+
+  /** The formulas that stand in cells, by row. */
+  public Map<Integer, CheckedFormula> formulas() {
+    return formulas;
+  }
+
+  /** The changes that set single cells, by row; their formulas are among {@link #formulas}. */
+  public Map<Integer, Change> changes() {
+    return changes;
+  }
+
+  /** Whether any row says anything. */
+  public boolean isEmpty() {
+    if (!formulas.isEmpty()) {
+      return false;
+    }
+    for (Value value : values) {
+      if (value != null) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A copy to be edited, with a cell for each row. */
+  Cells copy(int rowCount) {
+    Cells copy = new Cells(0);
+    copy.values = Arrays.copyOf(values, Math.max(values.length, rowCount));
+    copy.formulas.putAll(formulas);
+    copy.changes.putAll(changes);
+    return copy;
+  }
+
+  /** Empties a cell. */
+  void clear(int row) {
+    values[row] = null;
+    formulas.remove(row);
+    changes.remove(row);
+  }
+
+  void set(int row, Value value) {
+    values[row] = value;
+  }
+
+  void set(int row, CheckedFormula formula) {
+    formulas.put(row, formula);
+  }
+
+  void change(int row, Change change) {
+    changes.put(row, change);
+  }
+}

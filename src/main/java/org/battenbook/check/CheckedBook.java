@@ -1,0 +1,153 @@
+package org.battenbook.check;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Scope;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Book;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.book.Rule;
+import org.battenbook.book.Table;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Change;
+import org.battenbook.syntax.Formula;
+import org.battenbook.unit.Forms;
+import org.battenbook.unit.Shown;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** A book whose every formula is checked. */
+public final class CheckedBook {
+  private final Book book;
+  private final Knowledge knowledge;
+  private final Forms forms;
+  private final Map<Table, RowKeys> keys;
+  private final Map<Place, CheckedPlace> places;
+  private final Map<Rule, CheckedFormula> messages;
+
+  CheckedBook(
+      Book book,
+      Knowledge knowledge,
+      Forms forms,
+      Map<Table, RowKeys> keys,
+      Map<Place, CheckedPlace> places,
+      Map<Rule, CheckedFormula> messages) {
+    this.book = book;
+    this.knowledge = knowledge;
+    this.forms = forms;
+    this.keys = keys;
+    this.places = places;
+    this.messages = messages;
+  }
+
+  public Book book() {
+    return book;
+  }
+
+  /** How quantities are shown where nothing else is said. */
+  public Forms forms() {
+    return forms;
+  }
+
+  public Map<Table, RowKeys> keys() {
+    return keys;
+  }
+
+  public RowKeys keys(Table table) {
+    RowKeys found = keys.get(table);
+    if (found == null) {
+      throw new IllegalArgumentException("no table " + table);
+    }
+    return found;
+  }
+
+  /** Every line, column and condition of a rule, in the order of the book. */
+  public Collection<CheckedPlace> places() {
+    return places.values();
+  }
+
+  public CheckedPlace place(Place place) {
+    CheckedPlace found = places.get(place);
+    if (found == null) {
+      throw new IllegalArgumentException("no place " + place);
+    }
+    return found;
+  }
+
+  /** A value of a spot as people read it: as it was written, or in the form of its place. */
+  public Shown show(Spot spot, Value value) {
+    return AsWritten.show(place(spot.place()), spot, value);
+  }
+
+  /** The statement that decides a spot: its cell in a row, else the formula that holds. */
+  public Span origin(Spot spot) {
+    CheckedPlace checked = place(spot.place());
+    Change change = checked.cells().changes().get(spot.row());
+    boolean ownCell =
+        checked.cells().value(spot.row()) != null
+            || checked.cells().formulas().containsKey(spot.row());
+    if (change != null) {
+      return change.span();
+    }
+    return ownCell && spot.place() instanceof Column column
+        ? AsWritten.cell(column, spot.row()).orElse(spot.place().layer().span())
+        : spot.place().layer().span();
+  }
+
+  /** As people say a spot. */
+  public String words(Spot spot) {
+    return spot.place() instanceof Column column
+        ? spot.words(keys(column.table()))
+        : spot.place().words();
+  }
+
+  /** The message of a rule, a text with holes. */
+  public CheckedFormula message(Rule rule) {
+    CheckedFormula found = messages.get(rule);
+    if (found == null) {
+      throw new IllegalArgumentException("no message at " + rule.span());
+    }
+    return found;
+  }
+
+  /**
+   * This book with another formula for one place, of the same kind as before.
+   *
+   * @param diagnostics takes what is wrong with the formula
+   */
+  public CheckedBook withFormula(Place place, Formula formula, Diagnostics diagnostics) {
+    CheckedPlace old = place(place);
+    int last = old.layers().size() - 1;
+    CheckedFormula checked = new CheckedFormula(formula, Scope.of(place, last));
+    new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(old.kind());
+    List<CheckedPlace.Layered> layers = new ArrayList<>(old.layers());
+    layers.set(last, new CheckedPlace.Layered(checked));
+    return with(new CheckedPlace(place, old.kind(), old.form(), layers, old.cells()));
+  }
+
+  /**
+   * This book with another entry in one row's cell.
+   *
+   * @param entry what is written there; absent to empty the cell
+   * @param diagnostics takes what is wrong with the entry
+   */
+  public CheckedBook withCell(
+      Column column, int row, @Nullable Formula entry, Diagnostics diagnostics) {
+    CheckedPlace old = place(column);
+    Cells cells = old.cells().copy(column.table().rowCount());
+    new CellCheck(knowledge, diagnostics).enter(entry, row, column, old.kind(), cells);
+    return with(new CheckedPlace(column, old.kind(), old.form(), old.layers(), cells));
+  }
+
+  private CheckedBook with(CheckedPlace changed) {
+    Map<Place, CheckedPlace> copy = new LinkedHashMap<>(places);
+    copy.put(changed.place(), changed);
+    return new CheckedBook(book, knowledge, forms, keys, copy, messages);
+  }
+}

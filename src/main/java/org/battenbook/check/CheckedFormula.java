@@ -1,0 +1,157 @@
+package org.battenbook.check;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Table;
+import org.battenbook.operation.Operation;
+import org.battenbook.syntax.Aggregate;
+import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.Call;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.Reference;
+import org.battenbook.syntax.Selection;
+import org.battenbook.unit.Form;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A formula as written, with what the check learned of each node, by the node's id. Later stages
+ * read it and never change it.
+ */
+public final class CheckedFormula {
+  private final Formula formula;
+  private final Scope scope;
+  private final Set<Need> needs = new LinkedHashSet<>();
+  private final @Nullable Kind[] kinds;
+  private final @Nullable Object[] facts;
+  private boolean readsInherited;
+  private final Map<Integer, Form> holeForms = new HashMap<>();
+
+  CheckedFormula(Formula formula, Scope scope) {
+    this.formula = formula;
+    this.scope = scope;
+    this.kinds = new @Nullable Kind[formula.nodeCount()];
+    this.facts = new @Nullable Object[formula.nodeCount()];
+  }
+
+  public Formula formula() {
+    return formula;
+  }
+
+  public Expression expression() {
+    return formula.expression();
+  }
+
+  public Scope scope() {
+    return scope;
+  }
+
+  /** What it reads, in the order of its words. */
+  public Set<Need> needs() {
+    return needs;
+  }
+
+  /**
+   * Whether it reads the value that its place had before a change: what that reads, it needs too.
+   */
+  public boolean readsInherited() {
+    return readsInherited;
+  }
+
+  void readInherited() {
+    readsInherited = true;
+  }
+
+  /** The kind of the whole. */
+  public Kind kind() {
+    return kind(formula.expression());
+  }
+
+  public Kind kind(Expression node) {
+    Kind kind = kinds[node.id()];
+    return kind == null ? Kind.UNKNOWN : kind;
+  }
+
+  /** The value of a literal, its units resolved; a text without holes; a row called by its name. */
+  public Value constant(Expression literal) {
+    return fact(literal, Value.class);
+  }
+
+  /** The value of a formula that is nothing but a literal, a minus before it or not. */
+  public Optional<Value> literal() {
+    return literal(formula.expression());
+  }
+
+  /** The value of a node that is nothing but a literal, a minus before it or not. */
+  public Optional<Value> literal(Expression whole) {
+    if (facts[whole.id()] instanceof Value value) {
+      return Optional.of(value);
+    }
+    boolean signed = whole instanceof Apply apply && apply.operation().equals("negate");
+    if (signed
+        && facts[whole.children().get(0).id()] instanceof Value value
+        && facts[whole.id()] instanceof Operation negate) {
+      return Optional.of(negate.apply(List.of(value)));
+    }
+    return Optional.empty();
+  }
+
+  public Path path(Reference reference) {
+    return fact(reference, Path.class);
+  }
+
+  /** The form that a hole of a text asks for; absent where the value shows in its own. */
+  public @Nullable Form holeForm(Reference hole) {
+    return holeForms.get(hole.id());
+  }
+
+  void setHoleForm(Reference reference, Form form) {
+    holeForms.put(reference.id(), form);
+  }
+
+  /** The operation of an operator or of a call of a built-in function. */
+  public Operation operation(Expression node) {
+    return fact(node, Operation.class);
+  }
+
+  /** The workbook's own function that a call means; absent for a built-in one. */
+  public @Nullable CheckedFunction function(Call call) {
+    return facts[call.id()] instanceof CheckedFunction function ? function : null;
+  }
+
+  public Table table(Aggregate aggregate) {
+    return fact(aggregate, Table.class);
+  }
+
+  public Table table(Selection selection) {
+    return fact(selection, Table.class);
+  }
+
+  void setKind(Expression node, Kind kind) {
+    kinds[node.id()] = kind;
+  }
+
+  void setFact(Expression node, Object fact) {
+    facts[node.id()] = fact;
+  }
+
+  void need(Need need) {
+    needs.add(need);
+  }
+
+  private <T> T fact(Expression node, Class<T> type) {
+    Object fact = facts[node.id()];
+    if (!type.isInstance(fact)) {
+      throw new IllegalStateException(
+          "no %s known of '%s'".formatted(type.getSimpleName(), node.span().text()));
+    }
+    return type.cast(fact);
+  }
+}

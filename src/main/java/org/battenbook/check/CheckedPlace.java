@@ -1,0 +1,48 @@
+package org.battenbook.check;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.battenbook.book.Place;
+import org.battenbook.unit.Form;
+import org.battenbook.value.Kind;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A place whose formulas are checked.
+ *
+ * @param kind the kind of its values
+ * @param form how they are shown; absent for values that are not quantities
+ * @param layers the formula of each layer, absent where the layer has none
+ * @param cells what rows say of their own; empty for lines and for columns without a heading
+ */
+public record CheckedPlace(
+    Place place, Kind kind, @Nullable Form form, List<Layered> layers, Cells cells) {
+
+  /** A layer's formula, or none. */
+  public record Layered(@Nullable CheckedFormula formula) {}
+
+  public CheckedPlace {
+    layers = List.copyOf(layers);
+  }
+
+  /** The formula that holds; absent where the place is given and not filled in. */
+  public @Nullable CheckedFormula formula() {
+    return layers.get(layers.size() - 1).formula();
+  }
+
+  /** All that its values are worked out from. */
+  public Set<Need> needs() {
+    Set<Need> needs = new LinkedHashSet<>();
+    boolean goesDeeper = true;
+    for (int i = layers.size() - 1; i >= 0 && goesDeeper; i--) {
+      CheckedFormula formula = layers.get(i).formula();
+      goesDeeper = formula != null && formula.readsInherited();
+      if (formula != null) {
+        needs.addAll(formula.needs());
+      }
+    }
+    cells.formulas().values().forEach(cell -> needs.addAll(cell.needs()));
+    return needs;
+  }
+}

@@ -1,0 +1,133 @@
+package org.battenbook.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.battenbook.book.Book;
+import org.battenbook.book.Table;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.NearNames;
+import org.battenbook.syntax.KindExpression;
+import org.battenbook.syntax.Name;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Kind;
+import org.jspecify.annotations.Nullable;
+
+/** What the words after a colon mean: {@code length}, {@code money / length}, {@code row of …}. */
+final class DeclaredKinds {
+  /** The kind whose values are whole and not negative. */
+  static final String COUNT = "count";
+
+  private static final String MONEY = "money";
+  private static final Map<String, Dimension> DIMENSIONS =
+      new TreeMap<>(
+          Map.of(
+              "length",
+              Dimension.LENGTH,
+              "area",
+              Dimension.AREA,
+              "volume",
+              Dimension.VOLUME,
+              "mass",
+              Dimension.MASS,
+              "angle",
+              Dimension.ANGLE,
+              "time",
+              Dimension.TIME,
+              "temperature difference",
+              Dimension.TEMPERATURE_DIFFERENCE,
+              COUNT,
+              Dimension.NONE,
+              "ratio",
+              Dimension.NONE,
+              "number",
+              Dimension.NONE));
+  private static final Map<String, Kind> OTHERS =
+      new TreeMap<>(Map.of("text", Kind.TEXT, "date", Kind.DATE, "yes or no", Kind.YES_NO));
+
+  private final Book book;
+  private final @Nullable String currency;
+  private final Diagnostics diagnostics;
+
+  DeclaredKinds(Book book, @Nullable String currency, Diagnostics diagnostics) {
+    this.book = book;
+    this.currency = currency;
+    this.diagnostics = diagnostics;
+  }
+
+  Kind kind(KindExpression written) {
+    if (written instanceof KindExpression.RowOf rowOf) {
+      return rowOf(rowOf);
+    }
+    KindExpression.Product product = (KindExpression.Product) written;
+    if (product.factors().size() == 1) {
+      Kind other = OTHERS.get(product.factors().get(0).name().key());
+      if (other != null) {
+        return other;
+      }
+    }
+    Dimension dimension = Dimension.NONE;
+    for (KindExpression.Factor factor : product.factors()) {
+      Dimension one = dimension(factor.name());
+      if (one == null) {
+        return Kind.UNKNOWN;
+      }
+      Dimension power = one.pow(factor.power());
+      dimension = factor.divides() ? dimension.dividedBy(power) : dimension.times(power);
+    }
+    return new Kind.Measured(dimension);
+  }
+
+  /** Whether values are to be whole and not negative. */
+  static boolean isCount(@Nullable KindExpression written) {
+    return written instanceof KindExpression.Product product
+        && product.factors().size() == 1
+        && product.factors().get(0).name().key().equals(COUNT);
+  }
+
+  private Kind rowOf(KindExpression.RowOf rowOf) {
+    Table table = book.table(rowOf.table().key());
+    if (table == null) {
+      diagnostics.fault(
+          "no-such-table",
+          rowOf.table().span(),
+          "no table is called '%s'".formatted(rowOf.table()),
+          NearNames.question(
+              rowOf.table().text(), book.tables().stream().map(Table::toString).toList()));
+      return Kind.UNKNOWN;
+    }
+    return new Kind.RowOf(table.key());
+  }
+
+  private @Nullable Dimension dimension(Name name) {
+    if (name.key().equals(MONEY)) {
+      return money(name);
+    }
+    Dimension dimension = DIMENSIONS.get(name.key());
+    if (dimension == null) {
+      List<String> known = new ArrayList<>(DIMENSIONS.keySet());
+      known.addAll(OTHERS.keySet());
+      known.add(MONEY);
+      String near = NearNames.question(name.text(), known);
+      diagnostics.fault(
+          "unknown-kind",
+          name.span(),
+          "'%s' is not a kind of value".formatted(name),
+          near.isEmpty() ? "the kinds are " + String.join(", ", known) : near);
+    }
+    return dimension;
+  }
+
+  private @Nullable Dimension money(Name name) {
+    if (currency == null) {
+      diagnostics.fault(
+          "no-currency",
+          name.span(),
+          "'money' is of the job's currency, and no workbook names one",
+          "add a line such as 'currency USD' under the workbook's name");
+      return null;
+    }
+    return Dimension.money(currency);
+  }
+}

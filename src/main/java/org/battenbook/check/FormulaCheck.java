@@ -1,0 +1,643 @@
+package org.battenbook.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.battenbook.bind.Meaning;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.check.Need.Reach;
+import org.battenbook.number.Rational;
+import org.battenbook.operation.Operation;
+import org.battenbook.operation.Operations;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.NearNames;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Aggregate;
+import org.battenbook.syntax.AggregateFunction;
+import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.Call;
+import org.battenbook.syntax.Choice;
+import org.battenbook.syntax.DateLiteral;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.ExpressionVisitor;
+import org.battenbook.syntax.FirstRow;
+import org.battenbook.syntax.FunctionDefinition;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.QuantityLiteral;
+import org.battenbook.syntax.Reference;
+import org.battenbook.syntax.Selection;
+import org.battenbook.syntax.TextLiteral;
+import org.battenbook.syntax.TextPart;
+import org.battenbook.syntax.TruthLiteral;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** Finds what every node of one formula means and of what kind it is. */
+final class FormulaCheck implements ExpressionVisitor<Kind> {
+  private final Knowledge knowledge;
+  private final Diagnostics diagnostics;
+  private final CheckedFormula checked;
+  private final List<Kind> argumentKinds;
+  private Scope scope;
+
+  FormulaCheck(
+      Knowledge knowledge,
+      Diagnostics diagnostics,
+      CheckedFormula checked,
+      List<Kind> argumentKinds) {
+    this.knowledge = knowledge;
+    this.diagnostics = diagnostics;
+    this.checked = checked;
+    this.argumentKinds = argumentKinds;
+    this.scope = checked.scope();
+  }
+
+  /**
+   * Checks the whole.
+   *
+   * @param expected the kind it should be of; absent where any will do
+   */
+  Kind check(@Nullable Kind expected) {
+    Expression whole = checked.expression();
+    Kind kind = expected == null ? kind(whole) : kind(whole, expected);
+    if (expected != null && !agree(kind, expected)) {
+      fault(
+          "kind-mismatch",
+          whole.span(),
+          "'%s' is %s, and %s is wanted here"
+              .formatted(whole.span().text(), kind.words(), expected.words()),
+          "");
+      return Kind.UNKNOWN;
+    }
+    return kind;
+  }
+
+  static boolean agree(Kind a, Kind b) {
+    return a.equals(b) || a == Kind.UNKNOWN || b == Kind.UNKNOWN;
+  }
+
+  private Kind kind(Expression node) {
+    Kind kind = node.accept(this);
+    checked.setKind(node, kind);
+    return kind;
+  }
+
+  /** The kind of a node where a row may be wanted: there, a text in quotes calls a row. */
+  private Kind kind(Expression node, Kind expected) {
+    if (expected instanceof Kind.RowOf rowOf) {
+      if (node instanceof TextLiteral text) {
+        return rowCalled(text, rowOf);
+      }
+      if (node instanceof Choice choice) {
+        Kind kind = choice(choice, expected);
+        checked.setKind(node, kind);
+        return kind;
+      }
+    }
+    return kind(node);
+  }
+
+  private Kind rowCalled(TextLiteral text, Kind.RowOf rowOf) {
+    Table table = knowledge.table(rowOf.table());
+    RowKeys keys = knowledge.keys(table);
+    String name = plainText(text);
+    Optional<Integer> row = keys.row(name);
+    row.ifPresent(r -> checked.setFact(text, new Value.Row(rowOf.table(), r, keys.name(r))));
+    if (row.isEmpty()) {
+      fault("no-such-row", text.span(), keys.missing(name), keys.repair(name));
+    }
+    Kind kind = row.isEmpty() ? Kind.UNKNOWN : rowOf;
+    checked.setKind(text, kind);
+    return kind;
+  }
+
+  private static String plainText(TextLiteral text) {
+    StringBuilder words = new StringBuilder();
+    for (TextPart part : text.parts()) {
+      if (part instanceof TextPart.Words plain) {
+        words.append(plain.words());
+      }
+    }
+    return words.toString();
+  }
+
+  @Override
+  public Kind quantity(QuantityLiteral literal) {
+    LiteralUnits.Reading reading = LiteralUnits.read(literal);
+    if (reading.quantity() == null) {
+      unknownUnit(literal, reading);
+      return Kind.UNKNOWN;
+    }
+    checked.setFact(literal, new Value.Amount(reading.quantity()));
+    return new Kind.Measured(reading.quantity().dimension());
+  }
+
+  private void unknownUnit(QuantityLiteral literal, LiteralUnits.Reading reading) {
+    String unit = reading.unit();
+    String number =
+        literal
+            .span()
+            .text()
+            .substring(0, Math.max(0, reading.unitSpan().start() - literal.span().start()))
+            .strip();
+    fault("unknown-unit", reading.unitSpan(), reading.message(), unitRepair(number, unit, reading));
+  }
+
+  /** {@code 3 lip} wants an operator, {@code 12 in/lip} a space. */
+  private String unitRepair(String number, String unit, LiteralUnits.Reading reading) {
+    if (isName(unit)) {
+      return "units stand after numbers; to multiply, write '%s * %s'".formatted(number, unit);
+    }
+    int slash = unit.indexOf('/');
+    if (slash > 0 && isName(unit.substring(slash + 1).strip())) {
+      return "to divide by '%s', write '%s %s / %s'"
+          .formatted(
+              unit.substring(slash + 1).strip(),
+              number,
+              unit.substring(0, slash).strip(),
+              unit.substring(slash + 1).strip());
+    }
+    return reading.repair();
+  }
+
+  private boolean isName(String words) {
+    Name name = new Name(words, checked.formula().span());
+    return !(knowledge.binder().resolve(name, scope) instanceof Meaning.Unclear);
+  }
+
+  @Override
+  public Kind text(TextLiteral literal) {
+    boolean plain = true;
+    for (TextPart part : literal.parts()) {
+      if (part instanceof TextPart.Hole hole) {
+        plain = false;
+        hole(hole);
+      }
+    }
+    if (plain) {
+      checked.setFact(literal, new Value.Text(plainText(literal)));
+    }
+    return Kind.TEXT;
+  }
+
+  private void hole(TextPart.Hole hole) {
+    Kind kind = kind(hole.reference());
+    if (hole.shownAs() != null) {
+      knowledge
+          .form(hole.shownAs(), kind, diagnostics)
+          .ifPresent(form -> checked.setHoleForm(hole.reference(), form));
+    }
+  }
+
+  @Override
+  public Kind date(DateLiteral literal) {
+    checked.setFact(literal, new Value.Day(literal.date()));
+    return Kind.DATE;
+  }
+
+  @Override
+  public Kind truth(TruthLiteral literal) {
+    checked.setFact(literal, new Value.YesNo(literal.truth()));
+    return Kind.YES_NO;
+  }
+
+  @Override
+  public Kind firstRow(FirstRow firstRow) {
+    if (scope.table() == null || scope.outer() != null) {
+      fault(
+          "no-row-here",
+          firstRow.span(),
+          "'first row' has a meaning only in the columns of a table",
+          "use it in a formula under 'worked out'");
+    }
+    return Kind.YES_NO;
+  }
+
+  @Override
+  public Kind reference(Reference reference) {
+    return switch (reference.root()) {
+      case THIS -> outerRow(reference);
+      case ABOVE -> rowAbove(reference);
+      case HERE -> here(reference);
+    };
+  }
+
+  private Kind here(Reference reference) {
+    Name first = reference.names().get(0);
+    Meaning meaning = knowledge.binder().resolve(first, scope);
+    List<Name> rest = tail(reference, 1);
+    if (meaning instanceof Meaning.Parameter parameter) {
+      Target target = new Target.Parameter(parameter.index());
+      return through(reference, target, argumentKinds.get(parameter.index()), rest);
+    }
+    if (meaning instanceof Meaning.Inherited inherited) {
+      Target target = new Target.Inherited(inherited.place(), inherited.layer());
+      checked.readInherited();
+      return through(reference, target, knowledge.kind(inherited.place()), rest);
+    }
+    if (meaning instanceof Meaning.Found found && !leadsNowhere(found.place(), first, rest)) {
+      return through(reference, here(found.place()), knowledge.kind(found.place()), rest);
+    }
+    return pageOrUnclear(reference, meaning, rest);
+  }
+
+  /** A line whose page has the same name: {@code mats.overlap} is then the page's line. */
+  private boolean leadsNowhere(Place place, Name first, List<Name> rest) {
+    return !rest.isEmpty()
+        && !(knowledge.kind(place) instanceof Kind.RowOf)
+        && knowledge.binder().onPage(first, rest.get(0), scope).isPresent();
+  }
+
+  private Kind pageOrUnclear(Reference reference, Meaning meaning, List<Name> rest) {
+    Name first = reference.names().get(0);
+    if (!rest.isEmpty()) {
+      Optional<Line> line = knowledge.binder().onPage(first, rest.get(0), scope);
+      if (line.isPresent()) {
+        Kind kind = knowledge.kind(line.get());
+        return through(reference, here(line.get()), kind, tail(reference, 2));
+      }
+    }
+    Optional<Value> setting = knowledge.setting(first.key());
+    if (setting.isPresent() && setting.get() instanceof Value.Amount amount) {
+      Kind kind = new Kind.Measured(amount.quantity().dimension());
+      return through(reference, new Target.Setting(setting.get()), kind, rest);
+    }
+    if (meaning instanceof Meaning.Unclear unclear) {
+      fault(unclear.code(), first.span(), unclear.message(), unclear.repair());
+    }
+    return Kind.UNKNOWN;
+  }
+
+  private Target here(Place place) {
+    boolean inner = scope.outer() != null;
+    boolean sameRow = place instanceof Column && !inner;
+    checked.need(new Need(place, sameRow ? Reach.SAME_ROW : Reach.WHOLE));
+    return new Target.Here(place);
+  }
+
+  private Kind rowAbove(Reference reference) {
+    Table table = scope.table();
+    if (table == null || scope.outer() != null) {
+      fault(
+          "no-row-here",
+          reference.span(),
+          "'above' reads the row before, and there is no row here",
+          "use it in a formula under 'worked out'");
+      return Kind.UNKNOWN;
+    }
+    Name name = reference.names().get(0);
+    Column column = table.column(name.key());
+    if (column == null) {
+      noSuchColumn(table, name);
+      return Kind.UNKNOWN;
+    }
+    checked.need(new Need(column, Reach.ROW_ABOVE));
+    return through(reference, new Target.Above(column), knowledge.kind(column), tail(reference, 1));
+  }
+
+  private Kind outerRow(Reference reference) {
+    Scope outer = scope.outer();
+    Table table = outer == null ? null : outer.table();
+    if (outer == null || table == null) {
+      fault(
+          "no-outer-row",
+          reference.span(),
+          "'this' reads the row around an aggregate, and there is none here",
+          outer == null
+              ? "leave 'this.' out to read the own row"
+              : "a line of a page has no row of its own: compare with a value instead");
+      return Kind.UNKNOWN;
+    }
+    if (reference.names().isEmpty()) {
+      checked.setFact(reference, new Path(new Target.OuterRow(table), List.of()));
+      return new Kind.RowOf(table.key());
+    }
+    Name name = reference.names().get(0);
+    Column column = table.column(name.key());
+    if (column == null) {
+      noSuchColumn(table, name);
+      return Kind.UNKNOWN;
+    }
+    boolean nested = outer.outer() != null;
+    checked.need(new Need(column, nested ? Reach.WHOLE : Reach.SAME_ROW));
+    return through(reference, new Target.Outer(column), knowledge.kind(column), tail(reference, 1));
+  }
+
+  private static List<Name> tail(Reference reference, int from) {
+    return reference.names().subList(from, reference.names().size());
+  }
+
+  /** Follows the dots of a path from what its first word is. */
+  private Kind through(Reference reference, Target target, Kind kind, List<Name> rest) {
+    List<Column> columns = new ArrayList<>();
+    Kind reached = kind;
+    for (Name name : rest) {
+      if (!(reached instanceof Kind.RowOf rowOf)) {
+        if (reached != Kind.UNKNOWN) {
+          fault(
+              "no-row-to-open",
+              name.span(),
+              "a dot reads a column of a row, and what stands before '.%s' is %s"
+                  .formatted(name, reached.words()),
+              "");
+        }
+        return Kind.UNKNOWN;
+      }
+      Table table = knowledge.table(rowOf.table());
+      Column column = table.column(name.key());
+      if (column == null) {
+        noSuchColumn(table, name);
+        return Kind.UNKNOWN;
+      }
+      checked.need(new Need(column, Reach.WHOLE));
+      columns.add(column);
+      reached = knowledge.kind(column);
+    }
+    checked.setFact(reference, new Path(target, columns));
+    return reached;
+  }
+
+  private void noSuchColumn(Table table, Name name) {
+    List<String> names = table.columns().stream().map(c -> c.name().text()).toList();
+    fault(
+        "no-such-column",
+        name.span(),
+        "table '%s' has no column '%s'".formatted(table, name),
+        NearNames.question(name.text(), names));
+  }
+
+  @Override
+  public Kind apply(Apply apply) {
+    Operation operation =
+        Operations.find(apply.operation())
+            .orElseThrow(() -> new IllegalStateException("no operation " + apply.operation()));
+    checked.setFact(apply, operation);
+    return operation(apply, operation, operandKinds(apply.children()));
+  }
+
+  /** The operands' kinds; a text beside a row calls one. */
+  private List<Kind> operandKinds(List<Expression> operands) {
+    List<Kind> kinds = new ArrayList<>();
+    operands.forEach(operand -> kinds.add(operand instanceof TextLiteral ? null : kind(operand)));
+    Optional<Kind> row = kinds.stream().filter(Kind.RowOf.class::isInstance).findFirst();
+    for (int i = 0; i < operands.size(); i++) {
+      if (operands.get(i) instanceof TextLiteral text) {
+        kinds.set(i, row.isPresent() ? kind(text, row.get()) : kind(text));
+      }
+    }
+    return kinds;
+  }
+
+  private Kind operation(Expression node, Operation operation, List<Kind> kinds) {
+    List<Expression> operands = node.children();
+    List<Operation.Operand> described = new ArrayList<>();
+    for (int i = 0; i < operands.size(); i++) {
+      described.add(operand(operands.get(i), kinds.get(i)));
+    }
+    return operation.check(
+        described,
+        (code, at, message, repair) -> {
+          List<Span> spans = at.stream().map(i -> operands.get(i).span()).toList();
+          diagnostics.report(
+              new Diagnostic(
+                  Diagnostic.Severity.FAULT,
+                  code,
+                  spans.get(0),
+                  spans.subList(1, spans.size()),
+                  message,
+                  repair));
+        });
+  }
+
+  private Operation.Operand operand(Expression node, Kind kind) {
+    Optional<Value> literal = checked.literal(node);
+    boolean number =
+        literal.isPresent()
+            && literal.get() instanceof Value.Amount amount
+            && amount.quantity().number() instanceof Rational;
+    return new Operation.Operand(
+        kind,
+        node.span().text(),
+        number ? (Rational) ((Value.Amount) literal.get()).quantity().number() : null);
+  }
+
+  @Override
+  public Kind call(Call call) {
+    FunctionDefinition own = knowledge.function(call.function().key(), scope);
+    if (own != null) {
+      return ownFunction(call, own);
+    }
+    String key = call.function().key();
+    Optional<Operation> operation =
+        Operations.functions().stream().filter(o -> o.name().equals(key)).findFirst();
+    if (operation.isEmpty()) {
+      call.arguments().forEach(this::kind);
+      unknownFunction(call);
+      return Kind.UNKNOWN;
+    }
+    List<Kind> kinds = operandKinds(call.arguments());
+    Operation.Arity arity = operation.get().arity();
+    if (kinds.size() < arity.least() || kinds.size() > arity.most()) {
+      wrongCount(call, arity.least());
+      return Kind.UNKNOWN;
+    }
+    checked.setFact(call, operation.get());
+    return operation(call, operation.get(), kinds);
+  }
+
+  private void unknownFunction(Call call) {
+    Name name = call.function();
+    boolean isValue = !(knowledge.binder().resolve(name, scope) instanceof Meaning.Unclear);
+    fault(
+        "unknown-function",
+        name.span(),
+        isValue
+            ? "'%s' is a value, and a bracket follows it".formatted(name)
+            : "no function is called '%s'".formatted(name),
+        isValue
+            ? "to multiply, write '%s * (…)'".formatted(name)
+            : NearNames.question(name.text(), knowledge.functionNames(scope)));
+  }
+
+  private void wrongCount(Call call, int wanted) {
+    fault(
+        "argument-count",
+        call.span(),
+        "'%s' takes %d %s, and %d stand here"
+            .formatted(
+                call.function(), wanted, wanted == 1 ? "value" : "values", call.arguments().size()),
+        "");
+  }
+
+  private Kind ownFunction(Call call, FunctionDefinition definition) {
+    List<Kind> kinds = new ArrayList<>();
+    if (call.arguments().size() != definition.parameters().size()) {
+      call.arguments().forEach(this::kind);
+      wrongCount(call, definition.parameters().size());
+      return Kind.UNKNOWN;
+    }
+    for (int i = 0; i < call.arguments().size(); i++) {
+      Expression argument = call.arguments().get(i);
+      Kind declared = knowledge.parameterKind(definition.parameters().get(i));
+      Kind kind = kind(argument, declared);
+      if (!agree(kind, declared)) {
+        fault(
+            "argument-kind",
+            argument.span(),
+            "'%s' of '%s' is %s, and '%s' is %s"
+                .formatted(
+                    definition.parameters().get(i).name(),
+                    definition.name(),
+                    declared.words(),
+                    argument.span().text(),
+                    kind.words()),
+            "");
+        kind = Kind.UNKNOWN;
+      }
+      kinds.add(kind);
+    }
+    CheckedFunction function = knowledge.checkCall(definition, kinds, call.span(), diagnostics);
+    if (function == null) {
+      return Kind.UNKNOWN;
+    }
+    checked.setFact(call, function);
+    function.body().needs().forEach(checked::need);
+    return function.body().kind();
+  }
+
+  @Override
+  public Kind choice(Choice choice) {
+    return choice(choice, Kind.UNKNOWN);
+  }
+
+  private Kind choice(Choice choice, Kind expected) {
+    yesNo(choice.condition(), "the condition of 'if'");
+    Kind then = kind(choice.then(), expected);
+    Kind otherwise = kind(choice.otherwise(), expected == Kind.UNKNOWN ? then : expected);
+    if (!agree(then, otherwise)) {
+      diagnostics.report(
+          new Diagnostic(
+              Diagnostic.Severity.FAULT,
+              "branch-mismatch",
+              choice.otherwise().span(),
+              List.of(choice.then().span()),
+              "'then' gives %s and 'else' gives %s".formatted(then.words(), otherwise.words()),
+              "give both the same kind of value"));
+      return Kind.UNKNOWN;
+    }
+    return then == Kind.UNKNOWN ? otherwise : then;
+  }
+
+  private void yesNo(Expression node, String what) {
+    Kind kind = kind(node);
+    if (!agree(kind, Kind.YES_NO)) {
+      fault(
+          "not-yes-or-no",
+          node.span(),
+          "%s is yes or no, and '%s' is %s".formatted(what, node.span().text(), kind.words()),
+          "compare it with something: '%s > …'".formatted(node.span().text()));
+    }
+  }
+
+  @Override
+  public Kind aggregate(Aggregate aggregate) {
+    Table table = innerTable(aggregate, aggregate.table());
+    if (table == null) {
+      return Kind.UNKNOWN;
+    }
+    Scope around = scope;
+    scope = scope.inside(table);
+    Expression where = aggregate.where();
+    if (where != null) {
+      yesNo(where, "what stands after 'where'");
+    }
+    Expression of = aggregate.of();
+    Kind kind = of == null ? Kind.NUMBER : aggregated(aggregate, of);
+    scope = around;
+    return kind;
+  }
+
+  private Kind aggregated(Aggregate aggregate, Expression of) {
+    Kind kind = kind(of);
+    boolean ordered = kind instanceof Kind.Measured || kind == Kind.DATE;
+    boolean added =
+        aggregate.function() == AggregateFunction.SUM
+            || aggregate.function() == AggregateFunction.AVERAGE;
+    if (aggregate.function() == AggregateFunction.COUNT) {
+      return Kind.NUMBER;
+    }
+    if (kind != Kind.UNKNOWN && (!ordered || (added && kind == Kind.DATE))) {
+      fault(
+          "not-a-quantity",
+          of.span(),
+          "'%s' takes numbers, and '%s' is %s"
+              .formatted(aggregate.function().words(), of.span().text(), kind.words()),
+          kind == Kind.YES_NO
+              ? "to count rows, write 'count of %s where %s'"
+                  .formatted(aggregate.table(), of.span().text())
+              : "");
+      return Kind.UNKNOWN;
+    }
+    return kind;
+  }
+
+  private @Nullable Table innerTable(Expression node, Name name) {
+    Table table = knowledge.tableSeen(name.key(), scope);
+    if (table == null) {
+      fault(
+          "no-such-table",
+          name.span(),
+          "no table is called '%s'".formatted(name),
+          NearNames.question(name.text(), knowledge.tableNames()));
+      return null;
+    }
+    checked.setFact(node, table);
+    Column key = table.keyColumn();
+    if (key != null) {
+      checked.need(new Need(key, Reach.WHOLE));
+    }
+    return table;
+  }
+
+  @Override
+  public Kind selection(Selection selection) {
+    Table table = innerTable(selection, selection.table());
+    if (table == null) {
+      return Kind.UNKNOWN;
+    }
+    Scope around = scope;
+    scope = scope.inside(table);
+    Expression where = selection.where();
+    if (where != null) {
+      yesNo(where, "what stands after 'where'");
+    }
+    Selection.Preference preference = selection.preference();
+    if (preference != null) {
+      Kind kind = kind(preference.by());
+      if (!(kind instanceof Kind.Measured) && kind != Kind.DATE && kind != Kind.UNKNOWN) {
+        fault(
+            "not-a-quantity",
+            preference.by().span(),
+            "'with %s' compares numbers, and '%s' is %s"
+                .formatted(
+                    preference.largest() ? "largest" : "smallest",
+                    preference.by().span().text(),
+                    kind.words()),
+            "");
+      }
+    }
+    scope = around;
+    return new Kind.RowOf(table.key());
+  }
+
+  private void fault(String code, Span span, String message, String repair) {
+    diagnostics.fault(code, span, message, repair);
+  }
+}

@@ -1,0 +1,52 @@
+package org.battenbook.check;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.battenbook.bind.NameBinder;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.FunctionDefinition;
+import org.battenbook.syntax.ShownAs;
+import org.battenbook.unit.Form;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** What the check of one formula asks of the rest of the book. */
+interface Knowledge {
+  NameBinder binder();
+
+  /** The kind of a place; {@link Kind#UNKNOWN} where it is at fault or reads itself. */
+  Kind kind(Place place);
+
+  Table table(String key);
+
+  /** A table by name, if the formula's text sees it. */
+  @Nullable Table tableSeen(String key, Scope scope);
+
+  Collection<String> tableNames();
+
+  RowKeys keys(Table table);
+
+  @Nullable FunctionDefinition function(String key, Scope scope);
+
+  Collection<String> functionNames(Scope scope);
+
+  /** The declared kind of a parameter, or {@link Kind#UNKNOWN}. */
+  Kind parameterKind(FunctionDefinition.Parameter parameter);
+
+  /** A function checked for a call's kinds; absent, and a message given, where they do not fit. */
+  @Nullable CheckedFunction checkCall(
+      FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics diagnostics);
+
+  /** A value that the job's settings give: {@code minor unit}. */
+  Optional<Value> setting(String key);
+
+  /** The form that a text asks for, if it fits the kind; else a message and none. */
+  Optional<Form> form(ShownAs shownAs, Kind kind, Diagnostics diagnostics);
+}

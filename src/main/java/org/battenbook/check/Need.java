@@ -1,0 +1,17 @@
+package org.battenbook.check;
+
+import org.battenbook.book.Place;
+
+/** What a formula reads to be worked out. */
+public record Need(Place place, Reach reach) {
+
+  /** How much of a place is read. */
+  public enum Reach {
+    /** A line, or any row of a column. */
+    WHOLE,
+    /** The same row of a column. */
+    SAME_ROW,
+    /** The row before. */
+    ROW_ABOVE
+  }
+}

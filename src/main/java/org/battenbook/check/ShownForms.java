@@ -1,0 +1,67 @@
+package org.battenbook.check;
+
+import java.util.Optional;
+import org.battenbook.number.Rational;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.NearNames;
+import org.battenbook.syntax.ShownAs;
+import org.battenbook.unit.Dimension;
+import org.battenbook.unit.Form;
+import org.battenbook.unit.Forms;
+import org.battenbook.unit.Unit;
+import org.battenbook.unit.Units;
+import org.battenbook.value.Kind;
+import org.jspecify.annotations.Nullable;
+
+/** What {@code shown as} and {@code lengths in} ask for. */
+final class ShownForms {
+  private final Forms defaults;
+
+  ShownForms(@Nullable ShownAs lengths, Diagnostics diagnostics) {
+    Kind length = new Kind.Measured(Dimension.LENGTH);
+    Form form =
+        Optional.ofNullable(lengths)
+            .filter(written -> unit(written, length, diagnostics).isPresent())
+            .map(w -> Form.of(w.step(), w.decimal(), Units.find(w.unit()).orElse(Units.INCH)))
+            .orElseGet(() -> Form.of(Rational.of(1, 16), false, Units.INCH));
+    this.defaults = Forms.of(form);
+  }
+
+  /** The forms where nothing is said. */
+  Forms defaults() {
+    return defaults;
+  }
+
+  /** The form that is asked for, if it fits the kind; else a message and none. */
+  Optional<Form> form(ShownAs written, Kind kind, Diagnostics diagnostics) {
+    return unit(written, kind, diagnostics)
+        .map(unit -> defaults.shownAs(written.step(), written.decimal(), unit));
+  }
+
+  private static Optional<Unit> unit(ShownAs written, Kind kind, Diagnostics diagnostics) {
+    Optional<Unit> unit = Units.find(written.unit());
+    if (unit.isEmpty()) {
+      diagnostics.fault(
+          "unknown-unit",
+          written.span(),
+          "'%s' is not a unit".formatted(written.unit()),
+          NearNames.question(written.unit(), Units.suggestions(written.unit())));
+      return Optional.empty();
+    }
+    Kind shown = new Kind.Measured(unit.get().dimension());
+    if (!FormulaCheck.agree(shown, kind)) {
+      diagnostics.fault(
+          "form-mismatch",
+          written.span(),
+          "this is %s, and '%s' shows %s".formatted(kind.words(), written.unit(), shown.words()),
+          "leave 'shown as' out, or name a unit of that kind");
+      return Optional.empty();
+    }
+    if (written.step() != null && written.step().signum() <= 0) {
+      diagnostics.fault(
+          "step-not-positive", written.span(), "a step is larger than zero", "write '1/16 in'");
+      return Optional.empty();
+    }
+    return unit;
+  }
+}
