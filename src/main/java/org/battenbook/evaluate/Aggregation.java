@@ -1,0 +1,71 @@
+package org.battenbook.evaluate;
+
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.syntax.AggregateFunction;
+import org.battenbook.unit.Dimension;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** Takes one value out of many, one after another. */
+final class Aggregation {
+  private final AggregateFunction function;
+  private final Kind kind;
+  private long count;
+  private Real sum = Rational.ZERO;
+  private @Nullable Value best;
+  private @Nullable Value broken;
+
+  Aggregation(AggregateFunction function, Kind kind) {
+    this.function = function;
+    this.kind = kind;
+  }
+
+  /** Whether a value came that is not known, so that the rest cannot mend it. */
+  boolean isBroken() {
+    return broken != null;
+  }
+
+  /** Takes the next value; a total over a faulty row waits, it is never partial. */
+  void add(Value value) {
+    if (!value.isKnown()) {
+      broken = broken == null ? value : broken;
+      return;
+    }
+    count++;
+    switch (function) {
+      case COUNT -> {}
+      case SUM, AVERAGE -> sum = sum.plus(((Value.Amount) value).quantity().number());
+      case LARGEST -> best = best == null || Order.compare(value, best) > 0 ? value : best;
+      case SMALLEST -> best = best == null || Order.compare(value, best) < 0 ? value : best;
+    }
+  }
+
+  Value result() {
+    if (broken != null) {
+      return broken;
+    }
+    return switch (function) {
+      case COUNT -> new Value.Amount(new Quantity(Rational.of(count), Dimension.NONE));
+      case SUM -> amount(sum);
+      case AVERAGE -> count == 0 ? nothing("average") : amount(sum.dividedBy(Rational.of(count)));
+      case LARGEST -> best == null ? nothing("largest") : best;
+      case SMALLEST -> best == null ? nothing("smallest") : best;
+    };
+  }
+
+  private Value amount(Real number) {
+    Dimension dimension =
+        kind instanceof Kind.Measured measured ? measured.dimension() : Dimension.NONE;
+    return new Value.Amount(new Quantity(number, dimension));
+  }
+
+  private static Value nothing(String word) {
+    return new Value.Fault(
+        word + "-of-nothing",
+        "no row counts here, and nothing has no %s: say what holds then, with 'if count of … = 0'"
+            .formatted(word));
+  }
+}

@@ -1,0 +1,31 @@
+package org.battenbook.evaluate;
+
+import java.util.Arrays;
+import java.util.List;
+import org.battenbook.operation.Operation;
+import org.battenbook.syntax.Expression;
+import org.battenbook.value.Value;
+
+/** An operation on its operands; the first that is not known, or that decides, is the result. */
+final class ApplyPlan extends Plan {
+  final Operation operation;
+  final List<Plan> operands;
+
+  ApplyPlan(Expression node, Operation operation, List<Plan> operands) {
+    super(node);
+    this.operation = operation;
+    this.operands = operands;
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    Value[] values = new Value[operands.size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = operands.get(i).run(frame);
+      if (!values[i].isKnown() || operation.isDecidedBy(values[i])) {
+        return values[i];
+      }
+    }
+    return operation.apply(Arrays.asList(values));
+  }
+}

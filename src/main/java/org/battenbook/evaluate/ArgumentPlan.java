@@ -1,0 +1,19 @@
+package org.battenbook.evaluate;
+
+import org.battenbook.syntax.Expression;
+import org.battenbook.value.Value;
+
+/** An argument of a function, in the function's own formula. */
+final class ArgumentPlan extends Plan {
+  private final int index;
+
+  ArgumentPlan(Expression node, int index) {
+    super(node);
+    this.index = index;
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    return frame.arguments.get(index);
+  }
+}

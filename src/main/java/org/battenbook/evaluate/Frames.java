@@ -1,0 +1,14 @@
+package org.battenbook.evaluate;
+
+/** Steps between frames that the check has made sure of. */
+final class Frames {
+  private Frames() {}
+
+  /** The frame around an aggregate. */
+  static Frame outer(Frame frame) {
+    if (frame.outer == null) {
+      throw new IllegalStateException("'this' outside of an aggregate passed the check");
+    }
+    return frame.outer;
+  }
+}

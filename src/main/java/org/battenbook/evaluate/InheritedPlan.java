@@ -1,0 +1,25 @@
+package org.battenbook.evaluate;
+
+import org.battenbook.syntax.Expression;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** The value that a place had before a change: the formula that the change replaced. */
+final class InheritedPlan extends Plan {
+  private final Slot slot;
+  private final @Nullable Plan replaced;
+
+  InheritedPlan(Expression node, Slot slot, @Nullable Plan replaced) {
+    super(node);
+    this.slot = slot;
+    this.replaced = replaced;
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    if (replaced == null) {
+      return new Value.Waiting(slot.words(frame.row), false);
+    }
+    return replaced.run(new Frame(frame.reading, frame.row, frame.outer, frame.arguments, null));
+  }
+}

@@ -1,0 +1,111 @@
+package org.battenbook.evaluate;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Need;
+import org.battenbook.check.Need.Reach;
+import org.battenbook.graph.Graph;
+import org.battenbook.source.Diagnostics;
+
+/** Orders the places of a book so that each comes after what it reads; reports circles. */
+final class Ordering {
+  private final CheckedBook book;
+  private final Slots slots;
+  private final Diagnostics diagnostics;
+  private final Map<Place, Set<Need>> needs = new LinkedHashMap<>();
+
+  private Ordering(CheckedBook book, Slots slots, Diagnostics diagnostics) {
+    this.book = book;
+    this.slots = slots;
+    this.diagnostics = diagnostics;
+  }
+
+  static List<Stage> order(CheckedBook book, Slots slots, Diagnostics diagnostics) {
+    return new Ordering(book, slots, diagnostics).order();
+  }
+
+  private List<Stage> order() {
+    for (CheckedPlace checked : book.places()) {
+      needs.put(checked.place(), checked.needs());
+    }
+    List<Stage> stages = new ArrayList<>();
+    for (List<Place> component :
+        graph(needs.keySet(), Set.of(Reach.values())).componentsInOrder()) {
+      stages.add(stage(component));
+    }
+    return stages;
+  }
+
+  private Graph<Place> graph(Set<Place> places, Set<Reach> reaches) {
+    Graph<Place> graph = new Graph<>();
+    places.forEach(graph::add);
+    for (Place place : places) {
+      for (Need need : needs(place)) {
+        if (places.contains(need.place()) && reaches.contains(need.reach())) {
+          graph.addEdge(place, need.place());
+        }
+      }
+    }
+    return graph;
+  }
+
+  private Set<Need> needs(Place place) {
+    return needs.getOrDefault(place, Set.of());
+  }
+
+  private Stage stage(List<Place> component) {
+    Set<Place> members = new HashSet<>(component);
+    boolean readsItself =
+        component.size() > 1
+            || needs(component.get(0)).stream().anyMatch(n -> members.contains(n.place()));
+    if (!readsItself) {
+      return new Stage(List.of(slots.of(component.get(0))), false);
+    }
+    Set<Place> inOrder = new LinkedHashSet<>(component);
+    Graph<Place> withoutAbove = graph(inOrder, Set.of(Reach.WHOLE, Reach.SAME_ROW));
+    var circle = withoutAbove.circle();
+    if (circle.isPresent()) {
+      report(circle.get());
+      return new Stage(List.of(), false);
+    }
+    if (!sameTable(component)) {
+      report(graph(inOrder, Set.of(Reach.values())).circle().orElse(component));
+      return new Stage(List.of(), false);
+    }
+    List<Slot> rowOrder = new ArrayList<>();
+    withoutAbove.componentsInOrder().forEach(one -> rowOrder.add(slots.of(one.get(0))));
+    return new Stage(rowOrder, true);
+  }
+
+  /** Only columns of one table can go row by row together. */
+  private static boolean sameTable(List<Place> component) {
+    return component.stream()
+            .map(place -> place instanceof Column column ? column.table() : place)
+            .distinct()
+            .count()
+        == 1;
+  }
+
+  private void report(List<Place> circle) {
+    List<String> names = new ArrayList<>();
+    circle.forEach(place -> names.add("'" + place.words() + "'"));
+    names.add(names.get(0));
+    Place first = circle.get(0);
+    diagnostics.fault(
+        "formula-circle",
+        first.layer().span(),
+        circle.size() == 1
+            ? "%s is worked out from itself".formatted(names.get(0))
+            : "these are worked out from each other in a circle: " + String.join(" needs ", names),
+        "give one of them a value that does not need the others");
+  }
+}

@@ -1,0 +1,24 @@
+package org.battenbook.evaluate;
+
+import org.battenbook.bind.RowKeys;
+import org.battenbook.book.Table;
+import org.battenbook.syntax.Expression;
+import org.battenbook.value.Value;
+
+/** {@code this}: the row around an aggregate. */
+final class OuterRowPlan extends Plan {
+  private final Table table;
+  private final RowKeys keys;
+
+  OuterRowPlan(Expression node, Table table, RowKeys keys) {
+    super(node);
+    this.table = table;
+    this.keys = keys;
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    int row = Frames.outer(frame).row;
+    return new Value.Row(table.key(), row, keys.name(row));
+  }
+}

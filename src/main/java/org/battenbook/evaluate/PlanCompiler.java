@@ -1,0 +1,260 @@
+package org.battenbook.evaluate;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedFunction;
+import org.battenbook.check.Path;
+import org.battenbook.check.Target;
+import org.battenbook.syntax.Aggregate;
+import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.Call;
+import org.battenbook.syntax.Choice;
+import org.battenbook.syntax.DateLiteral;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.ExpressionVisitor;
+import org.battenbook.syntax.FirstRow;
+import org.battenbook.syntax.QuantityLiteral;
+import org.battenbook.syntax.Reference;
+import org.battenbook.syntax.Root;
+import org.battenbook.syntax.Selection;
+import org.battenbook.syntax.TextLiteral;
+import org.battenbook.syntax.TextPart;
+import org.battenbook.syntax.TruthLiteral;
+import org.battenbook.unit.Form;
+import org.jspecify.annotations.Nullable;
+
+/** Turns one checked formula into plans. */
+final class PlanCompiler implements ExpressionVisitor<Plan> {
+  private final CheckedBook book;
+  private final Slots slots;
+  private final CheckedFormula formula;
+
+  /** For the formula of a single cell: the plan of the value that a change of it inherits. */
+  private final @Nullable Plan inheritedInCell;
+
+  private PlanCompiler(
+      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inheritedInCell) {
+    this.book = book;
+    this.slots = slots;
+    this.formula = formula;
+    this.inheritedInCell = inheritedInCell;
+  }
+
+  static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula) {
+    return compile(book, slots, formula, formula.expression());
+  }
+
+  static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula, Expression part) {
+    return new PlanCompiler(book, slots, formula, null).plan(part);
+  }
+
+  /**
+   * Compiles the formula of one cell.
+   *
+   * @param inherited what the cell's own name means in it; absent where it has no value otherwise
+   */
+  static Plan compileCell(
+      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inherited) {
+    return new PlanCompiler(book, slots, formula, inherited).plan(formula.expression());
+  }
+
+  private Plan plan(Expression node) {
+    return node.accept(this);
+  }
+
+  private @Nullable Plan planOrNone(@Nullable Expression node) {
+    return node == null ? null : plan(node);
+  }
+
+  private List<Plan> plans(List<Expression> nodes) {
+    List<Plan> plans = new ArrayList<>(nodes.size());
+    nodes.forEach(node -> plans.add(plan(node)));
+    return plans;
+  }
+
+  @Override
+  public Plan quantity(QuantityLiteral literal) {
+    return new ConstantPlan(literal, formula.constant(literal));
+  }
+
+  @Override
+  public Plan text(TextLiteral literal) {
+    if (literal.parts().stream().noneMatch(TextPart.Hole.class::isInstance)) {
+      return new ConstantPlan(literal, formula.constant(literal));
+    }
+    List<TextPlan.Part> parts = new ArrayList<>();
+    for (TextPart part : literal.parts()) {
+      parts.add(
+          part instanceof TextPart.Hole hole
+              ? new TextPlan.Part("", plan(hole.reference()), holeForm(hole.reference()))
+              : new TextPlan.Part(((TextPart.Words) part).words(), null, null));
+    }
+    return new TextPlan(literal, parts);
+  }
+
+  private @Nullable Form holeForm(Reference hole) {
+    Form asked = formula.holeForm(hole);
+    return asked == null ? formOf(formula.path(hole)) : asked;
+  }
+
+  private @Nullable Form formOf(Path path) {
+    List<Column> through = path.through();
+    if (!through.isEmpty()) {
+      return book.place(through.get(through.size() - 1)).form();
+    }
+    Place place = placeOf(path.target());
+    return place == null ? null : book.place(place).form();
+  }
+
+  private static @Nullable Place placeOf(Target target) {
+    if (target instanceof Target.Here here) {
+      return here.place();
+    }
+    if (target instanceof Target.Above above) {
+      return above.column();
+    }
+    if (target instanceof Target.Outer outer) {
+      return outer.column();
+    }
+    return target instanceof Target.Inherited inherited ? inherited.place() : null;
+  }
+
+  @Override
+  public Plan date(DateLiteral literal) {
+    return new ConstantPlan(literal, formula.constant(literal));
+  }
+
+  @Override
+  public Plan truth(TruthLiteral literal) {
+    return new ConstantPlan(literal, formula.constant(literal));
+  }
+
+  @Override
+  public Plan reference(Reference reference) {
+    Path path = formula.path(reference);
+    Plan plan = target(reference, path.target());
+    for (Column column : path.through()) {
+      plan = new ThroughPlan(reference, plan, slots.of(column));
+    }
+    return plan;
+  }
+
+  private Plan target(Reference node, Target target) {
+    if (target instanceof Target.Here here) {
+      Slot slot = slots.of(here.place());
+      return new ReadPlan(
+          node, slot, slot.isColumn() ? ReadPlan.From.SAME_ROW : ReadPlan.From.LINE);
+    }
+    if (target instanceof Target.Above above) {
+      return new ReadPlan(node, slots.of(above.column()), ReadPlan.From.ROW_ABOVE);
+    }
+    if (target instanceof Target.Outer outer) {
+      return new ReadPlan(node, slots.of(outer.column()), ReadPlan.From.OUTER_ROW);
+    }
+    if (target instanceof Target.OuterRow outerRow) {
+      return new OuterRowPlan(node, outerRow.table(), book.keys(outerRow.table()));
+    }
+    if (target instanceof Target.Parameter parameter) {
+      return new ArgumentPlan(node, parameter.index());
+    }
+    return target instanceof Target.Inherited inherited
+        ? inherited(node, inherited)
+        : new ConstantPlan(node, ((Target.Setting) target).value());
+  }
+
+  private Plan inherited(Reference node, Target.Inherited inherited) {
+    Slot slot = slots.of(inherited.place());
+    boolean ofCell =
+        formula.scope().own() != null
+            && formula.scope().own().layer() == inherited.place().layers().size();
+    if (ofCell) {
+      return new InheritedPlan(node, slot, inheritedInCell);
+    }
+    CheckedFormula replaced =
+        book.place(inherited.place()).layers().get(inherited.layer()).formula();
+    return new InheritedPlan(node, slot, replaced == null ? null : compile(book, slots, replaced));
+  }
+
+  @Override
+  public Plan firstRow(FirstRow firstRow) {
+    return new FirstRowPlan(firstRow);
+  }
+
+  @Override
+  public Plan apply(Apply apply) {
+    return new ApplyPlan(apply, formula.operation(apply), plans(apply.children()));
+  }
+
+  @Override
+  public Plan call(Call call) {
+    CheckedFunction function = formula.function(call);
+    List<Plan> arguments = plans(call.arguments());
+    return function == null
+        ? new ApplyPlan(call, formula.operation(call), arguments)
+        : new FunctionPlan(call, arguments, compile(book, slots, function.body()));
+  }
+
+  @Override
+  public Plan choice(Choice choice) {
+    return new ChoicePlan(
+        choice, plan(choice.condition()), plan(choice.then()), plan(choice.otherwise()));
+  }
+
+  @Override
+  public Plan aggregate(Aggregate aggregate) {
+    Table table = formula.table(aggregate);
+    return new AggregatePlan(
+        aggregate,
+        formula.kind(aggregate),
+        table.rowCount(),
+        planOrNone(aggregate.of()),
+        planOrNone(aggregate.where()),
+        matching(aggregate));
+  }
+
+  /** {@code where inner = outer}, one side free of {@code this}, the other of the inner row. */
+  private AggregatePlan.@Nullable Matching matching(Aggregate aggregate) {
+    boolean equality =
+        aggregate.where() instanceof Apply apply
+            && apply.operation().equals("=")
+            && (aggregate.of() == null || !readsOuter(aggregate.of()));
+    if (!equality || aggregate.where() == null) {
+      return null;
+    }
+    Expression left = aggregate.where().children().get(0);
+    Expression right = aggregate.where().children().get(1);
+    if (readsOnlyOuter(right) && !readsOuter(left)) {
+      return new AggregatePlan.Matching(plan(left), plan(right));
+    }
+    if (readsOnlyOuter(left) && !readsOuter(right)) {
+      return new AggregatePlan.Matching(plan(right), plan(left));
+    }
+    return null;
+  }
+
+  private static boolean readsOnlyOuter(Expression node) {
+    return node instanceof Reference reference && reference.root() == Root.THIS;
+  }
+
+  private static boolean readsOuter(Expression node) {
+    boolean outer = node instanceof Reference reference && reference.root() == Root.THIS;
+    return outer || node.children().stream().anyMatch(PlanCompiler::readsOuter);
+  }
+
+  @Override
+  public Plan selection(Selection selection) {
+    Table table = formula.table(selection);
+    Selection.Preference preference = selection.preference();
+    return new SelectionPlan(
+        selection,
+        table,
+        book.keys(table),
+        planOrNone(selection.where()),
+        preference == null ? null : plan(preference.by()));
+  }
+}

@@ -1,0 +1,125 @@
+package org.battenbook.evaluate;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.book.Rule;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.syntax.Expression;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** A checked book compiled: a plan for each place, and the order to run them in. */
+public final class Program {
+  private final CheckedBook book;
+  private final Slots slots;
+  private final List<Stage> stages;
+  private final List<PlacePlan> plans;
+  private final Map<Rule, Plan> messages = new HashMap<>();
+
+  private Program(CheckedBook book, Slots slots, List<Stage> stages, List<PlacePlan> plans) {
+    this.book = book;
+    this.slots = slots;
+    this.stages = stages;
+    this.plans = plans;
+  }
+
+  /**
+   * Compiles a book that has passed its check.
+   *
+   * @param diagnostics takes the circles among formulas
+   * @return the program; not to be run when there were faults
+   */
+  public static @Nullable Program compile(CheckedBook book, Diagnostics diagnostics) {
+    Slots slots = new Slots(book);
+    List<Stage> stages = Ordering.order(book, slots, diagnostics);
+    if (diagnostics.hasFaults()) {
+      return null;
+    }
+    Program program = new Program(book, slots, stages, new ArrayList<>(slots.count()));
+    book.places().forEach(checked -> program.plans.add(program.compile(checked)));
+    return program;
+  }
+
+  /**
+   * This program for a book in which one place was edited.
+   *
+   * @param diagnostics takes a circle that the edit closes
+   */
+  public @Nullable Program edited(CheckedBook edited, Place place, Diagnostics diagnostics) {
+    CheckedPlace now = edited.place(place);
+    List<Stage> order =
+        now.needs().equals(plan(place).checked().needs())
+            ? stages
+            : Ordering.order(edited, slots, diagnostics);
+    if (diagnostics.hasFaults()) {
+      return null;
+    }
+    Program program = new Program(edited, slots, order, new ArrayList<>(plans));
+    program.plans.set(slots.of(place).number(), program.compile(now));
+    return program;
+  }
+
+  private PlacePlan compile(CheckedPlace checked) {
+    CheckedFormula formula = checked.formula();
+    Plan plan = formula == null ? null : PlanCompiler.compile(book, slots, formula);
+    Map<Integer, Plan> cells = new HashMap<>();
+    checked
+        .cells()
+        .formulas()
+        .forEach((row, cell) -> cells.put(row, compileCell(checked, row, cell, plan)));
+    return new PlacePlan(slots.of(checked.place()), checked, plan, cells);
+  }
+
+  private Plan compileCell(
+      CheckedPlace checked, int row, CheckedFormula cell, @Nullable Plan formula) {
+    Value written = checked.cells().value(row);
+    Plan inherited = written == null ? formula : new ConstantPlan(cell.expression(), written);
+    return PlanCompiler.compileCell(book, slots, cell, inherited);
+  }
+
+  public CheckedBook book() {
+    return book;
+  }
+
+  Slots slots() {
+    return slots;
+  }
+
+  List<Stage> stages() {
+    return stages;
+  }
+
+  PlacePlan plan(Slot slot) {
+    return plans.get(slot.number());
+  }
+
+  PlacePlan plan(Place place) {
+    return plan(slots.of(place));
+  }
+
+  /** How many values a place has: one for a line, as many as rows for a column. */
+  static int rowCount(Place place) {
+    return place instanceof Column column ? column.table().rowCount() : 1;
+  }
+
+  Plan message(Rule rule) {
+    return messages.computeIfAbsent(rule, r -> PlanCompiler.compile(book, slots, book.message(r)));
+  }
+
+  /** The plan of a formula of this book, to be run with slots. */
+  Plan compile(CheckedFormula formula) {
+    return PlanCompiler.compile(book, slots, formula);
+  }
+
+  /** The plan of a part of a formula. */
+  Plan compile(CheckedFormula formula, Expression part) {
+    return PlanCompiler.compile(book, slots, formula, part);
+  }
+}

@@ -1,0 +1,44 @@
+package org.battenbook.evaluate;
+
+import org.battenbook.syntax.Expression;
+import org.battenbook.value.Value;
+
+/** Reads another place, in the row that its {@link From} says. */
+final class ReadPlan extends Plan {
+  final Slot slot;
+  final From from;
+
+  /** Which row is read. */
+  enum From {
+    /** None: the place is a line. */
+    LINE,
+    SAME_ROW,
+    ROW_ABOVE,
+    OUTER_ROW
+  }
+
+  ReadPlan(Expression node, Slot slot, From from) {
+    super(node);
+    this.slot = slot;
+    this.from = from;
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    return switch (from) {
+      case LINE -> slot.read(frame.reading.line(slot.number()), 0);
+      case SAME_ROW -> cell(frame, frame.row);
+      case ROW_ABOVE ->
+          frame.row == 0
+              ? new Value.Fault(
+                  "nothing-above",
+                  "the first row has none above it: write 'if first row then … else …'")
+              : cell(frame, frame.row - 1);
+      case OUTER_ROW -> cell(Frames.outer(frame), Frames.outer(frame).row);
+    };
+  }
+
+  private Value cell(Frame frame, int row) {
+    return slot.read(frame.reading.cell(slot.number(), row), row);
+  }
+}

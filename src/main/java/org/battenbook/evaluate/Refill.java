@@ -1,0 +1,141 @@
+package org.battenbook.evaluate;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.check.Need;
+import org.battenbook.check.Need.Reach;
+import org.battenbook.evaluate.ColumnValues.Chunk;
+
+/**
+ * Works out again only what an edit feeds. What is dirty is told by place and chunk; a chunk that
+ * comes out as it was ends the wave there (salsa calls this backdating). Untouched chunks are
+ * shared with the results before.
+ */
+public final class Refill {
+  private final Program program;
+  private final Results before;
+  private final Evaluator evaluator;
+  private final Changes edited;
+  private final Changes changed;
+  private final List<Place> ran = new ArrayList<>();
+
+  private Refill(Program program, Results before, Changes edited) {
+    this.program = program;
+    this.before = before;
+    this.edited = edited;
+    this.changed = new Changes(program.slots().count());
+    this.evaluator = new Evaluator(program);
+  }
+
+  /**
+   * What came of an edit.
+   *
+   * @param results every value after it
+   * @param ran the places that were worked out again, in order
+   */
+  public record Refilled(Results results, List<Place> ran) {
+    public Refilled {
+      ran = List.copyOf(ran);
+    }
+  }
+
+  /**
+   * Fills again after the formula of a place, or its cell in one row, was edited.
+   *
+   * @param program the program after the edit
+   * @param before the results of the program before it
+   * @param place what was edited
+   * @param row the row whose cell was edited; negative for the place's formula
+   */
+  public static Refilled after(Program program, Results before, Place place, int row) {
+    Changes edited = new Changes(program.slots().count());
+    Slot slot = program.slots().of(place);
+    for (int chunk = 0; chunk < Changes.chunkCount(place); chunk++) {
+      if (row < 0 || chunk == row >> ColumnValues.SHIFT) {
+        edited.add(slot, chunk);
+      }
+    }
+    Refill refill = new Refill(program, before, edited);
+    program.stages().forEach(refill::run);
+    return new Refilled(refill.evaluator.results(), refill.ran);
+  }
+
+  private void run(Stage stage) {
+    if (stage.rowByRow()) {
+      rowByRow(stage);
+    } else {
+      stage.slots().forEach(this::run);
+    }
+  }
+
+  private void run(Slot slot) {
+    BitSet dirty = dirty(slot);
+    evaluator.results().share(slot, before);
+    if (dirty.isEmpty()) {
+      return;
+    }
+    ran.add(slot.place());
+    if (slot.place() instanceof Column column) {
+      column(slot, column.table().rowCount(), dirty);
+    } else {
+      evaluator.run(slot);
+      if (!evaluator.results().line(slot.number()).equals(before.line(slot.number()))) {
+        changed.add(slot, 0);
+      }
+    }
+  }
+
+  private void column(Slot slot, int rowCount, BitSet dirty) {
+    PlacePlan plan = program.plan(slot);
+    ColumnValues old = before.column(slot.number());
+    Chunk[] chunks = old.copyOfChunks();
+    for (int c = dirty.nextSetBit(0); c >= 0; c = dirty.nextSetBit(c + 1)) {
+      Chunk fresh = evaluator.chunk(plan, c, rowCount);
+      if (!fresh.equals(chunks[c])) {
+        chunks[c] = fresh;
+        changed.add(slot, c);
+      }
+    }
+    if (!changed.of(slot).isEmpty()) {
+      evaluator.results().set(slot, new ColumnValues(chunks));
+    }
+  }
+
+  private void rowByRow(Stage stage) {
+    BitSet dirty = new BitSet();
+    stage.slots().forEach(slot -> dirty.or(dirty(slot)));
+    stage.slots().forEach(slot -> evaluator.results().share(slot, before));
+    if (dirty.isEmpty()) {
+      return;
+    }
+    stage.slots().forEach(slot -> ran.add(slot.place()));
+    evaluator.rowByRow(stage);
+    for (Slot slot : stage.slots()) {
+      ColumnValues old = before.column(slot.number());
+      ColumnValues fresh = evaluator.results().column(slot.number());
+      for (int c = 0; c < Changes.chunkCount(slot.place()); c++) {
+        if (!fresh.chunk(c).equals(old.chunk(c))) {
+          changed.add(slot, c);
+        }
+      }
+    }
+  }
+
+  /** The chunks of a place that an edit or a change of what it reads may have moved. */
+  private BitSet dirty(Slot slot) {
+    BitSet dirty = new BitSet();
+    dirty.or(edited.of(slot));
+    for (Need need : program.plan(slot).checked().needs()) {
+      BitSet read = changed.of(program.slots().of(need.place()));
+      if (!read.isEmpty() && need.reach() == Reach.SAME_ROW) {
+        dirty.or(read);
+      } else if (!read.isEmpty()) {
+        dirty.set(0, Changes.chunkCount(slot.place()));
+      }
+    }
+    return dirty;
+  }
+}

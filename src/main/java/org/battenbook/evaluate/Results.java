@@ -1,0 +1,84 @@
+package org.battenbook.evaluate;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.Rule;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** Every value of a book, worked out. Never changes once it is given out. */
+public final class Results implements Reading {
+  private final Program program;
+  private final @Nullable Object[] values;
+  private final Map<AggregatePlan, Groups> groups = new ConcurrentHashMap<>();
+
+  Results(Program program) {
+    this.program = program;
+    this.values = new @Nullable Object[program.slots().count()];
+  }
+
+  public Program program() {
+    return program;
+  }
+
+  /** The value at a spot: known, at fault or waiting. */
+  public Value value(Spot spot) {
+    Slot slot = program.slots().of(spot.place());
+    return spot.place() instanceof Column ? cell(slot.number(), spot.row()) : line(slot.number());
+  }
+
+  /** What a rule says in a row (0 for a page's rule). */
+  public Value message(Rule rule, int row) {
+    return program.message(rule).run(Frame.atRow(this, row));
+  }
+
+  void set(Slot slot, Value value) {
+    values[slot.number()] = value;
+  }
+
+  void set(Slot slot, ColumnValues column) {
+    values[slot.number()] = column;
+  }
+
+  /** Takes a place's values over from results before an edit. */
+  void share(Slot slot, Results before) {
+    values[slot.number()] = before.values[slot.number()];
+  }
+
+  @Override
+  public Value line(int place) {
+    return (Value) known(place);
+  }
+
+  @Override
+  public Value cell(int place, int row) {
+    return column(place).value(row);
+  }
+
+  ColumnValues column(int place) {
+    return (ColumnValues) known(place);
+  }
+
+  @Override
+  public Groups groups(AggregatePlan aggregate) {
+    Groups known = groups.get(aggregate);
+    if (known == null) {
+      if (aggregate.matching == null) {
+        throw new IllegalArgumentException("an aggregate that matches nothing has no groups");
+      }
+      known = new Groups(aggregate, aggregate.matching, this);
+      groups.put(aggregate, known);
+    }
+    return known;
+  }
+
+  private Object known(int place) {
+    Object value = values[place];
+    if (value == null) {
+      throw new IllegalStateException("place %d is read before it is worked out".formatted(place));
+    }
+    return value;
+  }
+}

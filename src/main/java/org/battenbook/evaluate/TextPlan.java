@@ -1,0 +1,37 @@
+package org.battenbook.evaluate;
+
+import java.util.List;
+import org.battenbook.syntax.Expression;
+import org.battenbook.unit.Form;
+import org.battenbook.value.ShownValue;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** A text with holes that show values. */
+final class TextPlan extends Plan {
+  private final List<Part> parts;
+
+  /** Words, or a value to show in a form. */
+  record Part(String words, @Nullable Plan hole, @Nullable Form form) {}
+
+  TextPlan(Expression node, List<Part> parts) {
+    super(node);
+    this.parts = parts;
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    StringBuilder text = new StringBuilder();
+    for (Part part : parts) {
+      text.append(part.words());
+      if (part.hole() != null) {
+        Value value = part.hole().run(frame);
+        if (!value.isKnown()) {
+          return value;
+        }
+        text.append(ShownValue.of(value, part.form()).text());
+      }
+    }
+    return new Value.Text(text.toString());
+  }
+}

@@ -1,0 +1,24 @@
+package org.battenbook.evaluate;
+
+import org.battenbook.syntax.Expression;
+import org.battenbook.value.Value;
+
+/** Reads a column of the row that another plan gives: {@code moulding.face}. */
+final class ThroughPlan extends Plan {
+  final Plan row;
+  final Slot column;
+
+  ThroughPlan(Expression node, Plan row, Slot column) {
+    super(node);
+    this.row = row;
+    this.column = column;
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    Value at = row.run(frame);
+    return at instanceof Value.Row found
+        ? column.read(frame.reading.cell(column.number(), found.row()), found.row())
+        : at;
+  }
+}

@@ -1,0 +1,71 @@
+package org.battenbook.evaluate;
+
+import java.util.List;
+import org.battenbook.bind.Spot;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.syntax.Expression;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One formula run again for one row, with the value of each of its nodes. Nothing is kept while a
+ * book is filled: formulas are pure, so running one again answers how its value came about.
+ */
+public final class Trace {
+  private final CheckedFormula formula;
+  private final @Nullable Value[] slots;
+
+  private Trace(CheckedFormula formula, @Nullable Value[] slots) {
+    this.formula = formula;
+    this.slots = slots;
+  }
+
+  /** The formula that decides a spot, run again; absent where a written value or nothing does. */
+  public static @Nullable Trace of(Results results, Spot spot) {
+    CheckedPlace checked = results.program().book().place(spot.place());
+    CheckedFormula own = checked.cells().formulas().get(spot.row());
+    if (own == null && checked.cells().value(spot.row()) != null) {
+      return null;
+    }
+    CheckedFormula formula = own == null ? checked.formula() : own;
+    return formula == null ? null : run(results, formula, spot.row());
+  }
+
+  /** What the column's formula gives in a row whose cell was filled in by hand. */
+  public static @Nullable Value withoutCell(Results results, Spot spot) {
+    CheckedFormula formula = results.program().book().place(spot.place()).formula();
+    Trace trace = formula == null ? null : run(results, formula, spot.row());
+    return trace == null ? null : trace.value(trace.formula.expression());
+  }
+
+  private static Trace run(Results results, CheckedFormula formula, int row) {
+    @Nullable Value[] slots = new @Nullable Value[formula.formula().nodeCount()];
+    Frame frame = new Frame(results, row, null, List.of(), slots);
+    results.program().compile(formula).run(frame);
+    return new Trace(formula, slots);
+  }
+
+  /**
+   * The value that a part of an aggregate has for one of the rows it goes through.
+   *
+   * @param inner the row gone through
+   * @param outer the row at hand
+   */
+  public static Value innerValue(
+      Results results, CheckedFormula formula, Expression part, int inner, int outer) {
+    Frame around = Frame.atRow(results, outer);
+    Frame frame = around.inner();
+    frame.row = inner;
+    return results.program().compile(formula, part).run(frame);
+  }
+
+  public CheckedFormula formula() {
+    return formula;
+  }
+
+  /** The value of a node; absent where it was not worked out, in a branch not taken. */
+  public @Nullable Value value(Expression node) {
+    return slots[node.id()];
+  }
+}
