@@ -1,0 +1,202 @@
+package org.battenbook.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.battenbook.bind.Spot;
+import org.battenbook.bind.SpotFinder;
+import org.battenbook.book.Book;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Page;
+import org.battenbook.book.Place;
+import org.battenbook.book.Rule;
+import org.battenbook.book.Table;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.derive.Derivation;
+import org.battenbook.derive.Feeds;
+import org.battenbook.derive.Why;
+import org.battenbook.evaluate.Program;
+import org.battenbook.evaluate.Refill;
+import org.battenbook.evaluate.Results;
+import org.battenbook.parse.FormulaParser;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.SourceText;
+import org.battenbook.syntax.Formula;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** A workbook with every line worked out. */
+public final class Filled {
+  private final Results results;
+  private final CheckedBook checked;
+
+  Filled(Results results) {
+    this.results = results;
+    this.checked = results.program().book();
+  }
+
+  public Book book() {
+    return checked.book();
+  }
+
+  /** Kinds, forms and formulas of every place, for those who write it out in other shapes. */
+  public CheckedBook checked() {
+    return checked;
+  }
+
+  public Results results() {
+    return results;
+  }
+
+  public String title() {
+    return book().title();
+  }
+
+  public String file() {
+    return book().source().name();
+  }
+
+  /** The value of a line. */
+  public FilledValue value(Line line) {
+    return value(new Spot(line, 0));
+  }
+
+  /** The value of a column in a row, counted from 0. */
+  public FilledValue value(Column column, int row) {
+    return value(new Spot(column, row));
+  }
+
+  public FilledValue value(Spot spot) {
+    return new FilledValue(checked, spot, results.value(spot));
+  }
+
+  /**
+   * The value that a person calls {@code saw kerf} or {@code top rail of Tide chart, north}.
+   *
+   * @throws UnknownPlace when the words name no value, or more than one
+   */
+  public FilledValue find(String place) {
+    return value(spot(place));
+  }
+
+  /**
+   * Where a value came from.
+   *
+   * @param place as a person says it
+   * @throws UnknownPlace when the words name no value, or more than one
+   */
+  public Derivation why(String place) {
+    return Why.of(results, spot(place));
+  }
+
+  /**
+   * What depends on a value, the nearest first.
+   *
+   * @param place as a person says it
+   * @throws UnknownPlace when the words name no value, or more than one
+   */
+  public List<Feeds.Fed> feeds(String place) {
+    return Feeds.of(results, spot(place));
+  }
+
+  /**
+   * The spot that a person means.
+   *
+   * @throws UnknownPlace when the words name no value, or more than one
+   */
+  public Spot spot(String place) {
+    SpotFinder.Answer answer = new SpotFinder(book(), checked.keys()).find(place);
+    if (!answer.isFound()) {
+      throw new UnknownPlace(answer.message());
+    }
+    return answer.spots().get(0);
+  }
+
+  /** Every requirement in every row, holding or not. */
+  public List<Verdict> requirements() {
+    return verdicts(true);
+  }
+
+  /** Every caution in every row, firing or not. */
+  public List<Verdict> cautions() {
+    return verdicts(false);
+  }
+
+  private List<Verdict> verdicts(boolean required) {
+    List<Verdict> verdicts = new ArrayList<>();
+    for (Page page : book().pages()) {
+      page.rules().forEach(rule -> add(rule, required, 1, verdicts));
+    }
+    for (Table table : book().tables()) {
+      table.rules().forEach(rule -> add(rule, required, table.rowCount(), verdicts));
+    }
+    return verdicts;
+  }
+
+  private void add(Rule rule, boolean required, int rowCount, List<Verdict> verdicts) {
+    if (rule.required() == required) {
+      for (int row = 0; row < rowCount; row++) {
+        verdicts.add(new Verdict(results, rule, row));
+      }
+    }
+  }
+
+  /** The values that are at fault themselves; those that only wait on them are left out. */
+  public List<FilledValue> faults() {
+    List<FilledValue> faults = new ArrayList<>();
+    checked.places().forEach(place -> addFaults(place.place(), faults));
+    return faults;
+  }
+
+  private void addFaults(Place place, List<FilledValue> faults) {
+    int rowCount = place instanceof Column column ? column.table().rowCount() : 1;
+    for (int row = 0; row < rowCount; row++) {
+      Spot spot = new Spot(place, row);
+      if (results.value(spot) instanceof Value.Fault) {
+        faults.add(value(spot));
+      }
+    }
+  }
+
+  /**
+   * This workbook with another formula for a line or a column, only what it feeds worked out again.
+   * The file it was read from stays as it is.
+   *
+   * @param formula as it would be written after the {@code =}
+   */
+  public Edit withFormula(Place place, String formula) {
+    Diagnostics diagnostics = new Diagnostics();
+    Formula parsed = parse(formula, diagnostics);
+    CheckedBook edited = parsed == null ? checked : checked.withFormula(place, parsed, diagnostics);
+    return refill(edited, place, -1, diagnostics);
+  }
+
+  /**
+   * This workbook with another entry in one cell, only what it feeds worked out again. The file it
+   * was read from stays as it is.
+   *
+   * @param entry as it would be written in the row; empty to leave the cell empty
+   */
+  public Edit withCell(Column column, int row, String entry) {
+    Diagnostics diagnostics = new Diagnostics();
+    Formula parsed = entry.isBlank() ? null : parse(entry, diagnostics);
+    CheckedBook edited =
+        diagnostics.hasFaults() ? checked : checked.withCell(column, row, parsed, diagnostics);
+    return refill(edited, column, row, diagnostics);
+  }
+
+  private static @Nullable Formula parse(String text, Diagnostics diagnostics) {
+    SourceText source = SourceText.of("edit", text);
+    return FormulaParser.parse(source, source.span(0, text.length()), diagnostics);
+  }
+
+  private Edit refill(CheckedBook edited, Place place, int row, Diagnostics diagnostics) {
+    Program program =
+        diagnostics.hasFaults() ? null : results.program().edited(edited, place, diagnostics);
+    if (program == null) {
+      return new Edit(null, List.of(), diagnostics.inOrder());
+    }
+    Refill.Refilled refilled = Refill.after(program, results, place, row);
+    return new Edit(new Filled(refilled.results()), refilled.ran(), diagnostics.inOrder());
+  }
+}

@@ -1,0 +1,81 @@
+package org.battenbook.workbook;
+
+import org.battenbook.bind.Spot;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.unit.Shown;
+import org.battenbook.value.ShownValue;
+import org.battenbook.value.Value;
+
+/** One value of a filled workbook, and how it is told. */
+public final class FilledValue {
+  private final CheckedBook book;
+  private final Spot spot;
+  private final Value value;
+
+  FilledValue(CheckedBook book, Spot spot, Value value) {
+    this.book = book;
+    this.spot = spot;
+    this.value = value;
+  }
+
+  public Spot spot() {
+    return spot;
+  }
+
+  public Value value() {
+    return value;
+  }
+
+  /** The name of its line or column. */
+  public String name() {
+    return spot.place().name().text();
+  }
+
+  /** As people say it: {@code top rail of "Tide chart, north"}. */
+  public String words() {
+    return book.words(spot);
+  }
+
+  /** As people read it. */
+  public Shown shown() {
+    return book.show(spot, value);
+  }
+
+  /**
+   * In full: a whole number or a fraction of the base {@link #unit}, a decimal where it is
+   * approximate; texts, yes or no and dates as they read.
+   */
+  public String exact() {
+    return value instanceof Value.Amount amount
+        ? amount.quantity().number().toString()
+        : ShownValue.of(value, null).text();
+  }
+
+  /** The base symbol of its dimension; empty for counts, ratios and all that is no quantity. */
+  public String unit() {
+    return value instanceof Value.Amount amount ? amount.quantity().dimension().baseSymbol() : "";
+  }
+
+  /** Whether it is known only to within a bound. */
+  public boolean isApproximate() {
+    return value instanceof Value.Amount amount && !amount.quantity().number().isExact();
+  }
+
+  /** Its formula as written; empty for what is written as a value. */
+  public String formula() {
+    CheckedPlace checked = book.place(spot.place());
+    CheckedFormula own = checked.cells().formulas().get(spot.row());
+    if (own == null && checked.cells().value(spot.row()) != null) {
+      return "";
+    }
+    CheckedFormula formula = own == null ? checked.formula() : own;
+    return formula == null ? "" : formula.formula().text();
+  }
+
+  /** Where it is set, {@code frame-shop.batten:31}. */
+  public String at() {
+    return book.origin(spot).place();
+  }
+}

@@ -1,0 +1,13 @@
+package org.battenbook.workbook;
+
+/** Words that name no value of a workbook, or more than one; the message says which were near. */
+public final class UnknownPlace extends IllegalArgumentException {
+  UnknownPlace(String message) {
+    super(message);
+  }
+
+  /** What to tell the person who said them. */
+  public String message() {
+    return String.valueOf(getMessage());
+  }
+}

@@ -1,0 +1,87 @@
+package org.battenbook.workbook;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.battenbook.book.Book;
+import org.battenbook.book.BookAssembly;
+import org.battenbook.book.Loader;
+import org.battenbook.check.BookCheck;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.evaluate.Evaluator;
+import org.battenbook.evaluate.Program;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.source.Diagnostics;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A workbook that has been read and checked, ready to be filled.
+ *
+ * <pre>{@code
+ * Workbook job = Workbook.open(Path.of("workbooks/saltmarsh-ferry-museum.batten"));
+ * if (!job.hasFaults()) {
+ *   Filled filled = job.fill();
+ *   System.out.println(filled.find("top rail of Tide chart, north").shown().text());
+ * }
+ * }</pre>
+ */
+public final class Workbook {
+  private final Book book;
+  private final List<Diagnostic> diagnostics;
+  private final @Nullable Program program;
+
+  private Workbook(Book book, List<Diagnostic> diagnostics, @Nullable Program program) {
+    this.book = book;
+    this.diagnostics = diagnostics;
+    this.program = program;
+  }
+
+  /**
+   * Reads a job from a file, with all that it follows from the files around it.
+   *
+   * @throws Loader.Unreadable when the job itself cannot be read; what it follows is told of among
+   *     the {@link #diagnostics}
+   */
+  public static Workbook open(Path job) throws Loader.Unreadable {
+    return open(job.toString(), FolderLoader.of(job));
+  }
+
+  /** Reads a job by way of a loader. */
+  public static Workbook open(String job, Loader loader) throws Loader.Unreadable {
+    Diagnostics diagnostics = new Diagnostics();
+    Book book = BookAssembly.assemble(job, loader, diagnostics);
+    CheckedBook checked = BookCheck.check(book, diagnostics);
+    Program program = diagnostics.hasFaults() ? null : Program.compile(checked, diagnostics);
+    return new Workbook(book, diagnostics.inOrder(), program);
+  }
+
+  public String title() {
+    return book.title();
+  }
+
+  /** The job's file as its user named it. */
+  public String file() {
+    return book.source().name();
+  }
+
+  /** Everything that was found wrong or is worth reading, in the order of the text. */
+  public List<Diagnostic> diagnostics() {
+    return diagnostics;
+  }
+
+  /** Whether it cannot be filled as it stands. */
+  public boolean hasFaults() {
+    return program == null;
+  }
+
+  /**
+   * Works out every line of every page.
+   *
+   * @throws IllegalStateException when it {@link #hasFaults}
+   */
+  public Filled fill() {
+    if (program == null) {
+      throw new IllegalStateException("a workbook with faults cannot be filled");
+    }
+    return new Filled(Evaluator.fill(program));
+  }
+}

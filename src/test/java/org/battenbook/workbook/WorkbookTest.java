@@ -1,0 +1,226 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.battenbook.derive.Derivation;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.value.Value;
+import org.junit.jupiter.api.Test;
+
+/** The rules of workbooks: rows, follows, changes, aggregates, rows above, circles. */
+class WorkbookTest {
+  private static final String SHOP =
+      """
+      workbook "Shop"
+      page allowances
+        fitting allowance = 1/8 in  -- room around the package
+        standard border = 2 in
+      page mouldings
+        table mouldings by name
+          given
+            name : text
+            face : length
+            lip : length = 1/4 in
+          worked out
+            used by = count of pieces where moulding = this
+            feet = sum of rail * quantity over pieces where moulding = this
+        rows of mouldings
+          name | face | lip
+          "ash cap" | 38 mm | 6 mm
+          "oak" | 1 1/2 in |
+      page pieces
+        table pieces by title
+          given
+            title : text
+            width : length
+            quantity : count = 1
+            moulding : row of mouldings
+            border : length = standard border
+          worked out
+            mat = width + 2 * border
+            rail = mat + fitting allowance + 2 * (moulding.face - moulding.lip) rounded up to 1/16 in
+            left = if first row then 0 in else above.left + above.rail
+          require rail < 20 in
+            else "{title}: {rail} is too long"
+          ticket: title, rail
+        lines
+          total = sum of rail * quantity over pieces
+          wide = count of pieces where width > 12 in
+      """;
+
+  private static final String JOB =
+      """
+      workbook "Job"
+      follows "shop.batten"
+      change fitting allowance = fitting allowance + 1/16 in because "the linen panels run fat"
+      page pieces
+        rows of pieces
+          title | width | quantity | moulding | border
+          "Tide chart" | 297 mm | 2 | "ash cap" |
+          "Fares" | 11 in | | "oak" | 2 3/4 in
+          "Broadside" | 17 in | 3 | "Ash Cap" |
+      """;
+
+  private static Filled fill(String shop, String job) {
+    Workbook workbook = TextLoader.of(job).with("shop.batten", shop).open();
+    assertThat(workbook.diagnostics()).isEmpty();
+    return workbook.fill();
+  }
+
+  private static List<String> codes(String job) {
+    return TextLoader.of(job).with("shop.batten", SHOP).open().diagnostics().stream()
+        .map(Diagnostic::code)
+        .toList();
+  }
+
+  @Test
+  void columns_follow_from_given_cells_and_defaults() {
+    Filled filled = fill(SHOP, JOB);
+    assertThat(filled.find("mat of Fares").exact()).isEqualTo("33/2");
+    assertThat(filled.find("mat of Tide chart").exact()).isEqualTo("1993/127");
+    assertThat(filled.find("quantity of Fares").exact()).isEqualTo("1");
+  }
+
+  @Test
+  void a_change_reads_the_inherited_value_under_its_own_name() {
+    Filled filled = fill(SHOP, JOB);
+    assertThat(filled.find("fitting allowance").exact()).isEqualTo("3/16");
+    Derivation why = filled.why("fitting allowance");
+    assertThat(why.changed()).isNotNull();
+    assertThat(why.changed().because()).isEqualTo("the linen panels run fat");
+    assertThat(why.changed().from()).isEqualTo("1/8 in");
+  }
+
+  @Test
+  void rows_of_other_tables_open_with_a_dot_and_round_up() {
+    // 297 mm + 4 in + 3/16 in + 2 (38 - 6) mm = 361 mm + 4 3/16 in = 18.4 in
+    assertThat(fill(SHOP, JOB).find("rail of Tide chart").exact()).isEqualTo("295/16");
+  }
+
+  @Test
+  void totals_and_counts_go_over_rows_and_match_this() {
+    Filled filled = fill(SHOP, JOB);
+    assertThat(filled.find("wide").exact()).isEqualTo("1");
+    assertThat(filled.find("used by of ash cap").exact()).isEqualTo("2");
+    assertThat(filled.find("used by of oak").exact()).isEqualTo("1");
+  }
+
+  @Test
+  void the_row_above_is_read_and_the_first_row_begins() {
+    Filled filled = fill(SHOP, JOB);
+    assertThat(filled.find("left of Tide chart").exact()).isEqualTo("0");
+    assertThat(filled.find("left of Fares").exact()).isEqualTo("295/16");
+  }
+
+  @Test
+  void a_requirement_that_does_not_hold_says_so_with_values_put_in() {
+    List<String> broken =
+        fill(SHOP, JOB).requirements().stream().filter(Verdict::isNo).map(Verdict::text).toList();
+    assertThat(broken).containsExactly("Broadside: 23 3/4 in is too long");
+  }
+
+  @Test
+  void a_filled_cell_overrides_a_worked_out_column_and_says_what_the_formula_gives() {
+    String job = JOB.replace("| border", "| rail").replace("2 3/4 in", "19 in");
+    Filled filled = fill(SHOP, job);
+    assertThat(filled.find("rail of Fares").exact()).isEqualTo("19");
+    assertThat(filled.find("left of Broadside").exact()).isEqualTo("599/16");
+    Derivation why = filled.why("rail of Fares");
+    assertThat(why.override()).isNotNull();
+  }
+
+  @Test
+  void a_cell_of_an_inherited_table_is_changed_from_its_own_value() {
+    String job =
+        JOB.replace(
+            "page pieces",
+            "change face of mouldings \"oak\" = face - 1/4 in because \"planed again\"\npage pieces");
+    assertThat(fill(SHOP, job).find("face of oak").exact()).isEqualTo("5/4");
+  }
+
+  @Test
+  void what_is_not_filled_in_waits_and_what_needs_it_names_it() {
+    String shop = SHOP + "    wall width : length\n    half = wall width / 2\n";
+    Filled filled = fill(shop, JOB);
+    assertThat(filled.find("half").value()).isEqualTo(new Value.Waiting("wall width", false));
+    String job = JOB + "  lines\n    wall width = 8 ft\n";
+    assertThat(fill(shop, job).find("half").exact()).isEqualTo("48");
+  }
+
+  @Test
+  void a_total_over_a_faulty_row_waits() {
+    String shop = SHOP.replace("mat = width + 2 * border", "mat = width * width / (width - 11 in)");
+    Filled filled = fill(shop, JOB);
+    assertThat(filled.find("mat of Fares").value()).isInstanceOf(Value.Fault.class);
+    assertThat(filled.find("total").value()).isEqualTo(new Value.Waiting("mat of \"Fares\"", true));
+    assertThat(filled.faults()).extracting(FilledValue::words).containsExactly("mat of \"Fares\"");
+  }
+
+  @Test
+  void feeds_names_what_depends_on_a_value() {
+    Filled filled = fill(SHOP, JOB);
+    assertThat(filled.feeds("fitting allowance"))
+        .extracting(fed -> fed.place().name().text())
+        .contains("rail", "left", "total", "feet");
+    assertThat(filled.feeds("border of Fares"))
+        .filteredOn(fed -> fed.place().name().text().equals("rail"))
+        .singleElement()
+        .satisfies(fed -> assertThat(fed.rows()).containsExactly(1));
+  }
+
+  @Test
+  void a_place_that_does_not_exist_gets_near_names() {
+    Filled filled = fill(SHOP, JOB);
+    assertThatThrownBy(() -> filled.find("fiting alowance"))
+        .hasMessageContaining("did you mean 'fitting allowance'?");
+    assertThatThrownBy(() -> filled.find("rail of Tide charts"))
+        .hasMessageContaining("did you mean 'Tide chart'?");
+    assertThatThrownBy(() -> filled.find("rail")).hasMessageContaining("rail of Tide chart");
+  }
+
+  @Test
+  void circles_are_told_in_order() {
+    String job = "workbook \"t\"\npage p\n  a = b + 1\n  b = c + 1\n  c = a + 1\n";
+    List<Diagnostic> found = TextLoader.of(job).open().diagnostics();
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).message()).contains("'a' needs 'b' needs 'c' needs 'a'");
+  }
+
+  @Test
+  void each_fault_has_its_code() {
+    assertThat(codes("workbook \"t\"\npage p\n  x = 3 in + 2 lb\n"))
+        .containsExactly("dimension-mismatch");
+    assertThat(codes("workbook \"t\"\npage p\n  x = y + 1\n")).containsExactly("unknown-name");
+    assertThat(codes("workbook \"t\"\npage p\n  x = 1\n  x = 2\n"))
+        .containsExactly("duplicate-name");
+    assertThat(codes("workbook \"t\"\npage p\n  top rail = 1\n  lip = 2\n  x = top rail lip\n"))
+        .containsExactly("unknown-name");
+    assertThat(codes("workbook \"t\"\nfollows \"job.batten\"\n")).containsExactly("follows-circle");
+  }
+
+  @Test
+  void a_line_of_the_job_never_captures_an_inherited_name() {
+    String job = JOB + "  lines\n    saw kerf = 1 in\n    standard border 2 = 5 in\n";
+    String shop = SHOP.replace("= mat + fitting", "= mat + saw kerf + fitting");
+    Workbook workbook = TextLoader.of(job).with("shop.batten", shop).open();
+    assertThat(workbook.diagnostics()).extracting(Diagnostic::code).containsExactly("unknown-name");
+  }
+
+  @Test
+  void functions_of_the_workbook_are_checked_for_each_call() {
+    String job =
+        """
+        workbook "t"
+        to find half(x) = x / 2
+        page p
+          a = half(3 in)
+          b = half(5 lb)
+          c = half(a) + b
+        """;
+    assertThat(codes(job)).containsExactly("dimension-mismatch");
+    Filled filled = TextLoader.of(job.replace("half(a) + b", "half(a)")).open().fill();
+    assertThat(filled.find("c").exact()).isEqualTo("3/4");
+  }
+}
