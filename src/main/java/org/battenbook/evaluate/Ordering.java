@@ -72,13 +72,13 @@ final class Ordering {
     }
     Set<Place> inOrder = new LinkedHashSet<>(component);
     Graph<Place> withoutAbove = graph(inOrder, Set.of(Reach.WHOLE, Reach.SAME_ROW));
-    var circle = withoutAbove.circle();
+    var circle = withoutAbove.circle(inOrder);
     if (circle.isPresent()) {
       report(circle.get());
       return new Stage(List.of(), false);
     }
     if (!sameTable(component)) {
-      report(graph(inOrder, Set.of(Reach.values())).circle().orElse(component));
+      report(graph(inOrder, Set.of(Reach.values())).circle(inOrder).orElse(component));
       return new Stage(List.of(), false);
     }
     List<Slot> rowOrder = new ArrayList<>();
