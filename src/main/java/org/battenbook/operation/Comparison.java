@@ -1,5 +1,8 @@
 package org.battenbook.operation;
 
+import static org.battenbook.operation.SpreadsheetText.choice;
+import static org.battenbook.operation.SpreadsheetText.truth;
+
 import java.util.List;
 import org.battenbook.number.Rational;
 import org.battenbook.operation.SpreadsheetText.Content;
@@ -85,6 +88,9 @@ abstract class Comparison implements Operation {
    */
   static SpreadsheetText sameness(
       SpreadsheetText left, SpreadsheetText right, String exact, String guarded) {
+    if (left.content() == Content.NUMBER && (left.isColumn() || right.isColumn())) {
+      return columnSameness(left, right, exact.equals("="));
+    }
     if (left.content() == Content.NUMBER) {
       return SpreadsheetText.call("ABS", left.minus(right)).compared(guarded, NOISE);
     }
@@ -92,6 +98,13 @@ abstract class Comparison implements Operation {
       return trimmed(left).compared(exact, trimmed(right));
     }
     return left.compared(exact, right);
+  }
+
+  /** As {@link #sameness}, without a function that would not take a column. */
+  private static SpreadsheetText columnSameness(
+      SpreadsheetText left, SpreadsheetText right, boolean same) {
+    return choice(
+        exceeds(left, right), truth(!same), same ? reaches(right, left) : exceeds(right, left));
   }
 
   private static boolean isCounted(SpreadsheetText operand) {

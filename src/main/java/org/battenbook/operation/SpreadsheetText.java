@@ -3,6 +3,7 @@ package org.battenbook.operation;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.battenbook.number.Rational;
@@ -43,9 +44,19 @@ public final class SpreadsheetText {
     WHOLE
   }
 
+  /** How many values a piece has. */
+  private enum Extent {
+    ONE,
+    /** One for each row of a column, gone through as an array. */
+    COLUMN,
+    /** A column put through a function, of which some programs take the first value only. */
+    UNFIT
+  }
+
   private final String text;
   private final Binding binding;
   private final Content content;
+  private final Extent extent;
   private final @Nullable Rational literal;
   private final @Nullable SpreadsheetText rowName;
 
@@ -53,25 +64,28 @@ public final class SpreadsheetText {
       String text,
       Binding binding,
       Content content,
+      Extent extent,
       @Nullable Rational literal,
       @Nullable SpreadsheetText rowName) {
     this.text = text;
     this.binding = binding;
     this.content = content;
+    this.extent = extent;
     this.literal = literal;
     this.rowName = rowName;
   }
 
-  private SpreadsheetText(String text, Binding binding, Content content) {
-    this(text, binding, content, null, null);
+  private SpreadsheetText(String text, Binding binding, Content content, Extent extent) {
+    this(text, binding, content, extent, null, null);
   }
 
   /** A number as it stands: a decimal where that is exact, else a fraction. */
   public static SpreadsheetText number(Rational number) {
     String decimal = decimal(number);
     return decimal != null
-        ? new SpreadsheetText(decimal, Binding.WHOLE, Content.NUMBER, number, null)
-        : new SpreadsheetText(fraction(number), Binding.PRODUCT, Content.NUMBER, number, null);
+        ? new SpreadsheetText(decimal, Binding.WHOLE, Content.NUMBER, Extent.ONE, number, null)
+        : new SpreadsheetText(
+            fraction(number), Binding.PRODUCT, Content.NUMBER, Extent.ONE, number, null);
   }
 
   /** A whole number. */
@@ -82,7 +96,7 @@ public final class SpreadsheetText {
   /** A text in quotes; a long one in pieces that are joined. */
   public static SpreadsheetText text(String words) {
     if (words.length() <= LONGEST_LITERAL) {
-      return new SpreadsheetText(quoted(words), Binding.WHOLE, Content.TEXT);
+      return new SpreadsheetText(quoted(words), Binding.WHOLE, Content.TEXT, Extent.ONE);
     }
     List<String> pieces = new ArrayList<>();
     for (int at = 0; at < words.length(); ) {
@@ -92,16 +106,21 @@ public final class SpreadsheetText {
       pieces.add(quoted(words.substring(at, end)));
       at = end;
     }
-    return new SpreadsheetText(String.join("&", pieces), Binding.JOINED, Content.TEXT);
+    return new SpreadsheetText(String.join("&", pieces), Binding.JOINED, Content.TEXT, Extent.ONE);
   }
 
   public static SpreadsheetText truth(boolean yes) {
-    return new SpreadsheetText(yes ? "TRUE" : "FALSE", Binding.WHOLE, Content.YES_NO);
+    return new SpreadsheetText(yes ? "TRUE" : "FALSE", Binding.WHOLE, Content.YES_NO, Extent.ONE);
   }
 
-  /** A cell, a range or a defined name. */
+  /** A cell or a defined name, or a range that a function takes as it is. */
   public static SpreadsheetText reference(String reference, Content content) {
-    return new SpreadsheetText(reference, Binding.WHOLE, content);
+    return new SpreadsheetText(reference, Binding.WHOLE, content, Extent.ONE);
+  }
+
+  /** A range whose values an array formula goes through one by one. */
+  public static SpreadsheetText column(String range, Content content) {
+    return new SpreadsheetText(range, Binding.WHOLE, content, Extent.COLUMN);
   }
 
   /**
@@ -111,14 +130,14 @@ public final class SpreadsheetText {
    * @param name what it is called: the text that it is compared with texts by
    */
   public static SpreadsheetText row(SpreadsheetText number, SpreadsheetText name) {
-    return new SpreadsheetText(number.text, number.binding, Content.ROW, null, name);
+    return new SpreadsheetText(number.text, number.binding, Content.ROW, number.extent, null, name);
   }
 
   /** A function's call. */
   public static SpreadsheetText call(
       String function, Content content, List<SpreadsheetText> arguments) {
-    String inside = arguments.stream().map(a -> a.text).collect(Collectors.joining(","));
-    return new SpreadsheetText(function + "(" + inside + ")", Binding.WHOLE, content);
+    Extent extent = extent(arguments) == Extent.ONE ? Extent.ONE : Extent.UNFIT;
+    return new SpreadsheetText(written(function, arguments), Binding.WHOLE, content, extent);
   }
 
   /** A function's call that gives a number. */
@@ -126,30 +145,54 @@ public final class SpreadsheetText {
     return call(function, Content.NUMBER, List.of(arguments));
   }
 
+  /**
+   * A function that takes whole columns, as {@code SUM} and {@code MATCH} do, and gives one number.
+   */
+  public static SpreadsheetText total(String function, SpreadsheetText... arguments) {
+    List<SpreadsheetText> all = List.of(arguments);
+    Extent extent = extent(all) == Extent.UNFIT ? Extent.UNFIT : Extent.ONE;
+    return new SpreadsheetText(written(function, all), Binding.WHOLE, Content.NUMBER, extent);
+  }
+
   /** {@code IF(condition,then,otherwise)}; works out the branch that it takes and no other. */
   public static SpreadsheetText choice(
       SpreadsheetText condition, SpreadsheetText then, SpreadsheetText otherwise) {
-    SpreadsheetText chosen = call("IF", then.content, List.of(condition, then, otherwise));
+    List<SpreadsheetText> all = List.of(condition, then, otherwise);
+    SpreadsheetText chosen =
+        new SpreadsheetText(written("IF", all), Binding.WHOLE, then.content, extent(all));
     if (then.rowName == null || otherwise.rowName == null) {
       return chosen;
     }
     return row(chosen, choice(condition, then.rowName, otherwise.rowName));
   }
 
+  private static String written(String function, List<SpreadsheetText> arguments) {
+    return arguments.stream()
+        .map(a -> a.text)
+        .collect(Collectors.joining(",", function + "(", ")"));
+  }
+
+  /** That of several pieces together. */
+  private static Extent extent(List<SpreadsheetText> pieces) {
+    return pieces.stream().map(p -> p.extent).max(Comparator.naturalOrder()).orElse(Extent.ONE);
+  }
+
   public SpreadsheetText plus(SpreadsheetText other) {
-    return sum(left(Binding.SUM) + "+" + other.right(Binding.SUM));
+    return with(other, left(Binding.SUM) + "+" + other.right(Binding.SUM), Binding.SUM);
   }
 
   public SpreadsheetText minus(SpreadsheetText other) {
-    return sum(left(Binding.SUM) + "-" + other.right(Binding.PRODUCT));
+    return with(other, left(Binding.SUM) + "-" + other.right(Binding.PRODUCT), Binding.SUM);
   }
 
   public SpreadsheetText times(SpreadsheetText other) {
-    return product(left(Binding.PRODUCT) + "*" + other.right(Binding.PRODUCT));
+    String product = left(Binding.PRODUCT) + "*" + other.right(Binding.PRODUCT);
+    return with(other, product, Binding.PRODUCT);
   }
 
   public SpreadsheetText dividedBy(SpreadsheetText other) {
-    return product(left(Binding.PRODUCT) + "/" + other.right(Binding.POWER));
+    String quotient = left(Binding.PRODUCT) + "/" + other.right(Binding.POWER);
+    return with(other, quotient, Binding.PRODUCT);
   }
 
   /**
@@ -182,19 +225,20 @@ public final class SpreadsheetText {
     if (literal != null) {
       return number(literal.negate());
     }
-    return product("-" + (binding == Binding.WHOLE && !isSigned() ? text : bracketed()));
+    String negated = "-" + (binding == Binding.WHOLE && !isSigned() ? text : bracketed());
+    return new SpreadsheetText(negated, Binding.PRODUCT, Content.NUMBER, extent);
   }
 
   public SpreadsheetText power(int exponent) {
     String base = binding == Binding.WHOLE && !isSigned() ? text : bracketed();
     String power = exponent < 0 ? "(" + exponent + ")" : Integer.toString(exponent);
-    return new SpreadsheetText(base + "^" + power, Binding.POWER, Content.NUMBER);
+    return new SpreadsheetText(base + "^" + power, Binding.POWER, Content.NUMBER, extent);
   }
 
   /** Two texts as one. */
   public SpreadsheetText joined(SpreadsheetText other) {
     String both = left(Binding.JOINED) + "&" + other.right(Binding.JOINED);
-    return new SpreadsheetText(both, Binding.JOINED, Content.TEXT);
+    return new SpreadsheetText(both, Binding.JOINED, Content.TEXT, extent(List.of(this, other)));
   }
 
   /**
@@ -205,12 +249,13 @@ public final class SpreadsheetText {
    */
   public SpreadsheetText compared(String relation, SpreadsheetText other) {
     String both = left(Binding.JOINED) + relation + other.right(Binding.JOINED);
-    return new SpreadsheetText(both, Binding.COMPARISON, Content.YES_NO);
+    return new SpreadsheetText(
+        both, Binding.COMPARISON, Content.YES_NO, extent(List.of(this, other)));
   }
 
   /** The same piece, standing for a day: a date moved by days is one. */
   SpreadsheetText asDate() {
-    return new SpreadsheetText(text, binding, Content.DATE);
+    return new SpreadsheetText(text, binding, Content.DATE, extent);
   }
 
   public Content content() {
@@ -225,6 +270,16 @@ public final class SpreadsheetText {
   /** What a row is called; null for what is no row. */
   public @Nullable SpreadsheetText rowName() {
     return rowName;
+  }
+
+  /** Whether it has a value for each row of a column. */
+  public boolean isColumn() {
+    return extent != Extent.ONE;
+  }
+
+  /** Whether programs agree on it: no column is put through a function that may not take one. */
+  public boolean isFit() {
+    return extent != Extent.UNFIT;
   }
 
   /** The characters of the formula: programs take 8192 at most. */
@@ -249,12 +304,9 @@ public final class SpreadsheetText {
     return text.hashCode();
   }
 
-  private static SpreadsheetText sum(String text) {
-    return new SpreadsheetText(text, Binding.SUM, Content.NUMBER);
-  }
-
-  private static SpreadsheetText product(String text) {
-    return new SpreadsheetText(text, Binding.PRODUCT, Content.NUMBER);
+  /** A number made of this piece and another. */
+  private SpreadsheetText with(SpreadsheetText other, String both, Binding loosest) {
+    return new SpreadsheetText(both, loosest, Content.NUMBER, extent(List.of(this, other)));
   }
 
   private String left(Binding loosest) {

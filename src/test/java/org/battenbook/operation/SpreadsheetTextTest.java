@@ -3,6 +3,7 @@ package org.battenbook.operation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.battenbook.operation.SpreadsheetText.number;
 
+import java.util.List;
 import org.battenbook.number.Rational;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.junit.jupiter.api.Test;
@@ -73,5 +74,19 @@ class SpreadsheetTextTest {
     assertThat(joined).isEqualTo("\"" + "x".repeat(255) + "\"&\"" + "x".repeat(45) + "\"");
     String pairs = SpreadsheetText.text("\uD83D\uDDBC".repeat(130)).toString();
     assertThat(pairs.indexOf('&')).isEqualTo(1 + 254 + 1);
+  }
+
+  @Test
+  void a_column_may_be_reckoned_with_but_not_put_through_a_function() {
+    SpreadsheetText column = SpreadsheetText.column("A1:A9", Content.NUMBER);
+    assertThat(column.plus(a).isColumn()).isTrue();
+    assertThat(column.plus(a).isFit()).isTrue();
+    assertThat(SpreadsheetText.call("ROUND", column, number(0)).isFit()).isFalse();
+    SpreadsheetText chosen = SpreadsheetText.choice(column.compared(">", a), column, number(0));
+    assertThat(SpreadsheetText.total("SUM", chosen).isColumn()).isFalse();
+    assertThat(SpreadsheetText.total("SUM", chosen).isFit()).isTrue();
+    SpreadsheetText same = Operations.find("=").orElseThrow().spreadsheet(List.of(column, b));
+    assertThat(same).hasToString("IF(A1:A9-b>0.0000001,FALSE,b-A1:A9<=0.0000001)");
+    assertThat(same.isFit()).isTrue();
   }
 }
