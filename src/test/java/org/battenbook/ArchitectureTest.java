@@ -1,6 +1,8 @@
 package org.battenbook;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -13,6 +15,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -103,7 +106,8 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat(
             resideInAnyPackage("java.nio.file..", "java.nio.channels..", "java.net..")
-                .or(nameMatching("java\\.io\\.(File|RandomAccess)\\w*")))
+                .or(nameMatching("java\\.io\\.(File|RandomAccess)\\w*"))
+                .and(not(type(Path.class))))
         .allowEmptyShould(true)
         .check(PROGRAM);
   }

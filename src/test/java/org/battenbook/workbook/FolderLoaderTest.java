@@ -1,0 +1,169 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.battenbook.book.Loader;
+import org.battenbook.book.Loader.Unreadable;
+import org.battenbook.source.SourceText;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FolderLoaderTest {
+  @TempDir Path top;
+  private Path folder;
+  private Path job;
+
+  @BeforeEach
+  void lay_a_job_beside_its_standards() throws IOException {
+    folder = Files.createDirectory(top.resolve("shop"));
+    job = Files.writeString(folder.resolve("ferry.batten"), "workbook \"Ferry\"\n");
+    Files.createDirectory(folder.resolve("standards"));
+    Files.writeString(folder.resolve("standards/frames.batten"), "page frames\n");
+    Files.writeString(folder.resolve("standards/mats.batten"), "page mats\n");
+    Files.writeString(top.resolve("secret.batten"), "secret");
+  }
+
+  @Test
+  void what_a_job_follows_is_called_as_its_user_would_call_it() throws Unreadable {
+    SourceText frames = follow("standards/frames.batten");
+    assertThat(frames.name()).isEqualTo(folder + "/standards/frames.batten");
+    assertThat(frames.text()).isEqualTo("page frames\n");
+  }
+
+  @Test
+  void two_ways_to_a_file_give_one_name() throws Unreadable {
+    SourceText frames = follow("standards/frames.batten");
+    SourceText again = loader().load("../standards/../standards/frames.batten", frames);
+    assertThat(again.name()).isEqualTo(frames.name());
+  }
+
+  @Test
+  void paths_go_by_the_file_they_are_written_in() throws Unreadable {
+    SourceText mats = loader().load("mats.batten", follow("standards/frames.batten"));
+    assertThat(mats.text()).isEqualTo("page mats\n");
+  }
+
+  @Test
+  void nothing_outside_the_jobs_folder_is_read() throws IOException {
+    Files.createSymbolicLink(folder.resolve("link.batten"), top.resolve("secret.batten"));
+    Files.createSymbolicLink(folder.resolve("up"), top);
+    for (String path :
+        new String[] {
+          "../secret.batten", "link.batten", "up/secret.batten", top + "/secret.batten"
+        }) {
+      assertThat(refusalToFollow(path).code()).as(path).isEqualTo("outside-the-folder");
+    }
+  }
+
+  @Test
+  void a_missing_file_is_missed_with_near_names() {
+    Unreadable missing = refusalToFollow("standards/frame.batten");
+    assertThat(missing.code()).isEqualTo("no-such-file");
+    assertThat(missing.message()).isEqualTo("there is no file 'standards/frame.batten'");
+    assertThat(missing.repair()).startsWith("did you mean 'frames.batten'");
+  }
+
+  @Test
+  void a_folder_is_answered_with_what_is_in_it() {
+    Unreadable refusal = refusalToFollow("standards");
+    assertThat(refusal.message()).isEqualTo("'standards' is a folder");
+    assertThat(refusal.repair())
+        .isEqualTo("name one of the workbooks in it: frames.batten, mats.batten");
+  }
+
+  @Test
+  void a_file_that_may_not_be_read_says_so() {
+    Unreadable refusal =
+        FolderLoader.unreadable(job, "ferry.batten", new AccessDeniedException("ferry.batten"));
+    assertThat(refusal.message()).isEqualTo("'ferry.batten' may not be read");
+  }
+
+  @Test
+  void a_link_to_itself_is_unreadable() throws IOException {
+    Path loop = folder.resolve("loop.batten");
+    Files.createSymbolicLink(loop, loop);
+    assertThat(refusalToFollow("loop.batten").code()).isEqualTo("unreadable-file");
+    assertThat(refusal(loop).code()).isEqualTo("unreadable-file");
+  }
+
+  @Test
+  void a_name_that_no_file_can_have_is_refused() {
+    assertThat(refusalToFollow("a\0b").code()).isEqualTo("no-such-file");
+  }
+
+  @Test
+  void a_file_may_have_the_most_bytes_and_not_one_more() throws Exception {
+    Files.write(job, new byte[] {'a', 'b', 'c'});
+    assertThat(FolderLoader.of(job, 3).load("ferry.batten", null).text()).isEqualTo("abc");
+    Unreadable refusal =
+        catchThrowableOfType(
+            Unreadable.class, () -> FolderLoader.of(job, 2).load("ferry.batten", null));
+    assertThat(refusal.code()).isEqualTo("file-too-large");
+  }
+
+  @Test
+  void the_mark_that_some_editors_begin_with_is_left_out() throws Exception {
+    Files.writeString(job, "\uFEFFpage");
+    assertThat(loader().load("ferry.batten", null).text()).isEqualTo("page");
+  }
+
+  @Test
+  void a_replacement_character_that_was_written_is_text() throws Exception {
+    Files.writeString(job, "a \uFFFD b");
+    assertThat(loader().load("ferry.batten", null).text()).isEqualTo("a \uFFFD b");
+  }
+
+  @Test
+  void bytes_that_are_not_utf_8_are_told_with_their_line() throws IOException {
+    Files.write(job, "one\ntwo\r\ncaf\u00e9 au lait".getBytes(StandardCharsets.ISO_8859_1));
+    assertThat(refusal(job).message())
+        .isEqualTo("'ferry.batten' is not UTF-8 text: line 3 holds the byte E9");
+  }
+
+  @Test
+  void a_character_cut_off_at_the_end_is_not_utf_8() throws IOException {
+    Files.write(job, new byte[] {'a', (byte) 0xE2, (byte) 0x89});
+    assertThat(refusal(job).message()).endsWith("line 1 holds the byte E2");
+  }
+
+  @Test
+  void bytes_far_into_a_long_file_are_found() throws IOException {
+    byte[] bytes = "x\n".repeat(50_000).getBytes(StandardCharsets.UTF_8);
+    bytes[80_000] = (byte) 0xFF;
+    Files.write(job, bytes);
+    assertThat(refusal(job).message()).endsWith("line 40001 holds the byte FF");
+  }
+
+  @Test
+  void other_encodings_and_binary_files_are_told_apart() throws IOException {
+    Files.write(job, "page".getBytes(StandardCharsets.UTF_16));
+    assertThat(refusal(job).message()).isEqualTo("'ferry.batten' is saved as UTF-16");
+    Files.write(job, new byte[] {'P', 'K', 3, 4, 0, 0});
+    assertThat(refusal(job).message()).startsWith("'ferry.batten' is no text");
+  }
+
+  private Loader loader() {
+    return FolderLoader.of(job);
+  }
+
+  private SourceText follow(String path) throws Unreadable {
+    return loader().load(path, loader().load(job.toString(), null));
+  }
+
+  private Unreadable refusalToFollow(String path) {
+    return catchThrowableOfType(Unreadable.class, () -> follow(path));
+  }
+
+  private static Unreadable refusal(Path file) {
+    return catchThrowableOfType(
+        Unreadable.class,
+        () -> FolderLoader.of(file).load(String.valueOf(file.getFileName()), null));
+  }
+}
