@@ -1,0 +1,174 @@
+package org.battenbook.answer;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Page;
+import org.battenbook.book.Table;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.value.Value;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FilledValue;
+import org.battenbook.workbook.Verdict;
+import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
+
+/** A filled workbook, or the faults that keep it from being filled. */
+public final class FillAnswer {
+  private final Workbook workbook;
+  private final @Nullable Filled filled;
+
+  private FillAnswer(Workbook workbook, @Nullable Filled filled) {
+    this.workbook = workbook;
+    this.filled = filled;
+  }
+
+  /** The answer for a workbook that was filled. */
+  public static FillAnswer of(Workbook workbook, Filled filled) {
+    return new FillAnswer(workbook, filled);
+  }
+
+  /** The answer for a workbook with faults: no pages, and what is wrong. */
+  public static FillAnswer atFault(Workbook workbook) {
+    return new FillAnswer(workbook, null);
+  }
+
+  /** Writes it as JSON in UTF-8; the stream is left open. */
+  public void writeTo(OutputStream out) throws IOException {
+    Json.write(out, this::write);
+  }
+
+  private void write(JsonGenerator json) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("workbook", workbook.title());
+    json.writeStringField("file", workbook.file());
+    Json.array(json, "pages", this::writePages);
+    Json.array(json, "requirements", this::writeRequirements);
+    Json.array(json, "cautions", this::writeCautions);
+    Json.array(json, "faults", this::writeFaults);
+    json.writeEndObject();
+  }
+
+  private void writePages(JsonGenerator json) throws IOException {
+    if (filled != null) {
+      for (Page page : filled.book().pages()) {
+        writePage(json, filled, page);
+      }
+    }
+  }
+
+  private static void writePage(JsonGenerator json, Filled filled, Page page) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", page.name().text());
+    json.writeArrayFieldStart("lines");
+    for (Line line : page.lines()) {
+      new ValueJson(json).write(filled.value(line));
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("tables");
+    for (Table table : page.tables()) {
+      writeTable(json, filled, table);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void writeTable(JsonGenerator json, Filled filled, Table table)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", table.name().text());
+    json.writeArrayFieldStart("columns");
+    for (Column column : table.columns()) {
+      json.writeString(column.name().text());
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("rows");
+    for (int row = 0; row < table.rowCount(); row++) {
+      writeRow(json, filled, table, row);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void writeRow(JsonGenerator json, Filled filled, Table table, int row)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("row", filled.checked().keys(table).name(row));
+    json.writeObjectFieldStart("values");
+    for (Column column : table.columns()) {
+      json.writeFieldName(column.name().text());
+      new ValueJson(json).write(filled.value(column, row));
+    }
+    json.writeEndObject();
+    json.writeEndObject();
+  }
+
+  private void writeRequirements(JsonGenerator json) throws IOException {
+    if (filled != null) {
+      writeVerdicts(json, "holds", filled.requirements());
+    }
+  }
+
+  private void writeCautions(JsonGenerator json) throws IOException {
+    for (Diagnostic diagnostic : workbook.diagnostics()) {
+      if (!diagnostic.isFault()) {
+        json.writeStartObject();
+        json.writeBooleanField("fires", true);
+        writeTextAndPlace(json, text(diagnostic), diagnostic.span().place());
+      }
+    }
+    if (filled != null) {
+      writeVerdicts(json, "fires", filled.cautions());
+    }
+  }
+
+  private static void writeVerdicts(JsonGenerator json, String word, List<Verdict> verdicts)
+      throws IOException {
+    for (Verdict verdict : verdicts) {
+      json.writeStartObject();
+      if (verdict.value().isKnown()) {
+        json.writeBooleanField(word, verdict.isYes());
+      } else {
+        json.writeNullField(word);
+      }
+      writeTextAndPlace(json, verdict.text(), verdict.at());
+    }
+  }
+
+  private void writeFaults(JsonGenerator json) throws IOException {
+    for (Diagnostic diagnostic : workbook.diagnostics()) {
+      if (diagnostic.isFault()) {
+        json.writeStartObject();
+        writeTextAndPlace(json, text(diagnostic), diagnostic.span().place());
+      }
+    }
+    if (filled != null) {
+      writeValueFaults(json, filled);
+    }
+  }
+
+  private static void writeValueFaults(JsonGenerator json, Filled filled) throws IOException {
+    for (FilledValue value : filled.faults()) {
+      if (value.value() instanceof Value.Fault fault) {
+        json.writeStartObject();
+        writeTextAndPlace(json, value.words() + ": " + fault.message(), value.at());
+      }
+    }
+  }
+
+  private static String text(Diagnostic diagnostic) {
+    return diagnostic.repair().isEmpty()
+        ? diagnostic.message()
+        : diagnostic.message() + "; " + diagnostic.repair();
+  }
+
+  private static void writeTextAndPlace(JsonGenerator json, String text, String at)
+      throws IOException {
+    json.writeStringField("text", text);
+    json.writeStringField("at", at);
+    json.writeEndObject();
+  }
+}

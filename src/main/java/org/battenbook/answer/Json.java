@@ -1,0 +1,42 @@
+package org.battenbook.answer;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.OutputStream;
+
+/**
+ * Opens the one kind of JSON text that is written: UTF-8, indented, lines ended alike everywhere.
+ */
+final class Json {
+  private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
+
+  private Json() {}
+
+  /** Writes one value. */
+  interface Content {
+    void write(JsonGenerator json) throws IOException;
+  }
+
+  /** Writes a text of one value and a line's end; the stream is left open. */
+  static void write(OutputStream out, Content content) throws IOException {
+    JsonFactory factory =
+        JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
+    try (JsonGenerator json = factory.createGenerator(out)) {
+      json.setPrettyPrinter(
+          new DefaultPrettyPrinter().withObjectIndenter(INDENTER).withArrayIndenter(INDENTER));
+      content.write(json);
+      json.writeRaw('\n');
+    }
+  }
+
+  /** Writes a field that holds an array. */
+  static void array(JsonGenerator json, String name, Content elements) throws IOException {
+    json.writeArrayFieldStart(name);
+    elements.write(json);
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,92 @@
+package org.battenbook.answer;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStream;
+import org.battenbook.derive.Derivation;
+import org.battenbook.workbook.Filled;
+import org.jspecify.annotations.Nullable;
+
+/** Where one value came from. */
+public final class WhyAnswer {
+  private final Filled filled;
+  private final Derivation derivation;
+
+  private WhyAnswer(Filled filled, Derivation derivation) {
+    this.filled = filled;
+    this.derivation = derivation;
+  }
+
+  public static WhyAnswer of(Filled filled, Derivation derivation) {
+    return new WhyAnswer(filled, derivation);
+  }
+
+  /** Writes it as JSON in UTF-8; the stream is left open. */
+  public void writeTo(OutputStream out) throws IOException {
+    Json.write(out, json -> write(json, derivation));
+  }
+
+  private void write(JsonGenerator json, Derivation node) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("place", node.place());
+    json.writeFieldName("value");
+    new ValueJson(json).write(filled.value(node.spot()));
+    json.writeStringField("withValues", node.withValues());
+    json.writeArrayFieldStart("from");
+    for (Derivation from : node.from()) {
+      write(json, from);
+    }
+    json.writeEndArray();
+    writeCut(json, node);
+    writeChanged(json, node.changed());
+    writeOverride(json, node.override());
+    writeRounding(json, node.rounding());
+    json.writeEndObject();
+  }
+
+  /** Where {@code from} does not list everything, it says so. */
+  private static void writeCut(JsonGenerator json, Derivation node) throws IOException {
+    if (node.isRepeated()) {
+      json.writeBooleanField("repeated", true);
+    }
+    if (node.rowsLeftOut() > 0) {
+      json.writeNumberField("rowsLeftOut", node.rowsLeftOut());
+    }
+  }
+
+  private static void writeChanged(JsonGenerator json, Derivation.@Nullable Changed changed)
+      throws IOException {
+    if (changed == null) {
+      json.writeNullField("changed");
+      return;
+    }
+    json.writeObjectFieldStart("changed");
+    json.writeStringField("from", changed.from());
+    json.writeStringField("because", changed.because());
+    json.writeEndObject();
+  }
+
+  /** What the formula gives where a row's cell was filled in by hand. */
+  private static void writeOverride(JsonGenerator json, Derivation.@Nullable FilledByHand override)
+      throws IOException {
+    if (override == null) {
+      json.writeNullField("override");
+    } else {
+      json.writeObjectFieldStart("override");
+      json.writeStringField("instead", override.insteadShown().text());
+      json.writeEndObject();
+    }
+  }
+
+  private static void writeRounding(JsonGenerator json, Derivation.@Nullable Rounded rounding)
+      throws IOException {
+    if (rounding == null) {
+      json.writeNullField("rounding");
+      return;
+    }
+    json.writeObjectFieldStart("rounding");
+    json.writeStringField("step", ExactText.of(rounding.step()));
+    json.writeStringField("movedBy", ExactText.of(rounding.movedBy()));
+    json.writeEndObject();
+  }
+}
