@@ -15,6 +15,16 @@ public final class Longs {
     return ((a ^ sum) & (b ^ sum)) >= 0;
   }
 
+  /** The product of two numbers that are not negative, {@link Long#MAX_VALUE} where it is more. */
+  public static long cappedProduct(long a, long b) {
+    return productFits(a, b) ? a * b : Long.MAX_VALUE;
+  }
+
+  /** The sum of two numbers that are not negative, {@link Long#MAX_VALUE} where it is more. */
+  public static long cappedSum(long a, long b) {
+    return sumFits(a, b) ? a + b : Long.MAX_VALUE;
+  }
+
   /**
    * The sign of {@code a * b - c * d}, exact for all longs: the products are compared as 128 bits.
    */

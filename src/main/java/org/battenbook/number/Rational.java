@@ -112,6 +112,13 @@ public final class Rational implements Real, Comparable<Rational> {
    * it is that number. Never negative.
    */
   public static Rational gcd(Rational a, Rational b) {
+    if (a.big == null && b.big == null) {
+      long above = Longs.gcd(Math.abs(a.numerator), Math.abs(b.numerator));
+      long part = a.denominator / Longs.gcd(a.denominator, b.denominator);
+      if (Longs.productFits(part, b.denominator)) {
+        return new Rational(above, above == 0 ? 1 : part * b.denominator);
+      }
+    }
     BigInteger common = a.numerator().gcd(b.numerator());
     BigInteger x = a.denominator();
     BigInteger y = b.denominator();

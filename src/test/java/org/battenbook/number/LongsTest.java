@@ -22,6 +22,21 @@ class LongsTest {
   }
 
   @Test
+  void a_capped_sum_or_product_stops_at_the_largest_long() {
+    BigInteger largest = BigInteger.valueOf(Long.MAX_VALUE);
+    for (int i = 0; i < 100_000; i++) {
+      long a = samples.anyLong() & Long.MAX_VALUE;
+      long b = samples.anyLong() & Long.MAX_VALUE;
+      BigInteger sum = BigInteger.valueOf(a).add(BigInteger.valueOf(b));
+      BigInteger product = BigInteger.valueOf(a).multiply(BigInteger.valueOf(b));
+      assertThat(Longs.cappedSum(a, b)).as(say(a, b)).isEqualTo(sum.min(largest).longValue());
+      assertThat(Longs.cappedProduct(a, b))
+          .as(say(a, b))
+          .isEqualTo(product.min(largest).longValue());
+    }
+  }
+
+  @Test
   void products_compare_as_the_big_ones_do() {
     for (int i = 0; i < 100_000; i++) {
       long a = samples.anyLong();
