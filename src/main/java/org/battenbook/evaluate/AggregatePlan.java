@@ -43,7 +43,7 @@ final class AggregatePlan extends Plan {
 
   @Override
   Value evaluate(Frame frame) {
-    if (matching != null) {
+    if (matching != null && frame.watch == null) {
       Groups groups = frame.reading.groups(this);
       if (groups.areExact()) {
         Value key = matching.outer().run(frame.inner());

@@ -26,6 +26,9 @@ final class ApplyPlan extends Plan {
         return values[i];
       }
     }
+    if (frame.watch != null) {
+      frame.watch.applied(operation, Arrays.asList(values));
+    }
     return operation.apply(Arrays.asList(values));
   }
 }

@@ -1,9 +1,11 @@
 package org.battenbook.evaluate;
 
 import java.util.List;
+import java.util.function.BiPredicate;
 import org.battenbook.bind.Spot;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.operation.Operation;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -23,13 +25,17 @@ public final class Trace {
 
   /** The formula that decides a spot, run again; absent where a written value or nothing does. */
   public static @Nullable Trace of(Results results, Spot spot) {
+    CheckedFormula formula = formula(results, spot);
+    return formula == null ? null : run(results, formula, spot.row());
+  }
+
+  private static @Nullable CheckedFormula formula(Results results, Spot spot) {
     CheckedPlace checked = results.program().book().place(spot.place());
     CheckedFormula own = checked.cells().formulas().get(spot.row());
     if (own == null && checked.cells().value(spot.row()) != null) {
       return null;
     }
-    CheckedFormula formula = own == null ? checked.formula() : own;
-    return formula == null ? null : run(results, formula, spot.row());
+    return own == null ? checked.formula() : own;
   }
 
   /** What the column's formula gives in a row whose cell was filled in by hand. */
@@ -58,6 +64,21 @@ public final class Trace {
     Frame frame = around.inner();
     frame.row = inner;
     return results.program().compile(formula, part).run(frame);
+  }
+
+  /**
+   * Whether something holds of every operation that is done to work a spot out, in functions and
+   * aggregates too.
+   */
+  public static boolean every(
+      Results results, Spot spot, BiPredicate<Operation, List<Value>> holds) {
+    CheckedFormula formula = formula(results, spot);
+    boolean[] failed = {false};
+    if (formula != null) {
+      Frame.Watch watch = (operation, operands) -> failed[0] |= !holds.test(operation, operands);
+      results.program().compile(formula).run(Frame.watched(results, spot.row(), watch));
+    }
+    return !failed[0];
   }
 
   public CheckedFormula formula() {

@@ -102,7 +102,7 @@ final class BookWriter {
 
   private void cell(XSSFSheet target, SheetCell cell) {
     XSSFCell written = row(target, cell.row()).createCell(cell.column());
-    if (cell.content() instanceof Content.Formula formula) {
+    if (cell.content() instanceof CellContent.Formula formula) {
       formula(target, cell, formula);
       value(written, formula.cached());
     } else {
@@ -114,7 +114,7 @@ final class BookWriter {
     }
   }
 
-  private static void formula(XSSFSheet target, SheetCell cell, Content.Formula formula) {
+  private static void formula(XSSFSheet target, SheetCell cell, CellContent.Formula formula) {
     if (formula.array()) {
       target.setArrayFormula(
           formula.text(),
@@ -125,22 +125,22 @@ final class BookWriter {
   }
 
   /** Sets a cell's value, or that which its formula gave. */
-  private static void value(XSSFCell cell, Content content) {
-    if (content instanceof Content.Figure figure) {
+  private static void value(XSSFCell cell, CellContent content) {
+    if (content instanceof CellContent.Figure figure) {
       cell.setCellValue(figure.number());
-    } else if (content instanceof Content.Words words) {
+    } else if (content instanceof CellContent.Words words) {
       cell.setCellValue(words.text().substring(0, Math.min(words.text().length(), LONGEST_TEXT)));
-    } else if (content instanceof Content.Truth truth) {
+    } else if (content instanceof CellContent.Truth truth) {
       cell.setCellValue(truth.yes());
-    } else if (content instanceof Content.Day day) {
+    } else if (content instanceof CellContent.Day day) {
       cell.setCellValue(day.date());
-    } else if (content instanceof Content.Missing) {
+    } else if (content instanceof CellContent.Missing) {
       cell.setCellErrorValue(FormulaError.NA);
     }
   }
 
   private static boolean looksLikeFormula(SheetCell cell) {
-    return cell.content() instanceof Content.Words words
+    return cell.content() instanceof CellContent.Words words
         && !words.text().isEmpty()
         && "=+-@\t\r\n".indexOf(words.text().charAt(0)) >= 0;
   }

@@ -8,9 +8,10 @@ package org.battenbook.export;
  * @param format a number format's code
  * @param comment shown beside the cell when it is pointed at; empty for none
  */
-record SheetCell(int row, int column, Content content, Look look, String format, String comment) {
+record SheetCell(
+    int row, int column, CellContent content, Look look, String format, String comment) {
 
   static SheetCell words(int row, int column, Look look, String text) {
-    return new SheetCell(row, column, new Content.Words(text), look, NumberFormats.GENERAL, "");
+    return new SheetCell(row, column, new CellContent.Words(text), look, NumberFormats.GENERAL, "");
   }
 }

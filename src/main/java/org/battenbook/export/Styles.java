@@ -49,12 +49,12 @@ final class Styles {
     style.setDataFormat(workbook.createDataFormat().getFormat(key.format));
     style.setQuotePrefixed(key.quoted);
     style.setVerticalAlignment(VerticalAlignment.TOP);
+    style.setWrapText(key.format.equals(NumberFormats.TEXT));
     switch (key.look) {
       case HEADING -> heading(style);
       case GIVEN -> fill(style, PAPER);
       case OVERRIDDEN -> fill(style, SAWDUST);
-      case NOTE -> style.setWrapText(true);
-      case TITLE, NAME, WORKED_OUT, FIXED, UNIT -> {}
+      case TITLE, NOTE, NAME, WORKED_OUT, FIXED, UNIT -> {}
     }
     return style;
   }

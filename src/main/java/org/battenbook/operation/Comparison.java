@@ -5,7 +5,9 @@ import static org.battenbook.operation.SpreadsheetText.truth;
 
 import java.util.List;
 import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
 import org.battenbook.operation.SpreadsheetText.Content;
+import org.battenbook.source.TextKey;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 
@@ -15,7 +17,12 @@ abstract class Comparison implements Operation {
    * What two numbers of a spreadsheet may differ by, in base units, and still be the same: far
    * above the noise of doubles, far below what anybody measures.
    */
-  private static final SpreadsheetText NOISE = SpreadsheetText.number(Rational.of(1, 10_000_000));
+  private static final Rational GUARD = Rational.of(1, 10_000_000);
+
+  private static final SpreadsheetText NOISE = SpreadsheetText.number(GUARD);
+
+  /** From here up the noise of equal doubles may pass the guard. */
+  private static final double LARGEST = 1e7;
 
   private final String name;
 
@@ -64,6 +71,25 @@ abstract class Comparison implements Operation {
       return left.date().compareTo(right.date());
     }
     return Result.number(operands, 0).compareTo(Result.number(operands, 1));
+  }
+
+  @Override
+  public final boolean agreesInSpreadsheet(List<Value> operands) {
+    Value left = operands.get(0);
+    Value right = operands.get(1);
+    if (left instanceof Value.Amount a && right instanceof Value.Amount b) {
+      return differClearly(a.quantity().number(), b.quantity().number());
+    }
+    return !(left instanceof Value.Text a && right instanceof Value.Text b)
+        || TextKey.of(a.text()).equals(TextKey.of(b.text())) == a.text().equalsIgnoreCase(b.text());
+  }
+
+  /** Equal, or further apart than the guard, with room for the noise of the operands. */
+  private static boolean differClearly(Real left, Real right) {
+    double apart = Math.abs(left.toDouble() - right.toDouble());
+    return left.compareTo(right) == 0
+        ? Math.abs(left.toDouble()) < LARGEST
+        : apart > 2 * GUARD.toDouble();
   }
 
   /** In a spreadsheet: the first is larger than the second by more than noise. */

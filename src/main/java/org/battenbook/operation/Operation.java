@@ -52,6 +52,17 @@ public interface Operation {
   /** As a spreadsheet formula of the operands', all in base units. */
   SpreadsheetText spreadsheet(List<SpreadsheetText> operands);
 
+  /**
+   * Whether the spreadsheet's doubles come to the exact result: they do not where a value lies so
+   * near to a limit, without being on it, that the formula's guard against noise takes it for
+   * equal.
+   *
+   * @param operands known values that {@link #apply} takes
+   */
+  default boolean agreesInSpreadsheet(List<Value> operands) {
+    return true;
+  }
+
   /** From so many operands to so many. */
   record Arity(int least, int most) {}
 

@@ -20,6 +20,13 @@ import org.battenbook.value.Value;
  */
 abstract class RoundToStep implements Operation {
   private static final int DIGITS = 6;
+  private static final Rational HALF = Rational.of(1, 2);
+
+  /** Half of the last digit, with room for the noise of the operands. */
+  private static final Rational GUARD = Rational.of(6, 10_000_000);
+
+  /** From here up a double has no six digits left behind its point. */
+  private static final double MOST_STEPS = 1e9;
 
   private final String name;
   private final Rounding rounding;
@@ -91,6 +98,27 @@ abstract class RoundToStep implements Operation {
       return whole(value, counted(value.dividedBy(step))).times(step);
     }
     return whole(value, counted(value.scaled(Rational.ONE.dividedBy(literal)))).steps(literal);
+  }
+
+  @Override
+  public final boolean agreesInSpreadsheet(List<Value> operands) {
+    Real steps = Result.number(operands, 0).dividedBy(Result.number(operands, 1));
+    if (!(steps instanceof Rational exact)) {
+      return Math.abs(steps.toDouble()) < MOST_STEPS;
+    }
+    Rational off = exact.minus(limitNear(exact)).abs();
+    boolean onLimit = off.signum() == 0;
+    return exact.abs().toDouble() < MOST_STEPS && (onLimit || off.compareTo(GUARD) > 0);
+  }
+
+  /** The nearest number of steps at which the result changes: whole ones, or ties. */
+  private Rational limitNear(Rational steps) {
+    Rational tie = hasTies() ? HALF : Rational.ZERO;
+    return Rounding.NEAREST.toWhole(steps.minus(tie)).plus(tie);
+  }
+
+  private boolean hasTies() {
+    return rounding == Rounding.NEAREST || rounding == Rounding.EVENLY;
   }
 
   private static SpreadsheetText counted(SpreadsheetText steps) {

@@ -254,7 +254,7 @@ public final class SpreadsheetText {
   }
 
   /** The same piece, standing for a day: a date moved by days is one. */
-  SpreadsheetText asDate() {
+  public SpreadsheetText asDate() {
     return new SpreadsheetText(text, binding, Content.DATE, extent);
   }
 

@@ -87,13 +87,20 @@ class BookWriterTest {
     List<SheetCell> cells =
         List.of(
             SheetCell.words(0, 0, Look.TITLE, "Mats"),
-            new SheetCell(1, 1, new Content.Figure(19.375), Look.GIVEN, "# ??/??", "measured back"),
-            cell(2, 0, new Content.Truth(true)),
-            cell(2, 1, new Content.Day(LocalDate.of(2026, 3, 14))),
-            cell(2, 2, new Content.Missing()),
-            cell(3, 0, new Content.Formula("rail_step_*2", false, new Content.Figure(38.75))),
-            cell(3, 1, new Content.Formula("MAX(IF(A4:A4>0,1))", true, new Content.Figure(1))),
-            cell(3, 2, new Content.Words("=1+2\";=1+2")));
+            new SheetCell(
+                1, 1, new CellContent.Figure(19.375), Look.GIVEN, "# ??/??", "measured back"),
+            cell(2, 0, new CellContent.Truth(true)),
+            cell(2, 1, new CellContent.Day(LocalDate.of(2026, 3, 14))),
+            cell(2, 2, new CellContent.Missing()),
+            cell(
+                3,
+                0,
+                new CellContent.Formula("rail_step_*2", false, new CellContent.Figure(38.75))),
+            cell(
+                3,
+                1,
+                new CellContent.Formula("MAX(IF(A4:A4>0,1))", true, new CellContent.Figure(1))),
+            cell(3, 2, new CellContent.Words("=1+2\";=1+2")));
     Sheet sheet =
         new Sheet(
             "Mats",
@@ -106,7 +113,7 @@ class BookWriterTest {
     return new Book("Test", List.of(sheet), new TreeMap<>(Map.of("rail_step_", "Mats!$B$2")));
   }
 
-  private static SheetCell cell(int row, int column, Content content) {
+  private static SheetCell cell(int row, int column, CellContent content) {
     return new SheetCell(row, column, content, Look.WORKED_OUT, NumberFormats.GENERAL, "");
   }
 

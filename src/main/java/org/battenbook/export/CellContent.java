@@ -3,23 +3,23 @@ package org.battenbook.export;
 import java.time.LocalDate;
 
 /** What stands in a cell. */
-sealed interface Content {
+sealed interface CellContent {
 
   /** Nothing but its look. */
-  record Blank() implements Content {}
+  record Blank() implements CellContent {}
 
   /** A text; one that begins like a formula stays a text. */
-  record Words(String text) implements Content {}
+  record Words(String text) implements CellContent {}
 
   /** A number in the unit that its column or line is shown in. */
-  record Figure(double number) implements Content {}
+  record Figure(double number) implements CellContent {}
 
-  record Truth(boolean yes) implements Content {}
+  record Truth(boolean yes) implements CellContent {}
 
-  record Day(LocalDate date) implements Content {}
+  record Day(LocalDate date) implements CellContent {}
 
   /** What spreadsheets show for a value that there is none of. */
-  record Missing() implements Content {}
+  record Missing() implements CellContent {}
 
   /**
    * A live formula.
@@ -28,5 +28,5 @@ sealed interface Content {
    * @param array whether it is worked out over whole columns at once
    * @param cached what it gives, for programs that do not work it out
    */
-  record Formula(String text, boolean array, Content cached) implements Content {}
+  record Formula(String text, boolean array, CellContent cached) implements CellContent {}
 }

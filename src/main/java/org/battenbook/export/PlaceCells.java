@@ -1,0 +1,117 @@
+package org.battenbook.export;
+
+import java.util.Optional;
+import org.battenbook.bind.Spot;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.evaluate.Results;
+import org.battenbook.evaluate.Trace;
+import org.battenbook.operation.Operation;
+import org.battenbook.operation.SpreadsheetText;
+import org.battenbook.unit.Form;
+import org.battenbook.value.Kind;
+import org.battenbook.value.ShownValue;
+import org.battenbook.value.Value;
+
+/** The cell of a value: what a person wrote, a live formula, or a value with the reason for it. */
+final class PlaceCells {
+  private final PlaceReads reads;
+  private final CheckedBook book;
+  private final Results results;
+
+  PlaceCells(PlaceReads reads) {
+    this.reads = reads;
+    this.book = reads.book();
+    this.results = reads.results();
+  }
+
+  /**
+   * The cell of a spot.
+   *
+   * @param standing where its formula stands
+   */
+  SheetCell cell(Spot spot, Address at, Standing standing) {
+    CheckedPlace checked = book.place(spot.place());
+    CheckedFormula own = checked.cells().formulas().get(spot.row());
+    boolean written = own == null && checked.cells().value(spot.row()) != null;
+    CheckedFormula formula = own == null ? checked.formula() : own;
+    if (written || (formula != null && formula.literal().isPresent())) {
+      return constant(spot, at, written);
+    }
+    if (formula == null) {
+      return cell(spot, at, new CellContent.Missing(), Look.GIVEN, "to be filled in");
+    }
+    return formula(spot, at, formula, standing);
+  }
+
+  private SheetCell constant(Spot spot, Address at, boolean written) {
+    CheckedPlace checked = book.place(spot.place());
+    Value value = results.value(spot);
+    CellContent content = CellContents.of(value, checked.form());
+    Optional<SpreadsheetText> asWritten =
+        WrittenUnit.of(book.show(spot, value).text(), value, checked.form());
+    CellContent shown =
+        asWritten.isPresent()
+            ? new CellContent.Formula(asWritten.get().toString(), false, content)
+            : content;
+    if (written && !spot.place().isGiven()) {
+      return cell(spot, at, shown, Look.OVERRIDDEN, overriding(spot, checked));
+    }
+    return cell(spot, at, shown, Look.GIVEN, "");
+  }
+
+  private String overriding(Spot spot, CheckedPlace checked) {
+    Value instead = Trace.withoutCell(results, spot);
+    return instead == null
+        ? "filled in"
+        : "filled in; the formula gives " + ShownValue.of(instead, checked.form()).text();
+  }
+
+  private SheetCell formula(Spot spot, Address at, CheckedFormula formula, Standing standing) {
+    Value value = results.value(spot);
+    CellContent content = CellContents.of(value, book.place(spot.place()).form());
+    try {
+      if (value instanceof Value.Fault fault) {
+        throw new Inexpressible(fault.message());
+      }
+      if (!Trace.every(results, spot, Operation::agreesInSpreadsheet)) {
+        throw new Inexpressible("it lies too near to a limit for a spreadsheet's numbers to tell");
+      }
+      SpreadsheetText text =
+          new Translation(reads, formula, standing).translate(formula.expression());
+      String shown = FormulaLimits.checked(inCell(spot, text)).toString();
+      return cell(spot, at, new CellContent.Formula(shown, false, content), look(spot), "");
+    } catch (Inexpressible reason) {
+      return cell(spot, at, content, Look.FIXED, "a value, not a formula: " + reason.reason());
+    }
+  }
+
+  /** A number in the shown unit, a row by its name. */
+  private SpreadsheetText inCell(Spot spot, SpreadsheetText text) {
+    SpreadsheetText name = text.rowName();
+    return name != null ? name : reads.inShownUnit(spot.place(), text);
+  }
+
+  private static Look look(Spot spot) {
+    return spot.place().isGiven() ? Look.GIVEN : Look.WORKED_OUT;
+  }
+
+  private SheetCell cell(Spot spot, Address at, CellContent content, Look look, String comment) {
+    String format = format(book.place(spot.place()), results.value(spot), content);
+    return new SheetCell(at.row(), at.column(), content, look, format, comment);
+  }
+
+  private static String format(CheckedPlace checked, Value value, CellContent content) {
+    Form form = checked.form();
+    if (form != null) {
+      return value instanceof Value.Amount amount
+          ? NumberFormats.of(form, amount.quantity().in(form.unit()))
+          : NumberFormats.of(form);
+    }
+    if (checked.kind() == Kind.DATE) {
+      return NumberFormats.DATE;
+    }
+    return content instanceof CellContent.Words ? NumberFormats.TEXT : NumberFormats.GENERAL;
+  }
+}

@@ -1,0 +1,166 @@
+package org.battenbook.export;
+
+import static org.battenbook.operation.SpreadsheetText.call;
+import static org.battenbook.operation.SpreadsheetText.number;
+import static org.battenbook.operation.SpreadsheetText.total;
+
+import java.util.List;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.evaluate.Results;
+import org.battenbook.number.Rational;
+import org.battenbook.operation.SpreadsheetText;
+import org.battenbook.operation.SpreadsheetText.Content;
+import org.battenbook.value.Kind;
+
+/** How formulas read the cells of places: in base units, rows by their numbers. */
+final class PlaceReads {
+  private static final String WILDCARDS = "*?~";
+
+  private final BookPlan plan;
+  private final CheckedBook book;
+  private final Results results;
+
+  PlaceReads(BookPlan plan, Results results) {
+    this.plan = plan;
+    this.results = results;
+    this.book = results.program().book();
+  }
+
+  BookPlan plan() {
+    return plan;
+  }
+
+  CheckedBook book() {
+    return book;
+  }
+
+  Results results() {
+    return results;
+  }
+
+  TablePlan rowsOf(Kind.RowOf kind) {
+    Table table = book.book().table(kind.table());
+    if (table == null) {
+      throw new IllegalArgumentException("no table " + kind.table());
+    }
+    return plan.table(table);
+  }
+
+  /** The value of a line. */
+  SpreadsheetText line(Line line, String from) {
+    Kind kind = book.place(line).kind();
+    SpreadsheetText cell = SpreadsheetText.reference(plan.name(line), content(kind));
+    return kind instanceof Kind.RowOf rowOf
+        ? SpreadsheetText.row(match(cell, rowsOf(rowOf), from), cell)
+        : inBase(line, cell);
+  }
+
+  /** The value of a column in a row. */
+  SpreadsheetText cell(Column column, int row, String from) {
+    TablePlan table = plan.table(column.table());
+    Kind kind = book.place(column).kind();
+    SpreadsheetText cell =
+        SpreadsheetText.reference(table.cell(column, row).seenFrom(from), content(kind));
+    if (kind instanceof Kind.RowOf rowOf) {
+      HelperColumn numbers = numbers(column, rowOf);
+      String number = table.cell(numbers, row).seenFrom(from);
+      return SpreadsheetText.row(SpreadsheetText.reference(number, Content.NUMBER), cell);
+    }
+    return inBase(column, cell);
+  }
+
+  /** All values of a column, for an array. */
+  SpreadsheetText column(Column column, String from) {
+    TablePlan table = plan.table(column.table());
+    Kind kind = book.place(column).kind();
+    SpreadsheetText cells = SpreadsheetText.column(table.range(column, from), content(kind));
+    if (kind instanceof Kind.RowOf rowOf) {
+      String numbers = table.range(numbers(column, rowOf), from);
+      return SpreadsheetText.row(SpreadsheetText.column(numbers, Content.NUMBER), cells);
+    }
+    return inBase(column, cells);
+  }
+
+  /** The value of a column in the row of a number. */
+  SpreadsheetText lookedUp(Column column, SpreadsheetText row, String from) {
+    TablePlan table = plan.table(column.table());
+    Kind kind = book.place(column).kind();
+    SpreadsheetText found = index(table.range(column, from), content(kind), row);
+    if (kind instanceof Kind.RowOf rowOf) {
+      String numbers = table.range(numbers(column, rowOf), from);
+      return SpreadsheetText.row(index(numbers, Content.NUMBER, row), found);
+    }
+    return inBase(column, found);
+  }
+
+  /** A row of a table by its number, with the name that it goes by. */
+  SpreadsheetText row(TablePlan table, SpreadsheetText number, String from) {
+    String keys = table.range(TablePlan.key(table.table()), from);
+    return SpreadsheetText.row(number, index(keys, Content.TEXT, number));
+  }
+
+  /** The number of the row that a text calls. */
+  SpreadsheetText match(SpreadsheetText name, TablePlan table, String from) {
+    String keys = table.range(TablePlan.key(table.table()), from);
+    if (hasWildcards(table.table())) {
+      SpreadsheetText same = SpreadsheetText.column(keys, Content.TEXT).compared("=", name);
+      return total("MATCH", SpreadsheetText.truth(true), same, number(0));
+    }
+    return call("MATCH", name, SpreadsheetText.reference(keys, Content.TEXT), number(0));
+  }
+
+  /** The helper column with the numbers of the rows that a column's values are. */
+  HelperColumn numbers(Column column, Kind.RowOf rowOf) {
+    TablePlan table = plan.table(column.table());
+    TablePlan rows = rowsOf(rowOf);
+    return table.helper(
+        List.of("numbers", column),
+        "row of " + column.name(),
+        hasWildcards(rows.table()),
+        row -> {
+          String cell = table.cell(column, row).seenFrom(table.sheet());
+          return match(SpreadsheetText.reference(cell, Content.TEXT), rows, table.sheet());
+        },
+        row -> CellContents.ofHelper(results.value(new Spot(column, row))));
+  }
+
+  /** A number from a cell in the unit that its place is shown in. */
+  private SpreadsheetText inBase(Place place, SpreadsheetText cell) {
+    CheckedPlace checked = book.place(place);
+    return checked.form() == null ? cell : cell.scaled(checked.form().unit().factor());
+  }
+
+  /** A number in base units for a cell in the unit that its place is shown in. */
+  SpreadsheetText inShownUnit(Place place, SpreadsheetText number) {
+    CheckedPlace checked = book.place(place);
+    return checked.form() == null
+        ? number
+        : number.scaled(Rational.ONE.dividedBy(checked.form().unit().factor()));
+  }
+
+  static Content content(Kind kind) {
+    if (kind instanceof Kind.Measured) {
+      return Content.NUMBER;
+    }
+    if (kind == Kind.YES_NO) {
+      return Content.YES_NO;
+    }
+    return kind == Kind.DATE ? Content.DATE : Content.TEXT;
+  }
+
+  private static SpreadsheetText index(String range, Content content, SpreadsheetText row) {
+    return call("INDEX", content, List.of(SpreadsheetText.reference(range, content), row));
+  }
+
+  /** Whether a name could be taken for a pattern when it is looked for among the rows' names. */
+  private boolean hasWildcards(Table table) {
+    return book.keys(table).names().stream()
+        .anyMatch(name -> name.chars().anyMatch(c -> WILDCARDS.indexOf(c) >= 0));
+  }
+}

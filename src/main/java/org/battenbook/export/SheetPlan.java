@@ -1,0 +1,75 @@
+package org.battenbook.export;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.battenbook.book.Line;
+import org.battenbook.book.Page;
+import org.battenbook.book.Table;
+
+/** Where the tables and lines of a page stand in its sheet: a title, the tables, then the lines. */
+final class SheetPlan {
+  static final int NAME = 0;
+  static final int VALUE = 1;
+  static final int UNIT = 2;
+  static final int WRITTEN = 3;
+  static final int NOTE = 4;
+
+  private final Page page;
+  private final String name;
+  private final Map<Table, TablePlan> tables = new LinkedHashMap<>();
+  private final Map<Line, Integer> lines = new LinkedHashMap<>();
+  private int linesHeading = -1;
+
+  SheetPlan(Page page, String name) {
+    this.page = page;
+    this.name = name;
+    int row = page.note().isEmpty() ? 1 : 2;
+    for (Table table : page.tables()) {
+      int heading = row + (hasSubtitles() ? 2 : 1);
+      TablePlan placed = new TablePlan(table, name, heading, visibleColumns());
+      tables.put(table, placed);
+      row = placed.end();
+    }
+    placeLines(row + 1);
+  }
+
+  private void placeLines(int heading) {
+    if (!page.lines().isEmpty()) {
+      linesHeading = heading;
+      page.lines().forEach(line -> lines.put(line, linesHeading + 1 + lines.size()));
+    }
+  }
+
+  Page page() {
+    return page;
+  }
+
+  String name() {
+    return name;
+  }
+
+  Map<Table, TablePlan> tables() {
+    return tables;
+  }
+
+  /** The lines in their order, each with its row in the sheet. */
+  Map<Line, Integer> lines() {
+    return lines;
+  }
+
+  /** The row of the lines' headings; negative where the page has no lines. */
+  int linesHeading() {
+    return linesHeading;
+  }
+
+  /** Whether each table has its name above it. */
+  boolean hasSubtitles() {
+    return page.tables().size() > 1;
+  }
+
+  /** How many of the sheet's columns are there to be seen. */
+  int visibleColumns() {
+    int ofLines = page.lines().isEmpty() ? 1 : NOTE + 1;
+    return page.tables().stream().mapToInt(t -> t.columns().size()).reduce(ofLines, Math::max);
+  }
+}

@@ -1,0 +1,98 @@
+package org.battenbook.export;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** How wide columns and how high rows have to be for all to be seen. */
+final class Widths {
+  /** A text longer than this is broken into lines. */
+  static final int WIDEST_TEXT = 60;
+
+  private static final int NARROWEST = 7;
+  private static final int HEADING_LINES = 4;
+  private static final int ROOM = 2;
+  private static final int FRACTION = 6;
+  private static final int GENERAL_DIGITS = 11;
+  private static final int DATE = 10;
+
+  private final SortedMap<Integer, Integer> columns = new TreeMap<>();
+  private final SortedMap<Integer, Integer> rows = new TreeMap<>();
+
+  static Widths of(List<SheetCell> cells) {
+    Widths widths = new Widths();
+    cells.forEach(widths::widen);
+    cells.forEach(widths::heighten);
+    return widths;
+  }
+
+  SortedMap<Integer, Integer> columns() {
+    return columns;
+  }
+
+  /** The heights of rows that take more than one line. */
+  SortedMap<Integer, Integer> rows() {
+    return rows;
+  }
+
+  private void widen(SheetCell cell) {
+    if (spreads(cell)) {
+      return;
+    }
+    int needed = cell.look() == Look.HEADING ? heading(text(cell.content())) : needed(cell) + ROOM;
+    columns.merge(cell.column(), Math.max(NARROWEST, needed), Math::max);
+  }
+
+  /** A title or a remark runs on over the empty cells beside it. */
+  private static boolean spreads(SheetCell cell) {
+    return cell.look() == Look.TITLE
+        || (cell.look() == Look.NOTE && !cell.format().equals(NumberFormats.TEXT));
+  }
+
+  /** Bold letters are wider. */
+  private static int heading(String text) {
+    int longest = Lines.longestWord(text) * 6 / 5 + 1;
+    return Math.max(longest, text.length() / HEADING_LINES + 1);
+  }
+
+  private static int needed(SheetCell cell) {
+    CellContent content =
+        cell.content() instanceof CellContent.Formula formula ? formula.cached() : cell.content();
+    if (content instanceof CellContent.Figure figure) {
+      return figure(figure.number(), cell.format());
+    }
+    return content instanceof CellContent.Day
+        ? DATE
+        : Math.min(text(content).length(), WIDEST_TEXT);
+  }
+
+  private static int figure(double number, String format) {
+    int whole = Long.toString((long) number).length() + (number < 0 ? 1 : 0);
+    if (format.equals(NumberFormats.GENERAL)) {
+      boolean isWhole = number == Math.rint(number);
+      return isWhole ? whole : Math.min(Double.toString(number).length(), GENERAL_DIGITS);
+    }
+    int places = format.length() - 1 - format.indexOf('.');
+    int grouping = format.startsWith("#,") ? whole / 3 : 0;
+    return format.contains("?") ? whole + FRACTION : whole + places + 1 + grouping;
+  }
+
+  private static String text(CellContent content) {
+    if (content instanceof CellContent.Words words) {
+      return words.text();
+    }
+    return content instanceof CellContent.Blank ? "" : "FALSE";
+  }
+
+  private void heighten(SheetCell cell) {
+    boolean heading = cell.look() == Look.HEADING;
+    boolean wraps = heading || cell.format().equals(NumberFormats.TEXT);
+    if (wraps && cell.content() instanceof CellContent.Words words) {
+      int width = columns.getOrDefault(cell.column(), NARROWEST);
+      int lines = Lines.count(words.text(), heading ? width * 5 / 6 : width - 1);
+      if (lines > 1) {
+        rows.merge(cell.row(), lines, Math::max);
+      }
+    }
+  }
+}
