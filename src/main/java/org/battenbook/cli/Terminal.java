@@ -12,9 +12,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where a command writes: answers to {@code out}, messages to {@code err}.
  *
+ * @param charset how both are encoded
  * @param coloured whether {@link Ink} shows
  */
-record Terminal(PrintStream out, PrintStream err, boolean coloured) {
+record Terminal(PrintStream out, PrintStream err, Charset charset, boolean coloured) {
   /** What answers are written with beyond plain letters. */
   private static final String SIGNS = "≈→…·";
 
@@ -25,6 +26,7 @@ record Terminal(PrintStream out, PrintStream err, boolean coloured) {
     return new Terminal(
         new PrintStream(new FileOutputStream(FileDescriptor.out), false, charset),
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, charset),
+        charset,
         isColoured(console != null, System.getenv()));
   }
 

@@ -12,9 +12,10 @@ import org.battenbook.source.DisplayText;
  */
 final class TextTable {
   private static final String GAP = "  ";
+  private static final int WIDEST_CELL = 60;
 
   private final List<Column> columns;
-  private final List<List<String>> rows = new ArrayList<>();
+  private final List<List<List<String>>> rows = new ArrayList<>();
   private final int[] widths;
 
   TextTable(List<Column> columns) {
@@ -33,11 +34,14 @@ final class TextTable {
     }
   }
 
-  /** Adds a row: one cell for each column. */
+  /** Adds a row: one cell for each column; a long text goes on below itself. */
   void add(List<String> cells) {
-    List<String> row = cells.stream().map(DisplayText::safe).toList();
+    List<List<String>> row =
+        cells.stream().map(c -> WrappedText.lines(DisplayText.safe(c), WIDEST_CELL)).toList();
     for (int i = 0; i < widths.length; i++) {
-      widths[i] = Math.max(widths[i], DisplayText.width(row.get(i)));
+      for (String line : row.get(i)) {
+        widths[i] = Math.max(widths[i], DisplayText.width(line));
+      }
     }
     rows.add(row);
   }
@@ -57,7 +61,7 @@ final class TextTable {
         lines.add("");
       }
       lines.add(headingInk.apply(line(block, columns.stream().map(Column::heading).toList())));
-      rows.forEach(row -> lines.add(line(block, row)));
+      rows.forEach(row -> addRow(block, row, lines));
       from = block[block.length - 1] + 1;
     } while (from < columns.size());
     return lines;
@@ -74,6 +78,15 @@ final class TextTable {
     int[] block = new int[1 + to - from];
     Arrays.setAll(block, i -> i == 0 ? 0 : from + i - 1);
     return block;
+  }
+
+  private void addRow(int[] block, List<List<String>> row, List<String> lines) {
+    int height = Arrays.stream(block).map(i -> row.get(i).size()).max().orElse(1);
+    for (int i = 0; i < height; i++) {
+      int at = i;
+      List<String> cells = row.stream().map(cell -> at < cell.size() ? cell.get(at) : "").toList();
+      lines.add(line(block, cells));
+    }
   }
 
   private String line(int[] block, List<String> cells) {

@@ -51,6 +51,15 @@ class TextTableTest {
   }
 
   @Test
+  void a_long_text_goes_on_below_itself() {
+    String advice = "Guard on, eye and ear protection on, hands well clear of the blade, always.";
+    assertThat(print(100, advice + " | 1 | x"))
+        .contains(
+            "Guard on, eye and ear protection on, hands well clear of the         1  x\n"
+                + "blade, always.\n");
+  }
+
+  @Test
   void wide_characters_keep_the_columns_straight() {
     assertThat(print(100, "額縁 | 1 in | x", "abcd | 1 in | x"))
         .contains("額縁       1 in", "abcd       1 in");

@@ -1,0 +1,71 @@
+package org.battenbook.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IVersionProvider;
+
+/** The command {@code battenbook}. */
+@Command(
+    name = "battenbook",
+    description = "Fills workbooks of exact, unit-aware formulas for a frame shop.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Battenbook.Version.class,
+    synopsisSubcommandLabel = "COMMAND",
+    footer = {
+      "",
+      "Exit status: 0 done; 1 done, and a requirement does not hold;",
+      "2 the command line is wrong; 3 the workbook has faults."
+    })
+public final class Battenbook {
+
+  /** Runs a command and ends the process with its exit status. */
+  public static void main(String[] arguments) {
+    System.exit(run(Terminal.ofProcess(), arguments));
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @return the exit status
+   */
+  static int run(Terminal terminal, String... arguments) {
+    try {
+      return commandLine(terminal).execute(arguments);
+    } catch (Throwable mishap) {
+      return Mishap.tell(mishap, terminal).code();
+    } finally {
+      terminal.flush();
+    }
+  }
+
+  private static CommandLine commandLine(Terminal terminal) {
+    CommandLine commandLine = new CommandLine(new Battenbook());
+    commandLine
+        .addSubcommand(new FillCommand(terminal))
+        .addSubcommand(new WhyCommand(terminal))
+        .addSubcommand(new FeedsCommand(terminal))
+        .addSubcommand(new ExportCommand(terminal))
+        .addSubcommand(new CompletionCommand(terminal));
+    return commandLine
+        .setOut(new PrintWriter(terminal.out(), true, terminal.charset()))
+        .setErr(new PrintWriter(terminal.err(), true, terminal.charset()))
+        .setColorScheme(CommandLine.Help.defaultColorScheme(ansi(terminal)))
+        .setAbbreviatedOptionsAllowed(true)
+        .setExecutionExceptionHandler((e, command, parsed) -> Mishap.tell(e, terminal).code());
+  }
+
+  private static Ansi ansi(Terminal terminal) {
+    return terminal.coloured() ? Ansi.ON : Ansi.OFF;
+  }
+
+  /** The version that the jar was built as. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Battenbook.class.getPackage().getImplementationVersion();
+      return new String[] {"battenbook " + (version == null ? "(not from a jar)" : version)};
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package org.battenbook.cli;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import picocli.AutoComplete;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** {@code completion}: prints the script that lets a shell complete commands and options. */
+@Command(
+    name = "completion",
+    mixinStandardHelpOptions = true,
+    versionProvider = Battenbook.Version.class,
+    description = {
+      "Prints a script for bash and zsh that completes commands and options.",
+      "Use it with: source <(battenbook completion)"
+    })
+final class CompletionCommand implements Runnable {
+  private final Terminal terminal;
+
+  @Spec @Nullable CommandSpec spec;
+
+  CompletionCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public void run() {
+    CommandSpec root = Objects.requireNonNull(spec).root();
+    terminal.out().print(AutoComplete.bash(root.name(), root.commandLine()));
+  }
+}

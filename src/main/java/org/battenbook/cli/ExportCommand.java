@@ -1,0 +1,58 @@
+package org.battenbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.battenbook.export.SpreadsheetExport;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.Workbook;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code export JOB --to FILE.xlsx}: writes a job as a spreadsheet file. */
+@Command(
+    name = "export",
+    description = {
+      "Writes a job as a spreadsheet file with live formulas.",
+      "An earlier file of that name is replaced in one step, once the new one is whole."
+    })
+final class ExportCommand extends JobCommand {
+  private static final String ENDING = ".xlsx";
+
+  @Option(
+      names = "--to",
+      required = true,
+      paramLabel = "FILE.xlsx",
+      description = "The file to write.")
+  String to = "";
+
+  ExportCommand(Terminal terminal) {
+    super(terminal);
+  }
+
+  @Override
+  ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
+    Path target = target();
+    SafeFile.write(target, out -> SpreadsheetExport.write(filled, out));
+    terminal.err().println("wrote " + target);
+    return status(filled);
+  }
+
+  private Path target() {
+    if (!to.toLowerCase(Locale.ROOT).endsWith(ENDING)) {
+      throw new NoSuchChoice(
+          "'%s' is to be a spreadsheet: end its name in %s".formatted(to, ENDING));
+    }
+    try {
+      Path target = Path.of(to);
+      if (Files.isDirectory(target)) {
+        throw new NoSuchChoice("'%s' is a folder; name a file in it".formatted(to));
+      }
+      return target;
+    } catch (InvalidPathException invalid) {
+      throw new NoSuchChoice("'%s' cannot be a file's name".formatted(to));
+    }
+  }
+}

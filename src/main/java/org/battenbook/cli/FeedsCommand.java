@@ -1,0 +1,41 @@
+package org.battenbook.cli;
+
+import java.io.IOException;
+import java.util.List;
+import org.battenbook.answer.FeedsAnswer;
+import org.battenbook.bind.Spot;
+import org.battenbook.derive.Feeds;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.Workbook;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code feeds JOB PLACE}: tells what depends on a value. */
+@Command(name = "feeds", description = "Tells which values depend on one value, near and far.")
+final class FeedsCommand extends JobCommand {
+  @Parameters(
+      index = "1",
+      paramLabel = "PLACE",
+      description = "As you say it: \"saw kerf\", \"width of Tide chart, north\".")
+  String place = "";
+
+  @Option(names = "--json", description = "Answers in JSON.")
+  boolean json;
+
+  FeedsCommand(Terminal terminal) {
+    super(terminal);
+  }
+
+  @Override
+  ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
+    Spot spot = filled.spot(place);
+    List<Feeds.Fed> fed = filled.feeds(place);
+    if (json) {
+      FeedsAnswer.of(filled, spot, fed).writeTo(terminal.out());
+    } else {
+      new FeedsReport(filled, terminal).print(filled.value(spot), fed);
+    }
+    return ExitStatus.DONE;
+  }
+}

@@ -1,0 +1,69 @@
+package org.battenbook.cli;
+
+import java.util.List;
+import java.util.Set;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.derive.Feeds;
+import org.battenbook.source.DisplayText;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FilledValue;
+
+/** Shows what depends on a value: first what reads it itself, then what those feed in turn. */
+final class FeedsReport {
+  /** So many rows of a column are named; more are counted. */
+  private static final int MOST_ROWS = 4;
+
+  private final Filled filled;
+  private final Terminal terminal;
+
+  FeedsReport(Filled filled, Terminal terminal) {
+    this.filled = filled;
+    this.terminal = terminal;
+  }
+
+  void print(FilledValue value, List<Feeds.Fed> fed) {
+    terminal
+        .out()
+        .println(
+            terminal.paint(
+                Ink.HEADING, DisplayText.safe(value.words() + " = " + value.shown().text())));
+    if (fed.isEmpty()) {
+      terminal.out().println("  feeds nothing");
+    }
+    print("read by", fed.stream().filter(Feeds.Fed::isDirect).toList());
+    print("and further on", fed.stream().filter(f -> !f.isDirect()).toList());
+  }
+
+  private void print(String heading, List<Feeds.Fed> fed) {
+    if (!fed.isEmpty()) {
+      terminal.out().println("  " + heading);
+      fed.forEach(this::print);
+    }
+  }
+
+  private void print(Feeds.Fed fed) {
+    if (fed.place() instanceof Column column && fed.rows().size() > MOST_ROWS) {
+      line(fed.place().words() + ", in %s".formatted(rows(column, fed.rows())));
+    } else {
+      fed.rows().forEach(row -> line(words(fed.place(), row)));
+    }
+  }
+
+  private static String rows(Column column, Set<Integer> rows) {
+    int all = column.table().rowCount();
+    return rows.size() == all
+        ? "all %s rows".formatted(all)
+        : rows.size() + " of %s rows".formatted(all);
+  }
+
+  private String words(Place place, int row) {
+    FilledValue value = filled.value(new Spot(place, row));
+    return value.words() + " = " + value.shown().text();
+  }
+
+  private void line(String text) {
+    terminal.out().println("    " + DisplayText.safe(text));
+  }
+}

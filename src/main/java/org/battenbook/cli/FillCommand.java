@@ -1,0 +1,65 @@
+package org.battenbook.cli;
+
+import java.io.IOException;
+import org.battenbook.answer.FillAnswer;
+import org.battenbook.book.Page;
+import org.battenbook.source.NearNames;
+import org.battenbook.syntax.Name;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code fill JOB}: works a job out and shows what a maker wants to see of it. */
+@Command(
+    name = "fill",
+    description = {
+      "Works out every line of a job.",
+      "Shows the job's own pages: the key columns of its tables, its lines, the requirements that"
+          + " do not hold, and the cautions."
+    })
+final class FillCommand extends JobCommand {
+  @Option(
+      names = "--page",
+      paramLabel = "NAME",
+      description = "Shows this page whole, any page of the job or of what it follows.")
+  @Nullable String page;
+
+  @Option(names = "--json", description = "Answers in JSON, every page whole.")
+  boolean json;
+
+  FillCommand(Terminal terminal) {
+    super(terminal);
+  }
+
+  @Override
+  void answerFaults(Workbook workbook) throws IOException {
+    if (json) {
+      FillAnswer.atFault(workbook).writeTo(terminal.out());
+    }
+  }
+
+  @Override
+  ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
+    if (json) {
+      FillAnswer.of(workbook, filled).writeTo(terminal.out());
+    } else if (page == null) {
+      new FillReport(filled, terminal).print();
+    } else {
+      new PageReport(filled, terminal).printWhole(page(filled, page));
+    }
+    return status(filled);
+  }
+
+  private static Page page(Filled filled, String name) {
+    Page found = filled.book().page(Name.key(name));
+    if (found == null) {
+      String question =
+          NearNames.question(name, filled.book().pages().stream().map(Page::toString).toList());
+      throw new NoSuchChoice(
+          "no page is called '%s'%s".formatted(name, question.isEmpty() ? "" : "; " + question));
+    }
+    return found;
+  }
+}

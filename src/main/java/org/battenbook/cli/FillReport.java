@@ -1,0 +1,140 @@
+package org.battenbook.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.battenbook.book.Line;
+import org.battenbook.book.Page;
+import org.battenbook.book.Table;
+import org.battenbook.source.DisplayText;
+import org.battenbook.value.Value;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.Verdict;
+
+/**
+ * What a maker wants to see of a filled job: the pages that the job itself writes on and those that
+ * hold nothing but results, then what does not hold, what to beware of, and what is still missing.
+ */
+final class FillReport {
+  private final Filled filled;
+  private final Terminal terminal;
+
+  FillReport(Filled filled, Terminal terminal) {
+    this.filled = filled;
+    this.terminal = terminal;
+  }
+
+  void print() {
+    terminal.out().println(terminal.paint(Ink.HEADING, DisplayText.safe(filled.title())));
+    terminal.out().println();
+    List<Page> others = new ArrayList<>();
+    for (Page page : filled.book().pages()) {
+      if (isShown(page)) {
+        new PageReport(filled, terminal).printTicket(page, ownTables(page));
+      } else {
+        others.add(page);
+      }
+    }
+    printRequirements();
+    printCautions();
+    printMissing();
+    printOthers(others);
+  }
+
+  private boolean isShown(Page page) {
+    return !ownTables(page).isEmpty()
+        || page.lines().stream().anyMatch(line -> isOwn(line))
+        || holdsResults(page);
+  }
+
+  private List<Table> ownTables(Page page) {
+    return page.tables().stream()
+        .filter(table -> table.segments().stream().anyMatch(s -> isOwn(s.cells().source())))
+        .toList();
+  }
+
+  private boolean isOwn(Line line) {
+    return isOwn(line.origin().source());
+  }
+
+  private boolean isOwn(Object source) {
+    return source == filled.book().source();
+  }
+
+  private boolean holdsResults(Page page) {
+    return !page.lines().isEmpty()
+        && page.tables().isEmpty()
+        && page.lines().stream().noneMatch(this::standsAlone);
+  }
+
+  private boolean standsAlone(Line line) {
+    return filled.checked().place(line).needs().isEmpty();
+  }
+
+  private void printRequirements() {
+    List<Verdict> broken = filled.requirements().stream().filter(Verdict::isNo).toList();
+    printVerdicts("Requirements that do not hold", Ink.FAULT, broken);
+    List<Verdict> open = filled.requirements().stream().filter(r -> !r.value().isKnown()).toList();
+    printVerdicts("Requirements that cannot be told yet", Ink.CAUTION, open);
+  }
+
+  private void printCautions() {
+    List<Verdict> firing = filled.cautions().stream().filter(Verdict::isYes).toList();
+    printVerdicts("Cautions", Ink.CAUTION, firing);
+  }
+
+  private void printVerdicts(String heading, Ink ink, List<Verdict> verdicts) {
+    List<String> items = new ArrayList<>();
+    for (Verdict verdict : verdicts) {
+      items.add(verdict.text() + "  " + verdict.at());
+    }
+    printList(heading, ink, items);
+  }
+
+  /** What people have still to fill in, each once, however many values wait for it. */
+  private void printMissing() {
+    Set<String> missing = new LinkedHashSet<>();
+    for (Page page : filled.book().pages()) {
+      page.lines().forEach(line -> addMissing(filled.value(line).value(), missing));
+      for (Table table : page.tables()) {
+        for (int row = 0; row < table.rowCount(); row++) {
+          int at = row;
+          table.columns().forEach(c -> addMissing(filled.value(c, at).value(), missing));
+        }
+      }
+    }
+    printList("Still to be filled in", Ink.CAUTION, List.copyOf(missing));
+  }
+
+  private static void addMissing(Value value, Set<String> missing) {
+    if (value instanceof Value.Waiting waiting && !waiting.atFault()) {
+      missing.add(waiting.on());
+    }
+  }
+
+  private void printList(String heading, Ink ink, List<String> items) {
+    if (items.isEmpty()) {
+      return;
+    }
+    terminal.out().println(terminal.paint(ink, heading));
+    for (String item : items) {
+      String lead = "  · ";
+      for (String line : WrappedText.lines(DisplayText.safe(item), PageReport.WIDTH - 4)) {
+        terminal.out().println(lead + line);
+        lead = "    ";
+      }
+    }
+    terminal.out().println();
+  }
+
+  private void printOthers(List<Page> others) {
+    if (!others.isEmpty()) {
+      String names = String.join(", ", others.stream().map(Page::toString).toList());
+      String hint = "Further pages, shown with --page: " + names;
+      for (String line : WrappedText.lines(DisplayText.safe(hint), PageReport.WIDTH)) {
+        terminal.out().println(terminal.paint(Ink.ASIDE, line));
+      }
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package org.battenbook.cli;
+
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.battenbook.book.Loader;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.Workbook;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** What the commands on a job have in common: it is read, its faults are told, it is filled. */
+@Command(mixinStandardHelpOptions = true, versionProvider = Battenbook.Version.class)
+abstract class JobCommand implements Callable<Integer> {
+  final Terminal terminal;
+
+  @Parameters(index = "0", paramLabel = "JOB", description = "The job's workbook, a .batten file.")
+  String job = "";
+
+  JobCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public final Integer call() throws IOException, Loader.Unreadable {
+    Workbook workbook = open();
+    Messages messages = new Messages(terminal);
+    messages.tell(workbook.diagnostics());
+    if (workbook.hasFaults()) {
+      answerFaults(workbook);
+      return ExitStatus.WORKBOOK_AT_FAULT.code();
+    }
+    Filled filled = workbook.fill();
+    messages.tellFaults(filled);
+    return answer(workbook, filled).code();
+  }
+
+  private Workbook open() throws Loader.Unreadable {
+    try {
+      return Workbook.open(Path.of(job));
+    } catch (InvalidPathException invalid) {
+      throw new NoSuchChoice("'%s' cannot be a file's name".formatted(job));
+    }
+  }
+
+  /** Answers for a workbook that cannot be filled; its faults have been told already. */
+  void answerFaults(Workbook workbook) throws IOException {}
+
+  abstract ExitStatus answer(Workbook workbook, Filled filled) throws IOException;
+
+  /** The status of a job that was filled. */
+  static ExitStatus status(Filled filled) {
+    if (!filled.faults().isEmpty()) {
+      return ExitStatus.WORKBOOK_AT_FAULT;
+    }
+    return filled.requirements().stream().allMatch(r -> r.isYes())
+        ? ExitStatus.DONE
+        : ExitStatus.REQUIREMENT_FAILS;
+  }
+}

@@ -1,0 +1,46 @@
+package org.battenbook.cli;
+
+import java.util.List;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.source.DiagnosticPrinter;
+import org.battenbook.value.Value;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FilledValue;
+
+/** Tells what is wrong with a workbook, each message with its place. */
+final class Messages {
+  /** A person repairs these first; the rest is counted. */
+  private static final int MOST_TOLD = 50;
+
+  private final Terminal terminal;
+  private final DiagnosticPrinter printer;
+
+  Messages(Terminal terminal) {
+    this.terminal = terminal;
+    this.printer =
+        new DiagnosticPrinter(
+            head -> terminal.paint(Ink.HEADING, head), caret -> terminal.paint(Ink.FAULT, caret));
+  }
+
+  void tell(List<Diagnostic> diagnostics) {
+    diagnostics.stream().limit(MOST_TOLD).map(printer::print).forEach(terminal.err()::print);
+    int left = diagnostics.size() - MOST_TOLD;
+    if (left > 0) {
+      terminal.err().println("and " + left + " more");
+    }
+  }
+
+  /** The values that cannot be, such as a division by zero. */
+  void tellFaults(Filled filled) {
+    tell(filled.faults().stream().map(value -> diagnostic(filled, value)).toList());
+  }
+
+  private static Diagnostic diagnostic(Filled filled, FilledValue value) {
+    Value.Fault fault = (Value.Fault) value.value();
+    return Diagnostic.fault(
+        fault.code(),
+        filled.checked().origin(value.spot()),
+        value.words() + ": " + fault.message(),
+        "");
+  }
+}

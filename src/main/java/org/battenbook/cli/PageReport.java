@@ -1,0 +1,126 @@
+package org.battenbook.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Page;
+import org.battenbook.book.Table;
+import org.battenbook.source.DisplayText;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FilledValue;
+
+/** Shows pages: tables in columns, lines with dotted leaders from the name to the value. */
+final class PageReport {
+  /** How many characters a line of the report may take, if it can. */
+  static final int WIDTH = 100;
+
+  private static final int LEAST_DOTS = 3;
+
+  private final Filled filled;
+  private final Terminal terminal;
+
+  PageReport(Filled filled, Terminal terminal) {
+    this.filled = filled;
+    this.terminal = terminal;
+  }
+
+  /** A page with every column of every table, and the notes of its lines. */
+  void printWhole(Page page) {
+    heading(page);
+    if (!page.note().isEmpty()) {
+      indent(terminal.paint(Ink.ASIDE, DisplayText.safe(page.note())));
+    }
+    for (Table table : page.tables()) {
+      printTable(table, table.columns());
+    }
+    printLines(page.lines(), true);
+  }
+
+  /** A page with the columns that its tables show first; of its tables, those given. */
+  void printTicket(Page page, List<Table> tables) {
+    heading(page);
+    for (Table table : tables) {
+      printTable(table, table.ticket());
+    }
+    printLines(page.lines(), false);
+  }
+
+  private void heading(Page page) {
+    terminal.out().println(terminal.paint(Ink.HEADING, DisplayText.safe(page.title())));
+  }
+
+  private void printTable(Table table, List<Column> columns) {
+    TextTable text = new TextTable(columns.stream().map(this::column).toList());
+    for (int row = 0; row < table.rowCount(); row++) {
+      int at = row;
+      text.add(columns.stream().map(column -> cell(filled.value(column, at))).toList());
+    }
+    if (table.page().tables().size() > 1) {
+      indent(terminal.paint(Ink.HEADING, DisplayText.safe(table.name().text())));
+    }
+    text.lines(WIDTH, heading -> terminal.paint(Ink.ASIDE, heading)).forEach(this::indent);
+    terminal.out().println();
+  }
+
+  private TextTable.Column column(Column column) {
+    boolean isNumber = filled.checked().place(column).kind() instanceof Kind.Measured;
+    return new TextTable.Column(column.name().text(), isNumber);
+  }
+
+  /** Why a value is missing is told once, below, and not in every cell. */
+  private static String cell(FilledValue value) {
+    if (value.value() instanceof Value.Fault) {
+      return "fault";
+    }
+    return value.value() instanceof Value.Waiting ? "waits" : value.shown().text();
+  }
+
+  private void printLines(List<Line> lines, boolean withNotes) {
+    if (lines.isEmpty()) {
+      return;
+    }
+    List<Leader> leaders = lines.stream().map(line -> leader(line, withNotes)).toList();
+    int nameWidth = leaders.stream().mapToInt(l -> DisplayText.width(l.name())).max().orElse(0);
+    int valueWidth = leaders.stream().mapToInt(l -> DisplayText.width(l.value())).max().orElse(0);
+    for (Leader leader : leaders) {
+      leader.lines(nameWidth + 1 + LEAST_DOTS, valueWidth, terminal).forEach(this::indent);
+    }
+    terminal.out().println();
+  }
+
+  private Leader leader(Line line, boolean withNote) {
+    return new Leader(
+        DisplayText.safe(line.name().text()),
+        DisplayText.safe(filled.value(line).shown().text()),
+        withNote ? DisplayText.safe(line.note()) : "");
+  }
+
+  private void indent(String line) {
+    terminal.out().println(line.isEmpty() ? "" : "  " + line);
+  }
+
+  /** A name, dots, its value, and a note beside it that goes on below itself. */
+  private record Leader(String name, String value, String note) {
+    private static final int LEAST_NOTE = 30;
+
+    List<String> lines(int dotsTo, int valueWidth, Terminal terminal) {
+      String dots = ".".repeat(dotsTo - DisplayText.width(name) - 1);
+      String head = name + " " + terminal.paint(Ink.ASIDE, dots) + " " + value;
+      if (note.isEmpty()) {
+        return List.of(head);
+      }
+      int noteAt = dotsTo + 1 + valueWidth + 2;
+      List<String> notes = WrappedText.lines(note, Math.max(LEAST_NOTE, WIDTH - noteAt));
+      List<String> lines = new ArrayList<>();
+      String lead = head + " ".repeat(valueWidth - DisplayText.width(value) + 2);
+      for (String part : notes) {
+        lines.add(lead + terminal.paint(Ink.ASIDE, part));
+        lead = " ".repeat(noteAt);
+      }
+      return lines;
+    }
+  }
+}
