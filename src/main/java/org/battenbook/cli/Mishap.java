@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.Arrays;
 import org.battenbook.book.Loader;
 import org.battenbook.workbook.UnknownPlace;
 
 /** What went wrong, in words and with an exit status; people are never shown a stack trace. */
 final class Mishap {
+  private static final String OURS = "org.battenbook.";
+
   private Mishap() {}
 
   static ExitStatus tell(Throwable mishap, Terminal terminal) {
@@ -62,9 +65,12 @@ final class Mishap {
     return "the answer cannot be written: " + failure.getMessage();
   }
 
-  /** One line that a report of the mistake needs. */
+  /** What a report of the mistake needs, on one line. */
   private static String atFault(Throwable mishap) {
-    StackTraceElement[] trace = mishap.getStackTrace();
-    return trace.length == 0 ? mishap.toString() : mishap + " at " + trace[0];
+    return Arrays.stream(mishap.getStackTrace())
+        .filter(frame -> frame.getClassName().startsWith(OURS))
+        .findFirst()
+        .map(frame -> mishap + " at " + frame)
+        .orElseGet(mishap::toString);
   }
 }
