@@ -41,11 +41,15 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds what every node of one formula means and of what kind it is. */
 final class FormulaCheck implements ExpressionVisitor<Kind> {
+  /** How deep a tree may be: every stage walks it by calls within calls. */
+  private static final int MOST_DEEP = 1000;
+
   private final Knowledge knowledge;
   private final Diagnostics diagnostics;
   private final CheckedFormula checked;
   private final List<Kind> argumentKinds;
   private Scope scope;
+  private int depth;
 
   FormulaCheck(
       Knowledge knowledge,
@@ -84,8 +88,18 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   }
 
   private Kind kind(Expression node) {
+    if (++depth > MOST_DEEP) {
+      fault(
+          "formula-too-deep",
+          node.span(),
+          "this formula has more than %d operations within one another".formatted(MOST_DEEP),
+          "give a part of it a line of its own");
+      depth--;
+      return Kind.UNKNOWN;
+    }
     Kind kind = node.accept(this);
     checked.setKind(node, kind);
+    depth--;
     return kind;
   }
 
