@@ -3,6 +3,7 @@ package org.battenbook.workbook;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Runs work on a stack that is deep enough for ten thousand lines, each of which needs the next:
@@ -29,7 +30,7 @@ final class DeepStack {
     }
   }
 
-  private static RuntimeException rethrown(Throwable cause) {
+  private static RuntimeException rethrown(@Nullable Throwable cause) {
     if (cause instanceof Error error) {
       throw error;
     }

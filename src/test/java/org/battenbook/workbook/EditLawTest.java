@@ -1,0 +1,174 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.source.Diagnostic;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** Edit and fill again = fill from scratch; and no more is run than an edit feeds. */
+class EditLawTest {
+  private static final int ROWS = 2600;
+
+  /** A job whose text can be written anew after each edit. */
+  private static final class Job {
+    String allowance = "1/8 in";
+    String step = "1/16 in";
+    final List<String> widths = new ArrayList<>();
+    final List<String> overrides = new ArrayList<>();
+
+    Job(Random random) {
+      for (int i = 0; i < ROWS; i++) {
+        widths.add(width(random));
+        overrides.add("");
+      }
+    }
+
+    String text() {
+      StringBuilder text = new StringBuilder();
+      text.append("workbook \"law\"\npage p\n  allowance = ").append(allowance);
+      text.append("\n  step = ").append(step);
+      text.append(
+          """
+
+            twice = 2 * allowance
+            table pieces by title
+              given
+                title : text
+                width : length
+              worked out
+                left side = width + allowance
+                right side = width + twice
+                rail = left side + right side rounded up to step
+                at = if first row then 0 in else above.at + above.rail
+                share = rail / total
+            lines
+              total = sum of rail over pieces
+              widest = largest of width over pieces
+              many = count of pieces where rail > 40 in
+            rows of pieces
+              title | width | rail
+          """);
+      for (int i = 0; i < ROWS; i++) {
+        text.append("    \"p").append(i).append("\" | ").append(widths.get(i));
+        text.append(" | ").append(overrides.get(i)).append('\n');
+      }
+      return text.toString();
+    }
+  }
+
+  private static String width(Random random) {
+    return random.nextBoolean()
+        ? (100 + random.nextInt(500)) + " mm"
+        : (4 + random.nextInt(20)) + " " + (1 + random.nextInt(15)) + "/16 in";
+  }
+
+  @Test
+  void edits_and_a_fill_from_scratch_agree() {
+    long seed = 411;
+    Random random = new Random(seed);
+    Job job = new Job(random);
+    Filled filled = TextLoader.of(job.text()).open().fill();
+    for (int i = 0; i < 12; i++) {
+      filled = edited(edit(random, job, filled));
+      assertSame(filled, TextLoader.of(job.text()).open().fill(), "seed " + seed + ", edit " + i);
+    }
+  }
+
+  private static Edit edit(Random random, Job job, Filled filled) {
+    int row = random.nextInt(ROWS);
+    switch (random.nextInt(4)) {
+      case 0:
+        job.allowance = (1 + random.nextInt(9)) + "/32 in";
+        return filled.withFormula(line(filled, "allowance"), job.allowance);
+      case 1:
+        job.step = "1/" + (1 << random.nextInt(6)) + " in";
+        return filled.withFormula(line(filled, "step"), job.step);
+      case 2:
+        job.overrides.set(row, random.nextBoolean() ? "" : width(random));
+        return filled.withCell(column(filled, "rail"), row, job.overrides.get(row));
+      default:
+        job.widths.set(row, width(random));
+        return filled.withCell(column(filled, "width"), row, job.widths.get(row));
+    }
+  }
+
+  @Test
+  void only_what_an_edit_feeds_is_run() {
+    Filled filled = TextLoader.of(new Job(new Random(5)).text()).open().fill();
+    Edit edit = filled.withFormula(line(filled, "twice"), "allowance + allowance");
+    assertThat(names(edit)).containsExactly("twice");
+    edit = filled.withFormula(line(filled, "twice"), "3 * allowance");
+    assertThat(names(edit)).startsWith("twice", "right side", "rail").doesNotContain("left side");
+    assertThat(names(edit)).doesNotContain("widest");
+  }
+
+  @Test
+  void a_wave_stops_where_a_value_comes_out_unchanged() {
+    Filled filled = TextLoader.of(new Job(new Random(6)).text()).open().fill();
+    Edit edit =
+        filled.withCell(column(filled, "rail"), 7, filled.find("rail of p7").exact() + " in");
+    assertThat(names(edit)).containsExactly("rail");
+  }
+
+  @Test
+  void an_edit_at_fault_changes_nothing_and_says_why() {
+    Filled filled = TextLoader.of(new Job(new Random(7)).text()).open().fill();
+    Edit edit = filled.withFormula(line(filled, "twice"), "2 lb");
+    assertThat(edit.filled()).isNull();
+    assertThat(edit.diagnostics()).extracting(Diagnostic::code).containsExactly("kind-mismatch");
+    edit = filled.withFormula(line(filled, "allowance"), "twice");
+    assertThat(edit.diagnostics()).extracting(Diagnostic::code).containsExactly("formula-circle");
+  }
+
+  private static List<String> names(Edit edit) {
+    return edit.ran().stream().map(place -> place.name().text()).toList();
+  }
+
+  private static Filled edited(Edit edit) {
+    assertThat(edit.diagnostics()).isEmpty();
+    assertThat(edit.filled()).isNotNull();
+    return Objects.requireNonNull(edit.filled());
+  }
+
+  private static Line line(Filled filled, String name) {
+    return (Line) filled.spot(name).place();
+  }
+
+  private static Column column(Filled filled, String name) {
+    Table table = Objects.requireNonNull(filled.book().table("pieces"));
+    @Nullable Column column = table.column(name);
+    return Objects.requireNonNull(column);
+  }
+
+  private static void assertSame(Filled edited, Filled fresh, String where) {
+    for (CheckedPlace checked : fresh.checked().places()) {
+      Place place = checked.place();
+      int rows = place instanceof Column column ? column.table().rowCount() : 1;
+      Place same = samePlace(edited, place);
+      for (int row = 0; same != null && row < rows; row++) {
+        assertThat(edited.results().value(new Spot(same, row)))
+            .as("%s: %s row %d", where, place, row)
+            .isEqualTo(fresh.results().value(new Spot(place, row)));
+      }
+    }
+  }
+
+  private static @Nullable Place samePlace(Filled filled, Place place) {
+    return filled.checked().places().stream()
+        .map(CheckedPlace::place)
+        .filter(other -> other.words().equals(place.words()))
+        .findFirst()
+        .orElse(null);
+  }
+}
