@@ -1,5 +1,12 @@
 package org.battenbook.evaluate;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.battenbook.column.BitLane;
+import org.battenbook.column.Lane;
+import org.battenbook.column.NumberLane;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.AggregateFunction;
 import org.battenbook.value.Kind;
@@ -20,6 +27,12 @@ final class AggregatePlan extends Plan {
   /** What the {@code where} compares, if it compares the rows' own value with one of the outer. */
   final @Nullable Matching matching;
 
+  /** Whether the row around it enters, through {@code this} or an argument. */
+  final boolean dependsOnRow;
+
+  private final @Nullable LanePlan ofLanes;
+  private final @Nullable LanePlan whereLanes;
+
   /**
    * {@code where inner = outer}: rows are grouped by the inner side once, not gone through anew.
    */
@@ -31,7 +44,8 @@ final class AggregatePlan extends Plan {
       int rowCount,
       @Nullable Plan of,
       @Nullable Plan where,
-      @Nullable Matching matching) {
+      @Nullable Matching matching,
+      boolean dependsOnRow) {
     super(node);
     this.function = node.function();
     this.kind = kind;
@@ -39,10 +53,21 @@ final class AggregatePlan extends Plan {
     this.of = of;
     this.where = where;
     this.matching = matching;
+    this.dependsOnRow = dependsOnRow;
+    this.ofLanes = of == null ? null : LaneCompiler.compile(of);
+    this.whereLanes = where == null ? null : LaneCompiler.compile(where);
+  }
+
+  @Override
+  List<Plan> parts() {
+    return Stream.of(of, where).filter(Objects::nonNull).toList();
   }
 
   @Override
   Value evaluate(Frame frame) {
+    if (!dependsOnRow && frame.watch == null) {
+      return frame.reading.total(this);
+    }
     if (matching != null && frame.watch == null) {
       Groups groups = frame.reading.groups(this);
       if (groups.areExact()) {
@@ -50,13 +75,67 @@ final class AggregatePlan extends Plan {
         return key.isKnown() ? groups.result(key) : key;
       }
     }
-    return goThrough(frame);
+    Aggregation aggregation = fresh();
+    goThrough(frame, 0, rowCount, aggregation);
+    return aggregation.result();
   }
 
-  private Value goThrough(Frame frame) {
-    Aggregation aggregation = new Aggregation(function, kind);
+  Aggregation fresh() {
+    return new Aggregation(function, kind);
+  }
+
+  /** What the rows of one chunk come to, where no row around enters. */
+  Aggregation chunk(Reading reading, int chunk) {
+    Aggregation byLanes = byLanes(ChunkFrame.of(reading, chunk, rowCount));
+    if (byLanes != null) {
+      return byLanes;
+    }
+    Aggregation aggregation = fresh();
+    int first = chunk << ColumnValues.SHIFT;
+    int rows = ColumnValues.rowsIn(chunk, rowCount);
+    goThrough(Frame.atRow(reading, 0), first, first + rows, aggregation);
+    return aggregation;
+  }
+
+  private @Nullable Aggregation byLanes(ChunkFrame frame) {
+    if ((of != null && ofLanes == null) || (where != null && whereLanes == null)) {
+      return null;
+    }
+    try {
+      Lane chosen = whereLanes == null ? null : whereLanes.run(frame);
+      Lane taken = ofLanes == null ? null : ofLanes.run(frame);
+      boolean whole =
+          (where == null || chosen instanceof BitLane)
+              && (of == null || taken instanceof NumberLane);
+      return whole ? fresh().addAll((BitLane) chosen, (NumberLane) taken, frame.rows()) : null;
+    } catch (ArithmeticException aRowHasNone) {
+      return null;
+    }
+  }
+
+  /** A place that the rows of a total read: each its own row of it, or all of them more. */
+  record Read(Slot slot, boolean sameRow) {}
+
+  /** Everything that is read to work it out. */
+  List<Read> reads() {
+    List<Read> reads = new ArrayList<>();
+    parts().forEach(part -> collect(part, true, reads));
+    return reads;
+  }
+
+  private static void collect(Plan plan, boolean inRow, List<Read> reads) {
+    if (plan instanceof ReadPlan read) {
+      reads.add(new Read(read.slot, inRow && read.from == ReadPlan.From.SAME_ROW));
+    } else if (plan instanceof ThroughPlan through) {
+      reads.add(new Read(through.column, false));
+    }
+    boolean sameRows = inRow && !(plan instanceof AggregatePlan || plan instanceof SelectionPlan);
+    plan.parts().forEach(part -> collect(part, sameRows, reads));
+  }
+
+  private void goThrough(Frame frame, int from, int to, Aggregation aggregation) {
     Frame inner = frame.inner();
-    for (int row = 0; row < rowCount && !aggregation.isBroken(); row++) {
+    for (int row = from; row < to && !aggregation.isBroken(); row++) {
       inner.row = row;
       Value counts = where == null ? null : where.run(inner);
       if (counts == null || (counts instanceof Value.YesNo yesNo && yesNo.yes())) {
@@ -65,7 +144,6 @@ final class AggregatePlan extends Plan {
         aggregation.add(counts);
       }
     }
-    return aggregation.result();
   }
 
   /** What is taken of a row; of a row that is only counted, something known. */

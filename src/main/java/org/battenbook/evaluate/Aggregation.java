@@ -1,5 +1,7 @@
 package org.battenbook.evaluate;
 
+import org.battenbook.column.BitLane;
+import org.battenbook.column.NumberLane;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.syntax.AggregateFunction;
@@ -40,6 +42,41 @@ final class Aggregation {
       case SUM, AVERAGE -> sum = sum.plus(((Value.Amount) value).quantity().number());
       case LARGEST -> best = best == null || Order.compare(value, best) > 0 ? value : best;
       case SMALLEST -> best = best == null || Order.compare(value, best) < 0 ? value : best;
+    }
+  }
+
+  /**
+   * Takes a whole chunk at once.
+   *
+   * @param chosen the rows that count; absent for all
+   * @param taken what is taken of them; absent where they are only counted
+   */
+  Aggregation addAll(@Nullable BitLane chosen, @Nullable NumberLane taken, int rows) {
+    count += chosen == null ? rows : chosen.count();
+    if (taken == null || count == 0) {
+      return this;
+    }
+    switch (function) {
+      case COUNT -> {}
+      case SUM, AVERAGE -> sum = sum.plus(taken.sum(chosen));
+      case LARGEST -> best = amount(taken.at(taken.rowOfGreatest(chosen)));
+      case SMALLEST -> best = amount(taken.at(taken.rowOfLeast(chosen)));
+    }
+    return this;
+  }
+
+  /** Takes what further rows came to. */
+  void addAll(Aggregation later) {
+    broken = broken == null ? later.broken : broken;
+    count += later.count;
+    sum = sum.plus(later.sum);
+    if (later.best != null) {
+      boolean better =
+          best == null
+              || (function == AggregateFunction.LARGEST
+                  ? Order.compare(later.best, best) > 0
+                  : Order.compare(later.best, best) < 0);
+      best = better ? later.best : best;
     }
   }
 

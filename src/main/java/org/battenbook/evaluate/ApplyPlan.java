@@ -18,6 +18,11 @@ final class ApplyPlan extends Plan {
   }
 
   @Override
+  List<Plan> parts() {
+    return operands;
+  }
+
+  @Override
   Value evaluate(Frame frame) {
     Value[] values = new Value[operands.size()];
     for (int i = 0; i < values.length; i++) {

@@ -1,15 +1,21 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
 /** An argument of a function, in the function's own formula. */
 final class ArgumentPlan extends Plan {
-  private final int index;
+  final int index;
 
   ArgumentPlan(Expression node, int index) {
     super(node);
     this.index = index;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return List.of();
   }
 
   @Override

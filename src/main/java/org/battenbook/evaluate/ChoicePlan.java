@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
@@ -14,6 +15,11 @@ final class ChoicePlan extends Plan {
     this.condition = condition;
     this.then = then;
     this.otherwise = otherwise;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return List.of(condition, then, otherwise);
   }
 
   @Override

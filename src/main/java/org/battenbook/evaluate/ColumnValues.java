@@ -1,5 +1,11 @@
 package org.battenbook.evaluate;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.battenbook.column.Column;
+import org.battenbook.column.Lookup;
+import org.battenbook.column.NumberLane;
 import org.battenbook.value.Value;
 
 /** The values of one column, in chunks of {@value #CHUNK} rows; chunks are never written again. */
@@ -36,5 +42,17 @@ final class ColumnValues {
 
   Value value(int row) {
     return chunks[row >> SHIFT].value(row & (CHUNK - 1));
+  }
+
+  /** Made ready to be read through rows; empty where not every chunk is a lane of numbers. */
+  Optional<Lookup> lookup() {
+    List<NumberLane> lanes = new ArrayList<>();
+    for (Chunk chunk : chunks) {
+      if (!(chunk instanceof LaneChunk held && held.lane() instanceof NumberLane numbers)) {
+        return Optional.empty();
+      }
+      lanes.add(numbers);
+    }
+    return Optional.of(new Lookup(new Column<>(lanes)));
   }
 }

@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
@@ -10,6 +11,11 @@ final class ConstantPlan extends Plan {
   ConstantPlan(Expression node, Value value) {
     super(node);
     this.value = value;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return List.of();
   }
 
   @Override

@@ -45,20 +45,9 @@ public final class Evaluator {
   private ColumnValues column(PlacePlan plan, int rowCount) {
     Chunk[] chunks = new Chunk[ColumnValues.chunkCount(rowCount)];
     for (int chunk = 0; chunk < chunks.length; chunk++) {
-      chunks[chunk] = chunk(plan, chunk, rowCount);
+      chunks[chunk] = plan.chunk(results, chunk);
     }
     return new ColumnValues(chunks);
-  }
-
-  Chunk chunk(PlacePlan plan, int chunk, int rowCount) {
-    Value[] values = new Value[ColumnValues.rowsIn(chunk, rowCount)];
-    int first = chunk << ColumnValues.SHIFT;
-    Frame frame = Frame.atRow(results, first);
-    for (int i = 0; i < values.length; i++) {
-      frame.row = first + i;
-      values[i] = plan.value(frame);
-    }
-    return new ValueChunk(values);
   }
 
   /** Columns that read each other's row above: all of them in one row, then in the next. */

@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
@@ -7,6 +8,11 @@ import org.battenbook.value.Value;
 final class FirstRowPlan extends Plan {
   FirstRowPlan(Expression node) {
     super(node);
+  }
+
+  @Override
+  List<Plan> parts() {
+    return List.of();
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.battenbook.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
@@ -14,6 +15,11 @@ final class FunctionPlan extends Plan {
     super(node);
     this.arguments = arguments;
     this.body = body;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return Stream.concat(arguments.stream(), Stream.of(body)).toList();
   }
 
   @Override

@@ -43,7 +43,7 @@ final class Groups {
   }
 
   private Aggregation fresh() {
-    return new Aggregation(aggregate.function, aggregate.kind);
+    return aggregate.fresh();
   }
 
   private static boolean isExact(Value key) {

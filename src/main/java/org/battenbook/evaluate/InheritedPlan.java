@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -7,12 +8,17 @@ import org.jspecify.annotations.Nullable;
 /** The value that a place had before a change: the formula that the change replaced. */
 final class InheritedPlan extends Plan {
   private final Slot slot;
-  private final @Nullable Plan replaced;
+  final @Nullable Plan replaced;
 
   InheritedPlan(Expression node, Slot slot, @Nullable Plan replaced) {
     super(node);
     this.slot = slot;
     this.replaced = replaced;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return replaced == null ? List.of() : List.of(replaced);
   }
 
   @Override

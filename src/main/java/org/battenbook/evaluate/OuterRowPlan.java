@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.book.Table;
 import org.battenbook.syntax.Expression;
@@ -14,6 +15,11 @@ final class OuterRowPlan extends Plan {
     super(node);
     this.table = table;
     this.keys = keys;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return List.of();
   }
 
   @Override

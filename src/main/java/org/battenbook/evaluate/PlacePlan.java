@@ -1,18 +1,54 @@
 package org.battenbook.evaluate;
 
 import java.util.Map;
+import org.battenbook.bind.RowKeys;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.column.Lane;
+import org.battenbook.evaluate.ColumnValues.Chunk;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/**
- * How the values of one place are worked out.
- *
- * @param formula the plan of the formula that holds; absent for a given place without one
- * @param cellFormulas the plans of formulas that stand in single cells, by row
- */
-record PlacePlan(
-    Slot slot, CheckedPlace checked, @Nullable Plan formula, Map<Integer, Plan> cellFormulas) {
+/** How the values of one place are worked out: row by row, and by chunks where lanes reach. */
+final class PlacePlan {
+  private final Slot slot;
+  private final CheckedPlace checked;
+  private final @Nullable Plan formula;
+  private final @Nullable LanePlan lanes;
+  private final Map<Integer, Plan> cellFormulas;
+  private final int rowCount;
+  private final LaneChunk.Reader reader;
+  private final Written written;
+
+  /**
+   * A plan.
+   *
+   * @param formula the plan of the formula that holds; absent for a given place without one
+   * @param cellFormulas the plans of formulas that stand in single cells, by row
+   * @param keys the row names of the table whose rows the place's values are, if they are rows
+   */
+  PlacePlan(
+      Slot slot,
+      CheckedPlace checked,
+      @Nullable Plan formula,
+      Map<Integer, Plan> cellFormulas,
+      @Nullable RowKeys keys) {
+    this.slot = slot;
+    this.checked = checked;
+    this.formula = formula;
+    this.lanes = formula == null || !slot.isColumn() ? null : LaneCompiler.compile(formula);
+    this.cellFormulas = cellFormulas;
+    this.rowCount = Program.rowCount(slot.place());
+    this.reader = LaneChunk.Reader.of(checked.kind(), keys);
+    this.written = new Written(checked.cells(), rowCount, reader);
+  }
+
+  CheckedPlace checked() {
+    return checked;
+  }
+
+  @Nullable Plan formula() {
+    return formula;
+  }
 
   /** The value in one row (0 for a line): the row's own, or the formula's. */
   Value value(Frame frame) {
@@ -20,11 +56,46 @@ record PlacePlan(
     if (own != null) {
       return own.run(frame);
     }
-    Value written = checked.cells().value(frame.row);
-    return written == null ? byFormula(frame) : written;
+    Value cell = checked.cells().value(frame.row);
+    return cell == null ? byFormula(frame) : cell;
   }
 
   private Value byFormula(Frame frame) {
     return formula == null ? new Value.Waiting(slot.words(frame.row), false) : formula.run(frame);
+  }
+
+  /** The values of a chunk of rows. */
+  Chunk chunk(Reading reading, int chunk) {
+    Written.Part cells = written.part(chunk);
+    if (cells.whole() != null) {
+      return cells.whole();
+    }
+    Lane lane = cells.hasFormulas() ? null : lane(ChunkFrame.of(reading, chunk, rowCount), cells);
+    return lane == null ? rowByRow(reading, chunk) : new LaneChunk(lane, reader);
+  }
+
+  private @Nullable Lane lane(ChunkFrame frame, Written.Part cells) {
+    if (lanes == null) {
+      return null;
+    }
+    try {
+      Lane worked = lanes.run(frame);
+      return cells.rows().isAny()
+          ? LaneCompiler.either(cells.rows(), cells.values(), worked)
+          : worked;
+    } catch (ArithmeticException aRowHasNone) {
+      return null;
+    }
+  }
+
+  private Chunk rowByRow(Reading reading, int chunk) {
+    Value[] values = new Value[ColumnValues.rowsIn(chunk, rowCount)];
+    int first = chunk << ColumnValues.SHIFT;
+    Frame frame = Frame.atRow(reading, first);
+    for (int i = 0; i < values.length; i++) {
+      frame.row = first + i;
+      values[i] = value(frame);
+    }
+    return LaneChunk.pack(values, reader);
   }
 }

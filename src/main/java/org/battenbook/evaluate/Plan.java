@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -26,4 +27,7 @@ abstract class Plan {
   }
 
   abstract Value evaluate(Frame frame);
+
+  /** The plans it runs. */
+  abstract List<Plan> parts();
 }

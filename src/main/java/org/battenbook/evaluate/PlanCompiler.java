@@ -214,7 +214,8 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
         table.rowCount(),
         planOrNone(aggregate.of()),
         planOrNone(aggregate.where()),
-        matching(aggregate));
+        matching(aggregate),
+        dependsOnRow(aggregate));
   }
 
   /** {@code where inner = outer}, one side free of {@code this}, the other of the inner row. */
@@ -235,6 +236,12 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
       return new AggregatePlan.Matching(plan(right), plan(left));
     }
     return null;
+  }
+
+  /** Whether it reads the row around it; inside a function it may, through the arguments. */
+  private boolean dependsOnRow(Expression node) {
+    boolean argument = !formula.scope().parameters().isEmpty();
+    return argument || readsOuter(node);
   }
 
   private static boolean readsOnlyOuter(Expression node) {

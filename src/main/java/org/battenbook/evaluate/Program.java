@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.battenbook.bind.RowKeys;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Rule;
+import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.syntax.Expression;
+import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
@@ -74,7 +78,12 @@ public final class Program {
         .cells()
         .formulas()
         .forEach((row, cell) -> cells.put(row, compileCell(checked, row, cell, plan)));
-    return new PlacePlan(slots.of(checked.place()), checked, plan, cells);
+    RowKeys keys = checked.kind() instanceof Kind.RowOf rowOf ? book.keys(tableOf(rowOf)) : null;
+    return new PlacePlan(slots.of(checked.place()), checked, plan, cells, keys);
+  }
+
+  private Table tableOf(Kind.RowOf rowOf) {
+    return Objects.requireNonNull(book.book().table(rowOf.table()));
   }
 
   private Plan compileCell(

@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
@@ -21,6 +22,11 @@ final class ReadPlan extends Plan {
     super(node);
     this.slot = slot;
     this.from = from;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return List.of();
   }
 
   @Override

@@ -1,6 +1,8 @@
 package org.battenbook.evaluate;
 
+import org.battenbook.column.Lookup;
 import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
 
 /** The values worked out so far, by the number of their place in the program. */
 interface Reading {
@@ -10,4 +12,13 @@ interface Reading {
 
   /** The values of an aggregate grouped by what its {@code where} compares, made once a fill. */
   Groups groups(AggregatePlan aggregate);
+
+  /** Some rows of a column. */
+  ColumnValues.Chunk chunk(int place, int chunk);
+
+  /** A column of numbers, ready to be read through rows of its table; absent where it is not. */
+  @Nullable Lookup lookup(int place);
+
+  /** The value of an aggregate that no row's own values enter, made once a fill. */
+  Value total(AggregatePlan aggregate);
 }

@@ -3,11 +3,13 @@ package org.battenbook.evaluate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.Need;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.evaluate.ColumnValues.Chunk;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works out again only what an edit feeds. What is dirty is told by place and chunk; a chunk that
@@ -78,8 +80,9 @@ public final class Refill {
       return;
     }
     ran.add(slot.place());
-    if (slot.place() instanceof Column column) {
-      column(slot, column.table().rowCount(), dirty);
+    shareTotals(program.plan(slot).formula());
+    if (slot.place() instanceof Column) {
+      column(slot, dirty);
     } else {
       evaluator.run(slot);
       if (!evaluator.results().line(slot.number()).equals(before.line(slot.number()))) {
@@ -88,12 +91,12 @@ public final class Refill {
     }
   }
 
-  private void column(Slot slot, int rowCount, BitSet dirty) {
+  private void column(Slot slot, BitSet dirty) {
     PlacePlan plan = program.plan(slot);
     ColumnValues old = before.column(slot.number());
     Chunk[] chunks = old.copyOfChunks();
     for (int c = dirty.nextSetBit(0); c >= 0; c = dirty.nextSetBit(c + 1)) {
-      Chunk fresh = evaluator.chunk(plan, c, rowCount);
+      Chunk fresh = plan.chunk(evaluator.results(), c);
       if (!fresh.equals(chunks[c])) {
         chunks[c] = fresh;
         changed.add(slot, c);
@@ -102,6 +105,31 @@ public final class Refill {
     if (!changed.of(slot).isEmpty()) {
       evaluator.results().set(slot, new ColumnValues(chunks));
     }
+  }
+
+  /** The totals in a formula keep what the chunks came to that nothing moved. */
+  private void shareTotals(@Nullable Plan plan) {
+    if (plan == null) {
+      return;
+    }
+    if (plan instanceof AggregatePlan total && !total.dependsOnRow) {
+      moved(total).ifPresent(chunks -> evaluator.results().shareTotal(total, before, chunks));
+    }
+    plan.parts().forEach(this::shareTotals);
+  }
+
+  /** The chunks of a total's rows that moved; absent where something moved that all rows read. */
+  private Optional<BitSet> moved(AggregatePlan total) {
+    BitSet chunks = new BitSet();
+    for (AggregatePlan.Read read : total.reads()) {
+      BitSet movedThere = changed.of(read.slot());
+      if (read.sameRow()) {
+        chunks.or(movedThere);
+      } else if (!movedThere.isEmpty()) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(chunks);
   }
 
   private void rowByRow(Stage stage) {

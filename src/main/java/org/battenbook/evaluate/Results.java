@@ -1,10 +1,13 @@
 package org.battenbook.evaluate;
 
+import java.util.BitSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Rule;
+import org.battenbook.column.Lookup;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +16,11 @@ public final class Results implements Reading {
   private final Program program;
   private final @Nullable Object[] values;
   private final Map<AggregatePlan, Groups> groups = new ConcurrentHashMap<>();
+
+  private final Map<Integer, Optional<Lookup>> lookups = new ConcurrentHashMap<>();
+
+  /** What each chunk of a total came to: after an edit, the untouched ones still hold. */
+  private final Map<AggregatePlan, @Nullable Aggregation[]> totals = new ConcurrentHashMap<>();
 
   Results(Program program) {
     this.program = program;
@@ -72,6 +80,47 @@ public final class Results implements Reading {
       groups.put(aggregate, known);
     }
     return known;
+  }
+
+  @Override
+  public ColumnValues.Chunk chunk(int place, int chunk) {
+    return column(place).chunk(chunk);
+  }
+
+  @Override
+  public @Nullable Lookup lookup(int place) {
+    return lookups.computeIfAbsent(place, p -> column(p).lookup()).orElse(null);
+  }
+
+  @Override
+  public Value total(AggregatePlan aggregate) {
+    @Nullable Aggregation[] parts =
+        totals.computeIfAbsent(
+            aggregate, a -> new @Nullable Aggregation[ColumnValues.chunkCount(a.rowCount)]);
+    Aggregation total = aggregate.fresh();
+    for (int chunk = 0; chunk < parts.length; chunk++) {
+      Aggregation part = parts[chunk];
+      if (part == null) {
+        part = aggregate.chunk(this, chunk);
+        parts[chunk] = part;
+      }
+      total.addAll(part);
+    }
+    return total.result();
+  }
+
+  /**
+   * Takes over what the chunks of a total came to before an edit.
+   *
+   * @param moved the chunks that must be gone through again
+   */
+  void shareTotal(AggregatePlan aggregate, Results before, BitSet moved) {
+    @Nullable Aggregation[] parts = before.totals.get(aggregate);
+    if (parts != null) {
+      @Nullable Aggregation[] kept = parts.clone();
+      moved.stream().forEach(chunk -> kept[chunk] = null);
+      totals.put(aggregate, kept);
+    }
   }
 
   private Object known(int place) {

@@ -2,6 +2,8 @@ package org.battenbook.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.book.Table;
 import org.battenbook.syntax.Selection;
@@ -24,6 +26,11 @@ final class SelectionPlan extends Plan {
     this.where = where;
     this.by = by;
     this.largest = node.preference() != null && node.preference().largest();
+  }
+
+  @Override
+  List<Plan> parts() {
+    return Stream.of(where, by).filter(Objects::nonNull).toList();
   }
 
   @Override

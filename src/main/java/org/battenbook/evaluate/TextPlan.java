@@ -1,6 +1,7 @@
 package org.battenbook.evaluate;
 
 import java.util.List;
+import java.util.Objects;
 import org.battenbook.syntax.Expression;
 import org.battenbook.unit.Form;
 import org.battenbook.value.ShownValue;
@@ -17,6 +18,11 @@ final class TextPlan extends Plan {
   TextPlan(Expression node, List<Part> parts) {
     super(node);
     this.parts = parts;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return parts.stream().map(Part::hole).filter(Objects::nonNull).toList();
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
@@ -12,6 +13,11 @@ final class ThroughPlan extends Plan {
     super(node);
     this.row = row;
     this.column = column;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return List.of(row);
   }
 
   @Override

@@ -36,6 +36,19 @@ public final class FolderLoader implements Loader {
     return of(job, MOST_BYTES);
   }
 
+  /**
+   * A loader for a job by its path as a person wrote it.
+   *
+   * @throws Unreadable where no file can have such a name
+   */
+  public static Loader of(String job) throws Unreadable {
+    try {
+      return of(Path.of(job));
+    } catch (InvalidPathException invalid) {
+      throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(job), "");
+    }
+  }
+
   static Loader of(Path job, int mostBytes) {
     return new FolderLoader(job, mostBytes);
   }

@@ -1,6 +1,5 @@
 package org.battenbook.workbook;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
@@ -17,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * A workbook that has been read and checked, ready to be filled.
  *
  * <pre>{@code
- * Workbook job = Workbook.open(Path.of("workbooks/saltmarsh-ferry-museum.batten"));
+ * Workbook job = Workbook.open("workbooks/saltmarsh-ferry-museum.batten");
  * if (!job.hasFaults()) {
  *   Filled filled = job.fill();
  *   System.out.println(filled.find("top rail of Tide chart, north").shown().text());
@@ -41,8 +40,8 @@ public final class Workbook {
    * @throws Loader.Unreadable when the job itself cannot be read; what it follows is told of among
    *     the {@link #diagnostics}
    */
-  public static Workbook open(Path job) throws Loader.Unreadable {
-    return open(job.toString(), FolderLoader.of(job));
+  public static Workbook open(String job) throws Loader.Unreadable {
+    return open(job, FolderLoader.of(job));
   }
 
   /** Reads a job by way of a loader. */

@@ -87,20 +87,24 @@ class EditLawTest {
 
   private static Edit edit(Random random, Job job, Filled filled) {
     int row = random.nextInt(ROWS);
-    switch (random.nextInt(4)) {
-      case 0:
+    return switch (random.nextInt(4)) {
+      case 0 -> {
         job.allowance = (1 + random.nextInt(9)) + "/32 in";
-        return filled.withFormula(line(filled, "allowance"), job.allowance);
-      case 1:
+        yield filled.withFormula(line(filled, "allowance"), job.allowance);
+      }
+      case 1 -> {
         job.step = "1/" + (1 << random.nextInt(6)) + " in";
-        return filled.withFormula(line(filled, "step"), job.step);
-      case 2:
+        yield filled.withFormula(line(filled, "step"), job.step);
+      }
+      case 2 -> {
         job.overrides.set(row, random.nextBoolean() ? "" : width(random));
-        return filled.withCell(column(filled, "rail"), row, job.overrides.get(row));
-      default:
+        yield filled.withCell(column(filled, "rail"), row, job.overrides.get(row));
+      }
+      default -> {
         job.widths.set(row, width(random));
-        return filled.withCell(column(filled, "width"), row, job.widths.get(row));
-    }
+        yield filled.withCell(column(filled, "width"), row, job.widths.get(row));
+      }
+    };
   }
 
   @Test

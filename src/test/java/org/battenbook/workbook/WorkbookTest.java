@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Objects;
 import org.battenbook.derive.Derivation;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.value.Value;
@@ -88,9 +89,9 @@ class WorkbookTest {
     Filled filled = fill(SHOP, JOB);
     assertThat(filled.find("fitting allowance").exact()).isEqualTo("3/16");
     Derivation why = filled.why("fitting allowance");
-    assertThat(why.changed()).isNotNull();
-    assertThat(why.changed().because()).isEqualTo("the linen panels run fat");
-    assertThat(why.changed().from()).isEqualTo("1/8 in");
+    Derivation.Changed changed = Objects.requireNonNull(why.changed());
+    assertThat(changed.because()).isEqualTo("the linen panels run fat");
+    assertThat(changed.from()).isEqualTo("1/8 in");
   }
 
   @Test
@@ -202,7 +203,7 @@ class WorkbookTest {
 
   @Test
   void a_line_of_the_job_never_captures_an_inherited_name() {
-    String job = JOB + "  lines\n    saw kerf = 1 in\n    standard border 2 = 5 in\n";
+    String job = JOB + "  lines\n    saw kerf = 1 in\n    standard lip = 5 in\n";
     String shop = SHOP.replace("= mat + fitting", "= mat + saw kerf + fitting");
     Workbook workbook = TextLoader.of(job).with("shop.batten", shop).open();
     assertThat(workbook.diagnostics()).extracting(Diagnostic::code).containsExactly("unknown-name");

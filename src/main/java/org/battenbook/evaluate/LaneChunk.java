@@ -1,0 +1,104 @@
+package org.battenbook.evaluate;
+
+import org.battenbook.bind.RowKeys;
+import org.battenbook.column.BitLane;
+import org.battenbook.column.IndexLane;
+import org.battenbook.column.Lane;
+import org.battenbook.column.NumberLane;
+import org.battenbook.number.Real;
+import org.battenbook.unit.Dimension;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** A chunk whose every row is known, held in a lane. */
+final class LaneChunk implements ColumnValues.Chunk {
+  private final Lane lane;
+  private final Reader reader;
+
+  /** Makes values of what a lane holds. */
+  record Reader(Dimension dimension, String table, @Nullable RowKeys keys) {
+
+    /** Reads the lanes of a kind; {@code keys} are those of the table whose rows it names. */
+    static Reader of(Kind kind, @Nullable RowKeys keys) {
+      return new Reader(
+          kind instanceof Kind.Measured measured ? measured.dimension() : Dimension.NONE,
+          kind instanceof Kind.RowOf rowOf ? rowOf.table() : "",
+          keys);
+    }
+
+    Value value(Lane lane, int row) {
+      if (lane instanceof NumberLane numbers) {
+        return new Value.Amount(new Quantity(numbers.at(row), dimension));
+      }
+      if (lane instanceof BitLane bits) {
+        return new Value.YesNo(bits.at(row));
+      }
+      int named = ((IndexLane) lane).at(row);
+      if (keys == null) {
+        throw new IllegalStateException("rows of no table");
+      }
+      return new Value.Row(table, named, keys.name(named));
+    }
+  }
+
+  LaneChunk(Lane lane, Reader reader) {
+    this.lane = lane;
+    this.reader = reader;
+  }
+
+  /** Values in the lane of their kind; as objects where not all are known or there is no lane. */
+  static ColumnValues.Chunk pack(Value[] values, Reader reader) {
+    Lane lane = lane(values);
+    return lane == null ? new ValueChunk(values) : new LaneChunk(lane, reader);
+  }
+
+  /** The lane that holds these values; absent where none holds them all. */
+  static @Nullable Lane lane(Value[] values) {
+    for (Value value : values) {
+      if (!value.isKnown() || value instanceof Value.Text || value instanceof Value.Day) {
+        return null;
+      }
+    }
+    if (values.length == 0 || values[0] instanceof Value.YesNo) {
+      return BitLane.of(values.length, row -> ((Value.YesNo) values[row]).yes());
+    }
+    return values[0] instanceof Value.Row ? indices(values) : numbers(values);
+  }
+
+  private static IndexLane indices(Value[] values) {
+    int[] rows = new int[values.length];
+    for (int i = 0; i < rows.length; i++) {
+      rows[i] = ((Value.Row) values[i]).row();
+    }
+    return new IndexLane(rows);
+  }
+
+  private static NumberLane numbers(Value[] values) {
+    Real[] numbers = new Real[values.length];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = ((Value.Amount) values[i]).quantity().number();
+    }
+    return NumberLane.of(numbers);
+  }
+
+  Lane lane() {
+    return lane;
+  }
+
+  @Override
+  public Value value(int row) {
+    return reader.value(lane, row);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LaneChunk that && lane.equals(that.lane);
+  }
+
+  @Override
+  public int hashCode() {
+    return lane.hashCode();
+  }
+}
