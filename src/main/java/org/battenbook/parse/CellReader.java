@@ -1,12 +1,70 @@
 package org.battenbook.parse;
 
 import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.Reference;
+import org.battenbook.syntax.Root;
 import org.battenbook.syntax.RowCells;
 import org.jspecify.annotations.Nullable;
 
+/**
+ * Reads the cells of rows. Literals, which most cells are, take a short way of their own; all else
+ * is a formula.
+ */
 public final class CellReader {
-  public static @Nullable Formula read(RowCells c, int r, int k, Diagnostics d) {
+  private CellReader() {}
+
+  /**
+   * What stands in a cell: a literal, in which texts have no holes and {@code yes} and {@code no}
+   * are true and false; or a formula in the names of the row's table.
+   *
+   * @return absent for an empty cell, and for one that cannot be read, whose fault is reported
+   */
+  public static @Nullable Formula read(
+      RowCells rows, int row, int column, Diagnostics diagnostics) {
+    if (rows.isEmpty(row, column)) {
+      return null;
+    }
+    Expression literal =
+        new LiteralCell(rows.source()).read(rows.start(row, column), rows.end(row, column));
+    return literal == null
+        ? formula(rows.span(row, column), diagnostics)
+        : new Formula(literal, 1, null, literal.span());
+  }
+
+  private static @Nullable Formula formula(Span cell, Diagnostics diagnostics) {
+    Formula formula = FormulaParser.parse(cell.source(), cell, diagnostics);
+    if (formula == null) {
+      return null;
+    }
+    if (formula.shownAs() != null) {
+      diagnostics.fault(
+          "shown-as-in-cell",
+          formula.shownAs().span(),
+          "a cell does not say how its value is shown",
+          "write 'shown as' at the end of the column's own line");
+      return null;
+    }
+    return isBareWords(formula, cell) ? bareWords(cell, diagnostics) : formula;
+  }
+
+  private static boolean isBareWords(Formula formula, Span cell) {
+    return formula.expression() instanceof Reference reference
+        && reference.root() == Root.HERE
+        && reference.names().size() == 1
+        && cell.source().text().charAt(cell.start()) != '(';
+  }
+
+  private static @Nullable Formula bareWords(Span cell, Diagnostics diagnostics) {
+    String words = cell.text();
+    diagnostics.fault(
+        "words-without-quotes",
+        cell,
+        "the words '%s' have no quotes around them".formatted(words),
+        "put them in quotes, \"%s\"; or in brackets, (%s), if the value of that name is meant"
+            .formatted(words, words));
     return null;
   }
 }

@@ -1,12 +1,58 @@
 package org.battenbook.parse;
 
-import java.util.List;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
+import org.battenbook.source.Span;
 import org.battenbook.syntax.WorkbookFile;
 
+/**
+ * Reads a workbook file, one logical line at a time, so that each line has its own message and none
+ * eats the next. Rows are split by hand and kept as places in the text.
+ */
 public final class WorkbookParser {
-  public static WorkbookFile parse(SourceText t, Diagnostics d) {
-    return new WorkbookFile(t, null, List.of(), null, null, List.of(), List.of(), List.of());
+  private final SourceText source;
+  private final Diagnostics diagnostics;
+  private final LogicalLines lines;
+  private final WorkbookBuilder builder;
+
+  private WorkbookParser(SourceText source, Diagnostics diagnostics) {
+    this.source = source;
+    this.diagnostics = diagnostics;
+    this.lines = new LogicalLines(source);
+    this.builder = new WorkbookBuilder(source, diagnostics);
+  }
+
+  /** Everything of the file that could be read; what could not is reported. */
+  public static WorkbookFile parse(SourceText source, Diagnostics diagnostics) {
+    return new WorkbookParser(source, diagnostics).parse();
+  }
+
+  private WorkbookFile parse() {
+    int line = lines.nextFrom(1);
+    while (line <= source.lineCount()) {
+      line = lines.nextFrom(read(line) + 1);
+    }
+    return builder.file();
+  }
+
+  /** Reads what begins on a line, and gives the line it ends on. */
+  private int read(int line) {
+    LineFaults faults = new LineFaults(diagnostics);
+    int start = source.lineStart(line);
+    if (LongLines.refuse(source, start, source.lineEnd(line), faults) || readRow(line, faults)) {
+      return line;
+    }
+    int last = lines.lastFrom(line);
+    int end = source.lineEnd(last);
+    if (!LongLines.refuse(source, start, end, faults)) {
+      builder.statement(source.span(start, end), faults);
+    }
+    return last;
+  }
+
+  private boolean readRow(int line, LineFaults faults) {
+    RowsReader rows = builder.openRows();
+    Span where = source.span(source.lineStart(line), source.lineEnd(line));
+    return rows != null && rows.take(where, faults);
   }
 }

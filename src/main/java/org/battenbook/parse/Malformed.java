@@ -1,0 +1,196 @@
+package org.battenbook.parse;
+
+import java.util.Map;
+import org.battenbook.parse.generated.WorkbookLexer;
+import org.battenbook.source.Span;
+
+/**
+ * Words and signs that look like something of the language and are not: each has its own message.
+ */
+final class Malformed {
+  private static final int MOST_DIGITS = 100;
+
+  /** Signs that people bring along from elsewhere, and what to write instead. */
+  private static final Map<String, String> INSTEAD =
+      Map.ofEntries(
+          Map.entry("'", "write names without it: frame top, not frame's top"),
+          Map.entry("’", "write names without it: frame top, not frame's top"),
+          Map.entry("_", "put a space between the words of a name"),
+          Map.entry(";", "put a comma between arguments, a statement on a line of its own"),
+          Map.entry("!", "write <> for 'is not equal', not for 'the opposite'"),
+          Map.entry("$", "write money with its currency's code: 12 USD"),
+          Map.entry("€", "write money with its currency's code: 12 EUR"),
+          Map.entry("£", "write money with its currency's code: 12 GBP"),
+          Map.entry("&", "write 'and', or put values into a text with braces: \"{width} wide\""),
+          Map.entry("#", "begin a note with ' -- '"),
+          Map.entry("[", "use round brackets"),
+          Map.entry("]", "use round brackets"),
+          Map.entry("{", "use round brackets; braces show a value inside a text"),
+          Map.entry("}", "use round brackets; braces show a value inside a text"),
+          Map.entry("–", "write - for minus, or ' -- ' before a note"),
+          Map.entry("—", "write - for minus, or ' -- ' before a note"),
+          Map.entry("”", "an inch mark stands right after its number: 3/8\""),
+          Map.entry("″", "an inch mark stands right after its number: 3/8\""),
+          Map.entry("′", "a foot mark stands right after its number: 2'"));
+
+  private final LineTokens line;
+  private final LineFaults faults;
+
+  private Malformed(LineTokens line, LineFaults faults) {
+    this.line = line;
+    this.faults = faults;
+  }
+
+  static void check(LineTokens line, LineFaults faults) {
+    Malformed malformed = new Malformed(line, faults);
+    for (int i = 0; i < line.count(); i++) {
+      malformed.check(i);
+    }
+  }
+
+  private void check(int index) {
+    switch (line.type(index)) {
+      case WorkbookLexer.NEAR_NUMBER -> nearNumber(index);
+      case WorkbookLexer.NEAR_DATE -> nearDate(index);
+      case WorkbookLexer.OPEN_TEXT -> openText(index);
+      case WorkbookLexer.STRAY -> stray(index);
+      case WorkbookLexer.MIXED,
+          WorkbookLexer.FRACTION,
+          WorkbookLexer.DECIMAL,
+          WorkbookLexer.WHOLE,
+          WorkbookLexer.INCHES,
+          WorkbookLexer.FEET ->
+          number(index);
+      default -> {}
+    }
+  }
+
+  private void nearNumber(int index) {
+    String text = text(index);
+    if (text.startsWith(".")) {
+      fault("no-zero-before-point", index, "has nothing before its point", "write 0" + text);
+    } else if (text.endsWith(".")) {
+      String whole = text.substring(0, text.length() - 1);
+      fault("nothing-after-point", index, "has nothing after its point", "write " + whole);
+    } else if (text.matches("\\d{1,3}(,\\d{3})+(\\.\\d+)?")) {
+      comma("comma-in-number", index, text.replace(",", ""));
+    } else {
+      comma("decimal-comma", index, text.replaceFirst(",", "."));
+    }
+  }
+
+  private void comma(String code, int index, String number) {
+    String apart = text(index).replace(",", ", ");
+    fault(
+        code,
+        index,
+        "has a comma in it",
+        "write %s; between the arguments of a function, put a space: %s".formatted(number, apart));
+  }
+
+  private void nearDate(int index) {
+    String[] parts = text(index).split("-", -1);
+    String date = "%s-%2s-%2s".formatted((Object[]) parts).replace(' ', '0');
+    fault(
+        "two-readings",
+        index,
+        "reads as a date and as a subtraction",
+        "write %s, or %s".formatted(date, String.join(" - ", parts)));
+  }
+
+  private void openText(int index) {
+    if (index > 0 && isNumber(line.type(index - 1))) {
+      String number = line.span(index - 1).text();
+      faults.fault(
+          "loose-inch-mark",
+          line.span(index - 1).to(line.source().span(start(index), start(index) + 1)),
+          "an inch mark stands right after its number",
+          "write " + number + "\"");
+    } else if (line.find(WorkbookLexer.TEXT) >= 0) {
+      quoteInText(line.find(WorkbookLexer.TEXT));
+    } else {
+      faults.fault(
+          "text-not-closed",
+          line.span(index),
+          "this text has no closing quote",
+          "close it on the same line; a quote inside a text is written twice");
+    }
+  }
+
+  private void quoteInText(int first) {
+    Span span = line.span(first, line.count() - 1);
+    String inside = span.text().substring(1);
+    String body = inside.endsWith("\"") ? inside.substring(0, inside.length() - 1) : inside;
+    faults.fault(
+        "quote-in-text",
+        span,
+        "the quotes do not pair up",
+        "write a quote inside a text twice: \"" + body.replace("\"", "\"\"") + "\"");
+  }
+
+  private void stray(int index) {
+    String sign = text(index);
+    faults.fault(
+        "stray-sign",
+        line.span(index),
+        "the sign %s means nothing here".formatted(sign),
+        INSTEAD.getOrDefault(sign, "leave it out"));
+  }
+
+  private void number(int index) {
+    String text = text(index);
+    if (text.length() > MOST_DIGITS) {
+      faults.fault(
+          "number-too-long",
+          line.span(index),
+          "this number has more than %s digits".formatted(MOST_DIGITS),
+          "write a shorter one");
+    } else if (text.matches(".*[/⁄]0+\\D*")) {
+      fault("zero-under-fraction", index, "divides by zero", "write a fraction of another number");
+    } else if (isNumber(line.type(index)) && isPowerOfTen(index)) {
+      powerOfTen(index);
+    }
+  }
+
+  private static boolean isNumber(int type) {
+    return type == WorkbookLexer.MIXED
+        || type == WorkbookLexer.FRACTION
+        || type == WorkbookLexer.DECIMAL
+        || type == WorkbookLexer.WHOLE;
+  }
+
+  /** Whether {@code e3}, {@code e+3} or {@code e-3} is glued to the number. */
+  private boolean isPowerOfTen(int index) {
+    return line.isWord(index + 1)
+        && line.isGlued(index + 1)
+        && written(index).matches("[^eE]+[eE][-+]?\\d+");
+  }
+
+  private String written(int index) {
+    boolean signed = line.span(index + 1).text().length() == 1;
+    int last = signed && line.isGlued(index + 2) && line.isGlued(index + 3) ? index + 3 : index + 1;
+    return line.span(index, Math.min(last, line.count() - 1)).text();
+  }
+
+  private void powerOfTen(int index) {
+    String written = written(index);
+    String plain = written.length() < 10 ? new java.math.BigDecimal(written).toPlainString() : "";
+    faults.fault(
+        "power-of-ten",
+        line.source().span(start(index), start(index) + written.length()),
+        "'%s' is not how numbers are written here".formatted(written),
+        plain.isEmpty() || plain.length() > 30 ? "write all its digits" : "write " + plain);
+  }
+
+  private void fault(String code, int index, String message, String repair) {
+    faults.fault(code, line.span(index), "'%s' %s".formatted(text(index), message), repair);
+  }
+
+  private int start(int index) {
+    return line.get(index).getStartIndex();
+  }
+
+  private String text(int index) {
+    return line.span(index).text();
+  }
+}

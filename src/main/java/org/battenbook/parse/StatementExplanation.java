@@ -1,0 +1,187 @@
+package org.battenbook.parse;
+
+import static org.battenbook.parse.LineTokens.END;
+import static org.battenbook.parse.generated.WorkbookParser.*;
+
+import org.battenbook.source.Span;
+
+/** Says what a statement lacks, by its head: a name, a text in quotes, a reason. */
+final class StatementExplanation {
+  private final LineTokens line;
+  private final LineFaults faults;
+  private final int at;
+  private final boolean nothingOpen;
+
+  private StatementExplanation(LineTokens line, int at, boolean nothingOpen, LineFaults faults) {
+    this.line = line;
+    this.at = at;
+    this.nothingOpen = nothingOpen;
+    this.faults = faults;
+  }
+
+  /**
+   * Reports what the statement lacks at this token.
+   *
+   * @param nothingOpen whether no bracket, {@code if} or {@code sum of} is open there
+   * @return whether it was for the statement to say
+   */
+  static boolean explain(LineTokens line, int at, boolean nothingOpen, LineFaults faults) {
+    return new StatementExplanation(line, at, nothingOpen, faults).explain();
+  }
+
+  private boolean explain() {
+    return switch (line.type(0)) {
+      case WORKBOOK ->
+          wantsText("workbook-title", "a workbook's title stands in quotes", "workbook \"…\"");
+      case FOLLOWS ->
+          wantsText(
+              "follows-path",
+              "the file that is followed stands in quotes",
+              "follows \"standards/….batten\"");
+      case CURRENCY ->
+          atFirst("currency-code", "a currency is one code of three letters", "currency USD");
+      case LENGTHS ->
+          atFirst(
+              "lengths-form", "'lengths in' is followed by a unit or a step", "lengths in 1/16 in");
+      case PAGE -> page();
+      case TABLE -> table();
+      case ROWS_OF ->
+          atFirst(
+              "table-missing", "'rows of' is followed by the name of a table", "rows of pieces");
+      case TICKET -> ticket();
+      case CHANGE -> change();
+      case REQUIRE ->
+          message(
+              ELSE,
+              "require-without-else",
+              "a requirement says what to tell when it does not hold",
+              "else \"…\"");
+      case CAUTION ->
+          message(SAY, "caution-without-say", "a caution says what to tell", "say \"…\"");
+      case TO_FIND -> function();
+      case WORD -> line();
+      default -> false;
+    };
+  }
+
+  private boolean wantsText(String code, String message, String example) {
+    Span rest = line.span(Math.min(at, line.count() - 1), line.count() - 1);
+    return say(code, rest, message, "write " + example);
+  }
+
+  /** What one word or form is all there is after the head. */
+  private boolean atFirst(String code, String message, String example) {
+    Span rest = line.count() > 1 ? line.span(1, line.count() - 1) : line.span(0);
+    return say(code, rest, message, "write it as in " + example);
+  }
+
+  private boolean page() {
+    if (at == 1) {
+      return say(
+          "page-name",
+          line.whole(),
+          "a page has a name without quotes",
+          "write page allowances \"Allowances\"");
+    }
+    return line.type(at - 1) == TEXT
+        && say(
+            "page-name",
+            line.span(at, line.count() - 1),
+            "nothing follows a page's title",
+            "leave it out");
+  }
+
+  private boolean table() {
+    if (at == 1) {
+      return say(
+          "table-missing",
+          line.whole(),
+          "a table has a name without quotes",
+          "write it as in table pieces by title");
+    }
+    return false;
+  }
+
+  private boolean ticket() {
+    return say(
+        "ticket-names",
+        line.span(Math.min(at, line.count() - 1)),
+        "a ticket is a list of columns, with commas between them",
+        "write it as in ticket: title, width, height");
+  }
+
+  private boolean change() {
+    int equals = line.find(EQUALS);
+    if (equals < 0 || equals > at) {
+      return say(
+          "change-without-formula",
+          line.whole(),
+          "a change has a place, '=' and a formula",
+          "write change place = formula because \"why\"");
+    }
+    if (line.type(at - 1) == BECAUSE) {
+      return say(
+          "reason-in-quotes",
+          line.span(Math.min(at, line.count() - 1), line.count() - 1),
+          "a reason stands in quotes",
+          "write because \"…\"");
+    }
+    return endsWell()
+        && say(
+            "change-without-because",
+            line.whole(),
+            "a change says why",
+            "end it with because \"…\"");
+  }
+
+  private boolean message(int word, String code, String message, String example) {
+    if (line.type(at - 1) == word && nothingOpen) {
+      return say(
+          "message-in-quotes",
+          line.span(Math.min(at, line.count() - 1), line.count() - 1),
+          "a message stands in quotes",
+          "write " + example);
+    }
+    return endsWell() && say(code, line.whole(), message, "end it with " + example);
+  }
+
+  private boolean function() {
+    int equals = line.find(EQUALS);
+    return (equals < 0 || at <= equals)
+        && say(
+            "function-head",
+            line.span(at),
+            "a function has a name, its parameters in brackets, '=' and a formula",
+            "write it as in to find rail(opening, face, lip) = …");
+  }
+
+  /** A line that is a name and nothing else. */
+  private boolean line() {
+    if (type() != END || line.find(EQUALS) >= 0) {
+      return false;
+    }
+    if (line.find(COLON) >= 0) {
+      return line.type(at - 1) == COLON
+          && say(
+              "kind-missing",
+              line.span(at - 1),
+              "no kind follows the colon",
+              "write it as in width : length");
+    }
+    return false;
+  }
+
+  /** Whether the line ends where its reason or message should begin. */
+  private boolean endsWell() {
+    return type() == END && nothingOpen && TokenKinds.closesOperand(line.type(at - 1));
+  }
+
+  private int type() {
+    return line.type(at);
+  }
+
+  private boolean say(String code, Span span, String message, String repair) {
+    faults.fault(code, span, message, repair);
+    return true;
+  }
+}

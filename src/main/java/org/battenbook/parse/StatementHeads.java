@@ -1,0 +1,127 @@
+package org.battenbook.parse;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+import org.battenbook.parse.generated.WorkbookParser;
+
+/**
+ * Decides by a line's first words which statement it is, before it is parsed. {@code change},
+ * {@code require} and {@code caution when} always are what they say, so that a forgotten {@code
+ * because} is not a new line of that name; the others only where no {@code =} or kind follows, so
+ * that {@code table saw kerf = 1/8 in} is a line.
+ */
+final class StatementHeads {
+  private static final Map<String, Integer> BEFORE_MORE =
+      Map.of(
+          "workbook", WorkbookParser.WORKBOOK,
+          "follows", WorkbookParser.FOLLOWS,
+          "currency", WorkbookParser.CURRENCY,
+          "page", WorkbookParser.PAGE,
+          "table", WorkbookParser.TABLE);
+
+  private final LineTokens line;
+
+  private StatementHeads(LineTokens line) {
+    this.line = line;
+  }
+
+  /** The same line, its first words one token of a statement's type where they are its head. */
+  static LineTokens mark(LineTokens line) {
+    return new StatementHeads(line).mark();
+  }
+
+  private LineTokens mark() {
+    if (!line.isWord(0)) {
+      return line;
+    }
+    if (is(0, "change") && hasMore(1)) {
+      return head(1, WorkbookParser.CHANGE);
+    }
+    if (is(0, "require") && hasMore(1)) {
+      return head(1, WorkbookParser.REQUIRE);
+    }
+    if (is(0, "caution") && is(1, "when") && hasMore(2)) {
+      return head(2, WorkbookParser.CAUTION);
+    }
+    return isDefinition() ? definition() : plainHead();
+  }
+
+  /** Heads of lines that hold a {@code =} or a colon themselves. */
+  private LineTokens definition() {
+    int equals = line.find(WorkbookParser.EQUALS);
+    int bracket = line.find(WorkbookParser.OPEN);
+    if (is(0, "to") && is(1, "find") && bracket > 0 && (equals < 0 || bracket < equals)) {
+      return head(2, WorkbookParser.TO_FIND);
+    }
+    if (is(0, "ticket") && line.type(1) == WorkbookParser.COLON && equals < 0) {
+      return head(1, WorkbookParser.TICKET);
+    }
+    return line;
+  }
+
+  private LineTokens plainHead() {
+    Integer beforeMore = BEFORE_MORE.get(word(0));
+    if (beforeMore != null) {
+      LineTokens marked = head(1, beforeMore);
+      return beforeMore == WorkbookParser.TABLE ? withKey(marked) : marked;
+    }
+    if (is(0, "lengths") && is(1, "in")) {
+      return head(2, WorkbookParser.LENGTHS);
+    }
+    if (is(0, "rows") && is(1, "of")) {
+      return head(2, WorkbookParser.ROWS_OF);
+    }
+    if (is(0, "worked") && is(1, "out") && line.count() == 2) {
+      return head(2, WorkbookParser.WORKED_OUT);
+    }
+    return line.count() == 1 ? alone() : line;
+  }
+
+  private LineTokens alone() {
+    return switch (word(0)) {
+      case "given" -> head(1, WorkbookParser.GIVEN);
+      case "lines" -> head(1, WorkbookParser.LINES);
+      default -> line;
+    };
+  }
+
+  /** Marks the last {@code by} of {@code table pieces by title}; a name may hold one, too. */
+  private static LineTokens withKey(LineTokens table) {
+    for (int i = table.count() - 2; i > 1; i--) {
+      if (table.isWord(i) && TokenJoins.is(table, i, "by")) {
+        List<Token> tokens = new ArrayList<>(table.tokens());
+        tokens.set(i, TokenJoins.merge(table, i, i, WorkbookParser.BY));
+        return new LineTokens(table.source(), tokens, table.note());
+      }
+    }
+    return table;
+  }
+
+  private boolean isDefinition() {
+    return line.find(WorkbookParser.EQUALS) >= 0 || line.find(WorkbookParser.COLON) >= 0;
+  }
+
+  /** Whether what follows the head is not that of a line called by the same word. */
+  private boolean hasMore(int index) {
+    int type = line.type(index);
+    return type != WorkbookParser.EQUALS && type != WorkbookParser.COLON;
+  }
+
+  private LineTokens head(int words, int type) {
+    List<Token> tokens = new ArrayList<>(line.tokens().subList(words, line.tokens().size()));
+    CommonToken head = TokenJoins.merge(line, 0, words - 1, type);
+    tokens.add(0, head);
+    return new LineTokens(line.source(), tokens, line.note());
+  }
+
+  private boolean is(int index, String word) {
+    return TokenJoins.is(line, index, word);
+  }
+
+  private String word(int index) {
+    return TokenJoins.word(line, index);
+  }
+}

@@ -1,0 +1,329 @@
+package org.battenbook.parse;
+
+import static org.battenbook.parse.LineTokens.END;
+import static org.battenbook.parse.TokenKinds.closesOperand;
+import static org.battenbook.parse.TokenKinds.isNumber;
+import static org.battenbook.parse.TokenKinds.isOperator;
+import static org.battenbook.parse.TokenKinds.isReserved;
+import static org.battenbook.parse.TokenKinds.opensOperand;
+import static org.battenbook.parse.TokenKinds.wantsMore;
+import static org.battenbook.parse.generated.WorkbookParser.*;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.battenbook.source.Span;
+
+/**
+ * Says in plain words why a line does not parse. It looks at the tokens around the first one that
+ * does not fit, and at what is open before it; the first case that applies speaks.
+ */
+final class SyntaxExplanation {
+  private static final String RESERVED_WORDS =
+      "no name may hold one of: if then else and or not over where rounded shown say because true"
+          + " false";
+
+  private final LineTokens line;
+  private final LineFaults faults;
+  private final int at;
+  private final int type;
+  private final int before;
+
+  /** Where each bracket, {@code if} and {@code sum of} that is still open stands. */
+  private final Deque<Integer> open = new ArrayDeque<>();
+
+  private SyntaxExplanation(LineTokens line, int at, LineFaults faults) {
+    this.line = line;
+    this.faults = faults;
+    this.at = at;
+    this.type = line.type(at);
+    this.before = line.type(at - 1);
+  }
+
+  /** Reports why the token at this index does not fit. */
+  static void explain(LineTokens line, int at, LineFaults faults) {
+    SyntaxExplanation explanation = new SyntaxExplanation(line, at, faults);
+    explanation.findOpen();
+    boolean said =
+        StatementExplanation.explain(line, at, explanation.open.isEmpty(), faults)
+            || explanation.side()
+            || explanation.end()
+            || explanation.missingOperator()
+            || explanation.wordInName()
+            || explanation.bracket()
+            || explanation.nothingBetween()
+            || explanation.sign();
+    if (!said) {
+      explanation.fault("out-of-place", line.span(at), "'%s' cannot stand here", "leave it out");
+    }
+  }
+
+  private void findOpen() {
+    for (int i = 0; i < at; i++) {
+      switch (line.type(i)) {
+        case OPEN, IF, AGGREGATE -> open.push(i);
+        case CLOSE -> closeBracket();
+        case OVER -> close(AGGREGATE);
+        case ELSE -> close(IF);
+        default -> {}
+      }
+    }
+  }
+
+  /** Closes the innermost bracket, and what was left open inside it. */
+  private void closeBracket() {
+    boolean closed = false;
+    while (!open.isEmpty() && !closed) {
+      closed = line.type(open.pop()) == OPEN;
+    }
+  }
+
+  private void close(int opener) {
+    if (!open.isEmpty() && line.type(open.peek()) == opener) {
+      open.pop();
+    }
+  }
+
+  /** What must stand beside {@code shown as}, {@code over}, {@code count of}. */
+  private boolean side() {
+    if (before == SHOWN_AS || (before == LENGTHS && type != END)) {
+      fault(
+          "shown-as-what",
+          line.span(at - 1, Math.min(at, line.count() - 1)),
+          "'%s' is not followed by a unit or a step",
+          "write a unit, mm or ft, or a step with its unit, 1/16 in");
+    } else if (line.find(SHOWN_AS) >= 0 && line.find(SHOWN_AS) < at && before == UNIT) {
+      fault(
+          "shown-as-not-last",
+          line.span(at, line.count() - 1),
+          "'%s' comes after 'shown as'",
+          "'shown as' ends a line: put it last");
+    } else if (type == OVER && line.find(COUNT_OF) >= 0 && line.find(COUNT_OF) < at) {
+      fault(
+          "count-with-over",
+          line.span(line.find(COUNT_OF), Math.min(at + 1, line.count() - 1)),
+          "'count of' counts the rows of a table: no 'over' follows",
+          "write count of and the table's name");
+    } else if (before == OVER || before == COUNT_OF || before == ROW_OF) {
+      fault(
+          "table-missing",
+          line.span(at - 1),
+          "'%s' is not followed by the name of a table",
+          "write the table's name after it");
+    } else if (type == DOT && before == CLOSE) {
+      fault(
+          "dot-after-bracket",
+          line.span(at),
+          "a dot follows a name, not a bracket",
+          "give what stands in the brackets a line of its own, and put the dot after its name");
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private boolean end() {
+    if (type != END) {
+      return false;
+    }
+    if (wantsMore(before)) {
+      nothingAfter();
+    } else if (!open.isEmpty()) {
+      notClosed(open.peek());
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private void nothingAfter() {
+    fault(
+        "nothing-follows",
+        line.span(at - 1),
+        "nothing follows '%s'",
+        isOperator(before) ? "write what it applies to, or leave it out" : "write what follows it");
+  }
+
+  private void notClosed(int opener) {
+    Span span = line.span(opener);
+    switch (line.type(opener)) {
+      case OPEN ->
+          fault("bracket-not-closed", span, "this bracket is not closed", "write ) where it ends");
+      case IF ->
+          fault(
+              "if-not-whole",
+              span,
+              has(THEN, opener) ? "this 'if' has no 'else'" : "this 'if' has no 'then'",
+              "write if … then … else …");
+      default ->
+          fault(
+              "over-missing",
+              span,
+              "this '%s' does not say over which table",
+              "write " + span.text() + " … over and the table's name");
+    }
+  }
+
+  private boolean has(int wanted, int from) {
+    for (int i = from; i < at; i++) {
+      if (line.type(i) == wanted) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean missingOperator() {
+    boolean sideBySide = closesOperand(before) && opensOperand(type);
+    if (!sideBySide || (before == WORD && isReserved(type))) {
+      return false;
+    }
+    Span left = line.span(operandStart(at - 1), at - 1);
+    Span right = line.span(at, operandEnd(at));
+    if (before == WORD && isNumber(type)) {
+      faults.fault(
+          "number-in-name",
+          left.to(right),
+          "a number stands beside the name '%s'".formatted(left.text()),
+          "write an operator between them; in a name, digits are part of a word: mat2");
+    } else {
+      faults.fault(
+          "operator-missing",
+          left.to(right),
+          "an operator is missing between '%s' and '%s'".formatted(left.text(), right.text()),
+          "write + - * or / between them");
+    }
+    return true;
+  }
+
+  private int operandStart(int index) {
+    int start = line.type(index) == UNIT ? index - 1 : index;
+    while (line.type(start) == WORD && line.type(start - 1) == WORD) {
+      start--;
+    }
+    return Math.max(0, start);
+  }
+
+  private int operandEnd(int index) {
+    int end = line.type(index + 1) == UNIT ? index + 1 : index;
+    while (line.type(end) == WORD && line.type(end + 1) == WORD) {
+      end++;
+    }
+    return end;
+  }
+
+  /** A reserved word beside the words of a name. */
+  private boolean wordInName() {
+    if (!isReserved(type)) {
+      return false;
+    }
+    boolean inName = before == WORD || line.isWord(at + 1);
+    fault(
+        inName ? "reserved-word" : "word-out-of-place",
+        line.span(at),
+        inName ? "'%s' cannot be a word of a name" : "'%s' has nothing to belong to here",
+        inName ? RESERVED_WORDS : belongsTo());
+    return true;
+  }
+
+  private String belongsTo() {
+    return switch (type) {
+      case THEN, ELSE -> "write if … then … else …";
+      case OVER, WHERE -> "write sum of … over … where …";
+      case SAY -> "write caution when … say \"…\"";
+      case BECAUSE -> "only a line that begins with 'change' says because";
+      default -> "leave it out, or write what is missing beside it";
+    };
+  }
+
+  private boolean bracket() {
+    if (type != CLOSE) {
+      return false;
+    }
+    boolean opened = open.stream().anyMatch(i -> line.type(i) == OPEN);
+    if (!opened) {
+      fault(
+          "bracket-not-opened",
+          line.span(at),
+          "this bracket closes nothing",
+          "leave it out, or write ( where it opens");
+    } else if (wantsMore(before)) {
+      nothingAfter();
+    } else if (line.type(open.peek()) != OPEN) {
+      notClosed(open.peek());
+    } else {
+      fault(
+          "empty-brackets",
+          line.span(at - 1, at),
+          "nothing stands between these brackets",
+          "write what belongs there");
+    }
+    return true;
+  }
+
+  private boolean nothingBetween() {
+    boolean opens = before == OPEN || wantsMore(before) || at == 0;
+    if (!opens || !(isOperator(type) || wantsMore(type))) {
+      return false;
+    }
+    if (at == 0) {
+      fault(
+          "nothing-before",
+          line.span(at),
+          "nothing stands before '%s'",
+          "write what it applies to, or leave it out");
+    } else {
+      Span both = line.span(at - 1, at);
+      faults.fault(
+          "nothing-between",
+          both,
+          "nothing stands between '%s' and '%s'"
+              .formatted(line.span(at - 1).text(), line.span(at).text()),
+          both.text().equals("==") ? "write one =" : "write what belongs there, or leave one out");
+    }
+    return true;
+  }
+
+  private boolean sign() {
+    switch (type) {
+      case COMMA ->
+          fault(
+              "stray-comma",
+              line.span(at),
+              "a comma stands only between the arguments of a function",
+              "leave it out");
+      case DOT ->
+          fault(
+              "stray-dot",
+              line.span(at),
+              "a dot stands only between two names",
+              "write it as in moulding.face");
+      case COLON ->
+          fault(
+              "stray-colon",
+              line.span(at),
+              "a colon stands only between a name and its kind",
+              "write it as in width : length");
+      case BAR ->
+          fault(
+              "row-out-of-place",
+              line.whole(),
+              "this row stands under no 'rows of'",
+              "write rows of and the table's name, then the headings, above the first row");
+      case EQUALS ->
+          fault(
+              "second-equals",
+              line.span(at),
+              "a second '=' cannot stand here",
+              "write one line for each name");
+      default -> {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void fault(String code, Span span, String message, String repair) {
+    faults.fault(
+        code, span, message.contains("%s") ? message.formatted(span.text()) : message, repair);
+  }
+}

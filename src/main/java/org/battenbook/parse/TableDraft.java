@@ -1,0 +1,92 @@
+package org.battenbook.parse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Caution;
+import org.battenbook.syntax.LineDefinition;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.Requirement;
+import org.battenbook.syntax.TableSection;
+import org.jspecify.annotations.Nullable;
+
+/** A table while its lines are read. */
+final class TableDraft {
+  private final Name name;
+  private final @Nullable Name key;
+  private final String note;
+  private final List<LineDefinition> given = new ArrayList<>();
+  private final List<LineDefinition> workedOut = new ArrayList<>();
+  private final List<Requirement> requirements = new ArrayList<>();
+  private final List<Caution> cautions = new ArrayList<>();
+  private final List<Name> ticket = new ArrayList<>();
+  private Span span;
+  private @Nullable Boolean isGiven;
+
+  TableDraft(Name name, @Nullable Name key, String note, Span span) {
+    this.name = name;
+    this.key = key;
+    this.note = note;
+    this.span = span;
+  }
+
+  void openGiven(Span head) {
+    isGiven = true;
+    span = span.to(head);
+  }
+
+  void openWorkedOut(Span head) {
+    isGiven = false;
+    span = span.to(head);
+  }
+
+  /** Adds a column to the part that is open. */
+  void add(LineDefinition column, LineFaults faults) {
+    span = span.to(column.span());
+    if (isGiven == null) {
+      isGiven = column.formula() == null;
+      faults.fault(
+          "column-in-no-part",
+          column.name().span(),
+          "'%s' is neither given nor worked out".formatted(column.name()),
+          "write a line 'given' or 'worked out' above it; a line of the page stands above the table"
+              + " or below a line 'lines'");
+    }
+    if (isGiven) {
+      given.add(column);
+    } else {
+      refuseEmpty(column, faults);
+      workedOut.add(column);
+    }
+  }
+
+  private static void refuseEmpty(LineDefinition column, LineFaults faults) {
+    if (column.formula() == null && !column.isAtFault()) {
+      faults.fault(
+          "worked-out-without-formula",
+          column.span(),
+          "'%s' is worked out, but has no formula".formatted(column.name()),
+          "write %s = and a formula, or put it under 'given'".formatted(column.name()));
+    }
+  }
+
+  void add(Requirement requirement) {
+    span = span.to(requirement.span());
+    requirements.add(requirement);
+  }
+
+  void add(Caution caution) {
+    span = span.to(caution.span());
+    cautions.add(caution);
+  }
+
+  void addTicket(List<Name> names, Span line) {
+    span = span.to(line);
+    ticket.addAll(names);
+  }
+
+  TableSection section() {
+    return new TableSection(
+        name, key, note, given, workedOut, requirements, cautions, ticket, span);
+  }
+}

@@ -1,0 +1,210 @@
+package org.battenbook.parse;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+import org.battenbook.parse.generated.WorkbookParser;
+import org.battenbook.source.Span;
+
+/**
+ * Joins what is one thing and several words: {@code sum of}, {@code rounded up to}, {@code shown
+ * as}, and the word after a number with what is glued to it, which is its unit. Units are not for
+ * the lexer, else {@code 12 in/height} would read as {@code in/h}.
+ */
+final class TokenJoins {
+  private static final Set<String> AGGREGATES = Set.of("sum", "largest", "smallest", "average");
+  private static final Set<String> DIRECTIONS = Set.of("up", "down", "evenly");
+
+  private final LineTokens line;
+  private final LineFaults faults;
+  private final List<Token> joined = new ArrayList<>();
+  private boolean inSelection;
+  private int at;
+
+  private TokenJoins(LineTokens line, LineFaults faults) {
+    this.line = line;
+    this.faults = faults;
+  }
+
+  static LineTokens join(LineTokens line, LineFaults faults) {
+    TokenJoins joins = new TokenJoins(line, faults);
+    while (joins.at < line.count()) {
+      joins.next();
+    }
+    joins.joined.add(line.get(line.count()));
+    return new LineTokens(line.source(), joins.joined, line.note());
+  }
+
+  private void next() {
+    switch (line.type(at)) {
+      case WorkbookParser.WORD -> word();
+      case WorkbookParser.ROUNDED -> rounded();
+      case WorkbookParser.SHOWN -> shown();
+      case WorkbookParser.LENGTHS -> {
+        take(1, WorkbookParser.LENGTHS);
+        unit();
+      }
+      case WorkbookParser.WHOLE,
+          WorkbookParser.DECIMAL,
+          WorkbookParser.FRACTION,
+          WorkbookParser.MIXED -> {
+        take(1, line.type(at));
+        unit();
+      }
+      default -> take(1, line.type(at));
+    }
+  }
+
+  private void word() {
+    boolean opensName = !line.isWord(at - 1) || isUnit(joined.size() - 1);
+    if (is("with", at) && isPreference(at + 1) && inSelection) {
+      take(2, WorkbookParser.WITH);
+    } else if (opensName && is("of", at + 1)) {
+      beforeOf();
+    } else {
+      take(1, WorkbookParser.WORD);
+    }
+  }
+
+  private void beforeOf() {
+    String word = word(line, at);
+    if (AGGREGATES.contains(word)) {
+      take(2, WorkbookParser.AGGREGATE);
+    } else if (word.equals("count")) {
+      take(2, WorkbookParser.COUNT_OF);
+    } else if (word.equals("row")) {
+      inSelection = true;
+      take(2, WorkbookParser.ROW_OF);
+    } else {
+      take(1, WorkbookParser.WORD);
+    }
+  }
+
+  private void rounded() {
+    int to = DIRECTIONS.contains(word(line, at + 1)) ? at + 2 : at + 1;
+    if (is("to", to)) {
+      take(to - at + 1, WorkbookParser.ROUND);
+      return;
+    }
+    int last = line.isWord(at + 1) ? at + 1 : at;
+    faults.fault(
+        "rounding-without-to",
+        line.span(at, last),
+        "'%s' does not say how to round".formatted(line.span(at, last).text()),
+        "write rounded to, rounded up to, rounded down to or rounded evenly to, then the step;"
+            + " a name cannot hold the word 'rounded'");
+    take(1, WorkbookParser.ROUNDED);
+  }
+
+  private void shown() {
+    if (is("as", at + 1)) {
+      take(2, WorkbookParser.SHOWN_AS);
+      unit();
+    } else {
+      take(1, WorkbookParser.SHOWN);
+    }
+  }
+
+  /** Takes the unit that begins here, if one does. */
+  private void unit() {
+    int type = line.type(at);
+    if (type == WorkbookParser.PERCENT || type == WorkbookParser.DEGREE) {
+      takeUnit(at);
+    } else if (type == WorkbookParser.WORD && !(inSelection && is("with", at))) {
+      takeUnit(boardFeet(at));
+    }
+  }
+
+  /** {@code bd ft} is one symbol of two words. */
+  private int boardFeet(int index) {
+    return is("bd", index) && is("ft", index + 1) ? index + 1 : index;
+  }
+
+  private void takeUnit(int lastWord) {
+    int last = lastWord;
+    while (true) {
+      if (isGluedPair(last, WorkbookParser.SLASH, WorkbookParser.WORD)) {
+        last = boardFeet(last + 2);
+      } else if (isGluedPair(last, WorkbookParser.POWER, WorkbookParser.WHOLE)) {
+        last += 2;
+      } else {
+        break;
+      }
+    }
+    refuseRunningIntoName(last);
+    CommonToken unit = merge(line, at, last, WorkbookParser.UNIT);
+    unit.setText(symbol(line.span(at, last).text()));
+    joined.add(unit);
+    at = last + 1;
+  }
+
+  private boolean isGluedPair(int last, int sign, int then) {
+    return line.type(last + 1) == sign
+        && line.isGlued(last + 1)
+        && line.type(last + 2) == then
+        && line.isGlued(last + 2);
+  }
+
+  private static String symbol(String written) {
+    String spaced = written.replaceAll("[\\s\\p{Zs}]+", " ").replace('÷', '/');
+    return spaced.startsWith("°") ? "deg" + spaced.substring(1) : spaced;
+  }
+
+  /** {@code 12 in/height of wall}: only a name goes on with a further word. */
+  private void refuseRunningIntoName(int last) {
+    int slash = last - 1;
+    boolean runsOn = line.isWord(last + 1) && line.type(slash) == WorkbookParser.SLASH;
+    if (!runsOn) {
+      return;
+    }
+    int lastWord = last + 1;
+    while (line.isWord(lastWord + 1)) {
+      lastWord++;
+    }
+    Span span = line.span(at, lastWord);
+    String apart = line.span(at, slash - 1).text() + " / " + line.span(last, lastWord).text();
+    faults.fault(
+        "unit-runs-into-name",
+        span,
+        "'%s' runs a unit into a name".formatted(span.text()),
+        "put spaces around the sign: " + apart);
+  }
+
+  private boolean isUnit(int index) {
+    return index >= 0 && joined.get(index).getType() == WorkbookParser.UNIT;
+  }
+
+  private boolean isPreference(int index) {
+    return is("smallest", index) || is("largest", index);
+  }
+
+  private boolean is(String word, int index) {
+    return is(line, index, word);
+  }
+
+  private void take(int words, int type) {
+    joined.add(words == 1 ? line.get(at) : merge(line, at, at + words - 1, type));
+    at += words;
+  }
+
+  /** One token out of several, from the first to the last. */
+  static CommonToken merge(LineTokens line, int first, int last, int type) {
+    CommonToken token = new CommonToken(line.get(first));
+    token.setType(type);
+    token.setText(line.span(first, last).text());
+    token.setStopIndex(line.get(last).getStopIndex());
+    return token;
+  }
+
+  static boolean is(LineTokens line, int index, String word) {
+    return word.equals(word(line, index));
+  }
+
+  /** The word there in lower case, or empty where no word is. */
+  static String word(LineTokens line, int index) {
+    return line.isWord(index) ? line.get(index).getText().toLowerCase(Locale.ROOT) : "";
+  }
+}
