@@ -1,8 +1,6 @@
 package org.battenbook.cli;
 
 import java.io.IOException;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.battenbook.book.Loader;
 import org.battenbook.workbook.Filled;
@@ -24,7 +22,7 @@ abstract class JobCommand implements Callable<Integer> {
 
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
-    Workbook workbook = open();
+    Workbook workbook = Workbook.open(job);
     Messages messages = new Messages(terminal);
     messages.tell(workbook.diagnostics());
     if (workbook.hasFaults()) {
@@ -34,14 +32,6 @@ abstract class JobCommand implements Callable<Integer> {
     Filled filled = workbook.fill();
     messages.tellFaults(filled);
     return answer(workbook, filled).code();
-  }
-
-  private Workbook open() throws Loader.Unreadable {
-    try {
-      return Workbook.open(Path.of(job));
-    } catch (InvalidPathException invalid) {
-      throw new NoSuchChoice("'%s' cannot be a file's name".formatted(job));
-    }
   }
 
   /** Answers for a workbook that cannot be filled; its faults have been told already. */
