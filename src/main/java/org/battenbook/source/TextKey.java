@@ -8,15 +8,52 @@ import java.util.Locale;
  * case.
  */
 public final class TextKey {
+  /** Below it no character is composed of others: Unicode's annex 15 asks nothing of them. */
+  private static final char FIRST_COMBINING = 0x300;
+
   private TextKey() {}
 
   /** The key of a text: two texts are the same to the language when their keys are equal. */
   public static String of(String text) {
-    boolean plain = text.chars().allMatch(c -> (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'));
-    if (plain) {
-      return text;
+    int length = text.length();
+    boolean last = true;
+    for (int i = 0; i < length; i++) {
+      char c = text.charAt(i);
+      boolean letter = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+      if (!letter && (c != ' ' || last || i == length - 1)) {
+        return keyOf(text);
+      }
+      last = c == ' ';
     }
-    String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
-    return composed.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    return text;
+  }
+
+  private static String keyOf(String text) {
+    return spaced(composed(text)).toLowerCase(Locale.ROOT);
+  }
+
+  private static String composed(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= FIRST_COMBINING) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC);
+      }
+    }
+    return text;
+  }
+
+  /** Without spaces at the ends, and with one of any kind of them between words. */
+  private static String spaced(String text) {
+    StringBuilder words = new StringBuilder(text.length());
+    boolean gap = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
+        gap = !words.isEmpty();
+      } else {
+        words.append(gap ? " " : "").append(c);
+        gap = false;
+      }
+    }
+    return words.toString();
   }
 }
