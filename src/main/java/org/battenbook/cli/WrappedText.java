@@ -17,7 +17,7 @@ final class WrappedText {
       if (blank < 0) {
         break;
       }
-      lines.add(text.substring(start, blank));
+      lines.add(text.substring(start, blank).stripTrailing());
       start = blank + 1;
     }
     lines.add(text.substring(start));
