@@ -1,0 +1,209 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.battenbook.book.Loader;
+import org.battenbook.book.Page;
+import org.battenbook.source.SourceText;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.DynamicContainer;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The shipped workbooks against values from outside: each job in {@code acceptance} follows the
+ * standards and is filled, and the table beside it says what its values come to and who says so.
+ */
+class StandardsTest {
+  private static final Path WORKBOOKS = Path.of("workbooks");
+  private static final Path ACCEPTANCE = Path.of("src/test/resources/acceptance");
+
+  /** Jobs stand among the tests; what they follow stands in the shipped folder. */
+  private static SourceText load(String path, @Nullable SourceText from) throws Loader.Unreadable {
+    Path file = from == null ? Path.of(path) : WORKBOOKS.resolve("standards").resolve(name(path));
+    try {
+      return SourceText.of(file.toString(), Files.readString(file));
+    } catch (IOException e) {
+      throw new Loader.Unreadable("no-such-file", "cannot read " + file, "");
+    }
+  }
+
+  private static Path name(String path) {
+    return Path.of(path).getFileName();
+  }
+
+  private static Filled fill(Path job) {
+    return filled(job.toString(), StandardsTest::load);
+  }
+
+  private static Filled filled(String job, Loader loader) {
+    try {
+      Workbook workbook = Workbook.open(job, loader);
+      assertThat(workbook.diagnostics()).isEmpty();
+      return workbook.fill();
+    } catch (Loader.Unreadable e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static Filled museum() {
+    return fill(WORKBOOKS.resolve("saltmarsh-ferry-museum.batten"));
+  }
+
+  private static List<String> firing(Filled filled) {
+    return filled.cautions().stream().filter(Verdict::isYes).map(Verdict::text).toList();
+  }
+
+  private static Stream<Path> jobs(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(f -> f.toString().endsWith(".batten")).sorted().toList().stream();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicContainer> every_value_agrees_with_its_source() {
+    return jobs(ACCEPTANCE)
+        .map(job -> DynamicContainer.dynamicContainer(name(job.toString()).toString(), rows(job)));
+  }
+
+  private static Stream<DynamicTest> rows(Path job) {
+    Filled filled = fill(job);
+    return lines(job).stream().skip(1).map(line -> row(filled, List.of(line.split("\t", -1))));
+  }
+
+  private static List<String> lines(Path job) {
+    try {
+      return Files.readAllLines(Path.of(job.toString().replace(".batten", ".tsv")));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static DynamicTest row(Filled filled, List<String> cells) {
+    Expected expected = new Expected(cells.get(1));
+    return DynamicTest.dynamicTest(
+        "%s is %s: %s".formatted(cells.get(0), cells.get(1), cells.get(2)),
+        () ->
+            assertThat(filled.find(cells.get(0)).value())
+                .as(cells.get(0))
+                .matches(expected::agrees, "is " + expected.written()));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> every_shipped_and_tested_job_is_filled_without_a_fault_or_a_broken_rule() {
+    return Stream.of(jobs(WORKBOOKS), jobs(WORKBOOKS.resolve("standards")), jobs(ACCEPTANCE))
+        .flatMap(jobs -> jobs)
+        .map(job -> DynamicTest.dynamicTest(job.toString(), () -> holds(fill(job))));
+  }
+
+  private static void holds(Filled filled) {
+    assertThat(filled.faults()).isEmpty();
+    assertThat(filled.requirements().stream().filter(v -> !v.isYes()).map(Verdict::text)).isEmpty();
+    assertThat(filled.cautions()).allMatch(verdict -> verdict.isYes() || verdict.isNo());
+  }
+
+  @Test
+  void the_museum_has_pieces_in_both_units_in_three_rooms() {
+    Filled museum = museum();
+    assertThat(museum.find("frames").exact()).isEqualTo("24");
+    assertThat(museum.find("frames of Upper landing").exact()).isEqualTo("11");
+  }
+
+  @Test
+  void a_frame_that_is_made_keeps_its_size_and_says_what_it_contradicts() {
+    Filled museum = museum();
+    assertThat(museum.find("top rail of The Heron, elevation").shown().text())
+        .isEqualTo("24 3/16 in");
+    assertThat(museum.find("rabbet across of The Heron, elevation").exact())
+        .isEqualTo("44029/2032");
+    assertThat(firing(museum))
+        .contains(
+            "The Heron, elevation: made with rails of 24 3/16 in and 19 3/8 in;"
+                + " they would now be 24 1/4 in and 19 7/16 in.");
+  }
+
+  @Test
+  void what_is_too_small_for_a_cleat_or_too_narrow_behind_is_cautioned() {
+    assertThat(firing(museum()))
+        .anyMatch(text -> text.startsWith("Season ticket of Miss Vale: too small for plywood 1/2"))
+        .anyMatch(text -> text.contains("put a strainer or a block behind it"));
+  }
+
+  @Test
+  void every_allowance_says_what_it_is_for_and_where_it_comes_from() {
+    Page allowances =
+        fill(WORKBOOKS.resolve("standards/allowances.batten")).book().page("allowances");
+    assertThat(allowances).isNotNull();
+    assertThat(allowances.lines())
+        .hasSizeGreaterThan(40)
+        .allMatch(
+            line ->
+                line.layer()
+                    .note()
+                    .matches(".+; (common practice|publi|the shop's own|a publi).*"));
+  }
+
+  @Test
+  void glazing_on_bare_art_or_the_wrong_moulding_under_a_panel_breaks_a_requirement() {
+    assertThat(broken("style | moulding | glazing", "\"floated panel\" | \"ash cap\" | \"glass\""))
+        .containsExactlyInAnyOrder(
+            "Test: floated panel does not go with ash cap; an open-faced moulding is for a floated"
+                + " panel, and only for that.",
+            "Test: a ledge of 0 in does not reach under the panel across a gap of 1/4 in.",
+            "Test: the glazing would touch the art; put a mat or a spacer between them.");
+  }
+
+  @Test
+  void a_frame_measured_too_small_or_a_lite_too_large_breaks_a_requirement() {
+    assertThat(broken("moulding | top rail | lite across", "\"ash cap\" | 15 1/4 in | 13 1/8 in"))
+        .containsExactlyInAnyOrder(
+            "Test: a rabbet of 12 3/4 in by 15 1/8 in is too small for 13 in by 15 in.",
+            "Test: a lite of 13 1/8 in by 15 in does not go into a rabbet of 12 3/4 in by 15 1/8 in.");
+  }
+
+  @Test
+  void a_mat_too_small_for_its_window_breaks_a_requirement() {
+    assertThat(
+            broken(
+                "moulding | mat outside across | mat outside down", "\"ash cap\" | 7 in | 15 in"))
+        .hasSize(2)
+        .anyMatch(
+            text -> text.startsWith("Test: a mat of 7 in by 15 in has no room for its window"))
+        .anyMatch(text -> text.startsWith("Test: a sheet of 8 in by 10 in does not lie behind"));
+  }
+
+  @Test
+  void a_rail_longer_than_its_stick_breaks_a_requirement() {
+    assertThat(broken("moulding | border", "\"ash cap\" | 50 in"))
+        .contains("Test: rails of 110 1/8 in and 112 1/8 in do not come out of a 8 ft stick.");
+  }
+
+  /** The rules that an 8 by 10 piece breaks when its row says this. */
+  private static List<String> broken(String headings, String cells) {
+    String job =
+        """
+        workbook "Test"
+        follows "standards/frame-shop.batten"
+        lengths in 1/16 in
+        page pieces
+          rows of pieces
+            title | width | height | %s
+            "Test" | 8 in | 10 in | %s
+        """
+            .formatted(headings, cells);
+    Loader loader = (path, from) -> from == null ? SourceText.of(path, job) : load(path, from);
+    return filled("test.batten", loader).requirements().stream()
+        .filter(Verdict::isNo)
+        .map(Verdict::text)
+        .toList();
+  }
+}
