@@ -184,7 +184,7 @@ class StandardsTest {
   @Test
   void a_rail_longer_than_its_stick_breaks_a_requirement() {
     assertThat(broken("moulding | border", "\"ash cap\" | 50 in"))
-        .contains("Test: rails of 110 1/8 in and 112 1/8 in do not come out of a 8 ft stick.");
+        .contains("Test: rails of 110 1/8 in and 112 1/8 in do not come out of a stick of 8 ft.");
   }
 
   /** The rules that an 8 by 10 piece breaks when its row says this. */
