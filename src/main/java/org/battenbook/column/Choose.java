@@ -37,9 +37,13 @@ final class Choose {
   /** Without a branch: a bit becomes a mask of 64. */
   private static long[] chosen(BitLane choice, long[] yes, long byYes, long[] no, long byNo) {
     long[] chosen = new long[yes.length];
-    for (int row = 0; row < chosen.length; row++) {
-      long mask = -((choice.words[row >> 6] >>> row) & 1);
-      chosen[row] = ((yes[row] * byYes) & mask) | ((no[row] * byNo) & ~mask);
+    for (int word = 0; word < choice.words.length; word++) {
+      long bits = choice.words[word];
+      int end = Math.min(chosen.length, (word + 1) << 6);
+      for (int row = word << 6; row < end; row++) {
+        long mask = -((bits >>> row) & 1);
+        chosen[row] = ((yes[row] * byYes) & mask) | ((no[row] * byNo) & ~mask);
+      }
     }
     return chosen;
   }

@@ -1,7 +1,6 @@
 package org.battenbook.column;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
@@ -22,28 +21,35 @@ public final class Lookup {
   }
 
   private static @Nullable LongLane inOnePiece(Column<NumberLane> column) {
-    LongLane whole = new LongLane(new long[0], Rational.ONE, 0);
+    LongLane common = new LongLane(new long[0], Rational.ONE, 0);
+    List<LongLane> parts = new ArrayList<>();
     for (NumberLane chunk : column.chunks()) {
-      LongLane next = chunk.asLongs();
-      LongLane joined = next == null ? null : joined(whole, next);
-      if (joined == null) {
+      LongLane longs = chunk.asLongs();
+      CommonTick tick = longs == null ? null : CommonTick.of(common, longs);
+      if (longs == null || tick == null) {
         return null;
       }
-      whole = joined;
+      common = new LongLane(common.ticks, tick.tick(), Math.max(common.most, longs.most));
+      parts.add(longs);
     }
-    return whole;
+    return joined(parts, common, column.rows());
   }
 
-  private static @Nullable LongLane joined(LongLane first, LongLane second) {
-    CommonTick common = CommonTick.of(first, second);
-    LongLane left = common == null ? null : first.inTick(common.tick(), common.left());
-    LongLane right = common == null ? null : second.inTick(common.tick(), common.right());
-    if (common == null || left == null || right == null) {
-      return null;
+  private static @Nullable LongLane joined(List<LongLane> parts, LongLane common, int rows) {
+    long[] ticks = new long[rows];
+    long most = 0;
+    int row = 0;
+    for (LongLane part : parts) {
+      CommonTick tick = CommonTick.of(common, part);
+      LongLane same = tick == null ? null : part.inTick(common.tick(), tick.right());
+      if (same == null) {
+        return null;
+      }
+      System.arraycopy(same.ticks, 0, ticks, row, same.ticks.length);
+      most = Math.max(most, same.most);
+      row += same.ticks.length;
     }
-    long[] ticks = Arrays.copyOf(left.ticks, left.ticks.length + right.ticks.length);
-    System.arraycopy(right.ticks, 0, ticks, left.ticks.length, right.ticks.length);
-    return new LongLane(ticks, common.tick(), Math.max(left.most, right.most));
+    return new LongLane(ticks, common.tick(), most);
   }
 
   private static Real[] realsOf(Column<NumberLane> column) {
