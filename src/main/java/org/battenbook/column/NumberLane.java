@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
+import org.battenbook.number.RealFunctions;
 import org.battenbook.number.Rounding;
 import org.jspecify.annotations.Nullable;
 
@@ -107,14 +108,18 @@ public abstract sealed class NumberLane implements Lane
   /** The rows whose number is zero, or cannot be told from it. */
   public abstract BitLane zeroRows();
 
-  /** The lesser of both; of two that are equal, this one's. */
+  /** The lesser of both, as {@link RealFunctions#least}. */
   public final NumberLane least(NumberLane that) {
-    return that.orElse(that.is(Relation.LESS, this), this);
+    return isExact() && that.isExact()
+        ? that.orElse(that.is(Relation.LESS, this), this)
+        : RealLane.zip(this, that, RealFunctions::least);
   }
 
-  /** The greater of both; of two that are equal, this one's. */
+  /** The greater of both, as {@link RealFunctions#greatest}. */
   public final NumberLane greatest(NumberLane that) {
-    return that.orElse(that.is(Relation.GREATER, this), this);
+    return isExact() && that.isExact()
+        ? that.orElse(that.is(Relation.GREATER, this), this)
+        : RealLane.zip(this, that, RealFunctions::greatest);
   }
 
   /** From this lane where the choice says yes, from the other where it says no. */

@@ -43,6 +43,26 @@ public final class RealFunctions {
     return Approximate.rounded(root, Double.isNaN(moved) ? 0 : moved);
   }
 
+  /** The greater of both, as {@link #least}. */
+  public static Real greatest(Real a, Real b) {
+    return least(a.negate(), b.negate()).negate();
+  }
+
+  /**
+   * The lesser of both; of two that are equal, the first. Of two whose bounds overlap it cannot be
+   * told: the lesser value with the wider bound, which holds whichever it is.
+   */
+  public static Real least(Real a, Real b) {
+    int order = a.compareTo(b);
+    if (order != 0 || (a.isExact() && b.isExact())) {
+      return order <= 0 ? a : b;
+    }
+    Approximate left = Approximate.of(a);
+    Approximate right = Approximate.of(b);
+    return new Approximate(
+        Math.min(left.value(), right.value()), Math.max(left.bound(), right.bound()));
+  }
+
   /** The sine of an angle in degrees. */
   public static Real sine(Real degrees) {
     if (degrees instanceof Rational exact) {

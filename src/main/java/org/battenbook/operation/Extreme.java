@@ -2,8 +2,8 @@ package org.battenbook.operation;
 
 import java.util.List;
 import java.util.function.BinaryOperator;
-import org.battenbook.number.Approximate;
 import org.battenbook.number.Real;
+import org.battenbook.number.RealFunctions;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
@@ -43,23 +43,8 @@ abstract class Extreme extends Function {
                 .orElseThrow());
   }
 
-  /** Of two whose bounds overlap it cannot be told: the further one with the wider bound. */
   private Real further(Real a, Real b) {
-    int order = sign * a.compareTo(b);
-    if (order != 0) {
-      return order > 0 ? a : b;
-    }
-    if (a.isExact() && b.isExact()) {
-      return a;
-    }
-    double value = sign * Math.max(sign * a.toDouble(), sign * b.toDouble());
-    return new Approximate(value, widest(a, b));
-  }
-
-  /** An exact number that had to become a double is off by half a place of that double. */
-  private static double widest(Real a, Real b) {
-    double place = Math.max(Math.ulp(a.toDouble()), Math.ulp(b.toDouble()));
-    return Math.max(a.bound(), b.bound()) + place;
+    return sign > 0 ? RealFunctions.greatest(a, b) : RealFunctions.least(a, b);
   }
 
   @Override

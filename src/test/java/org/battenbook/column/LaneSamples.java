@@ -15,7 +15,7 @@ final class LaneSamples {
   private final Random random = samples.random();
 
   int anyRows() {
-    return random.nextInt(3) == 0 ? 1 + random.nextInt(3) : 1 + random.nextInt(140);
+    return random.nextInt(3) == 0 ? 1 + random.nextInt(3) : 1 + random.nextInt(90);
   }
 
   NumberLane any(int rows) {

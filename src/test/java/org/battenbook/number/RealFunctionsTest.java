@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -100,6 +101,22 @@ class RealFunctionsTest {
   void a_number_that_may_be_zero_has_a_root_that_may_be_zero() {
     assertThat(RealFunctions.squareRoot(new Approximate(-1e-20, 1e-18)).signum()).isZero();
     assertThat(RealFunctions.squareRoot(new Approximate(0, 0)).toDouble()).isZero();
+  }
+
+  @Test
+  void of_two_that_cannot_be_told_apart_least_and_greatest_hold_both() {
+    Rational third = Rational.of(1, 3);
+    Real blurred = new Approximate(0.3333, 1e-3);
+    assertThat(RealFunctions.least(third, Rational.ONE)).isEqualTo(third);
+    assertThat(RealFunctions.greatest(blurred, Rational.ONE)).isEqualTo(Rational.ONE);
+    for (Real either :
+        List.of(RealFunctions.least(third, blurred), RealFunctions.greatest(blurred, third))) {
+      assertThat(either.isExact()).isFalse();
+      assertThat(either.bound()).isEqualTo(1e-3);
+      assertThat(either.compareTo(third)).isZero();
+    }
+    assertThat(RealFunctions.least(third, blurred).toDouble()).isEqualTo(0.3333);
+    assertThat(RealFunctions.greatest(third, blurred).toDouble()).isEqualTo(1 / 3.0);
   }
 
   /** Polygon outer edges by plane geometry, as printed in trade tables to six places. */

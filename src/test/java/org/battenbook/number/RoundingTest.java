@@ -101,7 +101,7 @@ class RoundingTest {
             Rounding.NEAREST, RoundingMode.HALF_UP,
             Rounding.EVENLY, RoundingMode.HALF_EVEN);
     Samples samples = new Samples();
-    for (int i = 0; i < 20_000; i++) {
+    for (int i = 0; i < 5_000; i++) {
       BigDecimal value = new BigDecimal(samples.anyWhole(), samples.random().nextInt(6));
       Rational exact = Rational.parse(value.toPlainString());
       modes.forEach(
@@ -115,7 +115,7 @@ class RoundingTest {
   @Test
   void a_rounded_value_is_whole_steps_away_by_less_than_one_and_stays_where_it_is() {
     Samples samples = new Samples();
-    for (int i = 0; i < 20_000; i++) {
+    for (int i = 0; i < 5_000; i++) {
       Rational value = samples.anyRational();
       Rational step = samples.anyRationalButZero().abs();
       for (Rounding rounding : Rounding.values()) {
