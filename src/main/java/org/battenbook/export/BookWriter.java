@@ -21,6 +21,10 @@ final class BookWriter {
   private static final String TIME = "2000-01-01T00:00:00Z";
   private static final float LINE_POINTS = 13.5f;
   private static final int CHARACTER = 256;
+
+  /** So many characters across a page can still be read. */
+  private static final int LEGIBLE = 200;
+
   private static final int WIDEST = 255;
   private static final int LONGEST_TEXT = 32_767;
   private static final int COMMENT_CHARACTERS = 36;
@@ -90,13 +94,21 @@ final class BookWriter {
     print(target, sheet);
   }
 
+  /** On paper: headings and names on every page, and no wider than a page if it stays legible. */
   private static void print(XSSFSheet target, Sheet sheet) {
-    target.setFitToPage(true);
-    target.getPrintSetup().setLandscape(true);
+    int width = sheet.widths().values().stream().mapToInt(Integer::intValue).sum();
+    target.setFitToPage(width <= LEGIBLE);
     target.getPrintSetup().setFitHeight((short) 0);
+    target.getPrintSetup().setLandscape(true);
+    target.getPrintSetup().setLeftToRight(width > LEGIBLE);
+    target.getFooter().setLeft("&A");
+    target.getFooter().setRight("&P / &N");
     if (sheet.frozenRows() > 0) {
-      target.setRepeatingRows(
-          new CellRangeAddress(sheet.frozenRows() - 1, sheet.frozenRows() - 1, -1, -1));
+      int heading = sheet.frozenRows() - 1;
+      target.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
+    }
+    if (width > LEGIBLE) {
+      target.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, sheet.frozenColumns() - 1));
     }
   }
 
@@ -108,7 +120,7 @@ final class BookWriter {
     } else {
       value(written, cell.content());
     }
-    written.setCellStyle(styles.style(cell.look(), cell.format(), looksLikeFormula(cell)));
+    written.setCellStyle(styles.of(cell));
     if (!cell.comment().isEmpty()) {
       comment(target, cell);
     }
@@ -137,12 +149,6 @@ final class BookWriter {
     } else if (content instanceof CellContent.Missing) {
       cell.setCellErrorValue(FormulaError.NA);
     }
-  }
-
-  private static boolean looksLikeFormula(SheetCell cell) {
-    return cell.content() instanceof CellContent.Words words
-        && !words.text().isEmpty()
-        && "=+-@\t\r\n".indexOf(words.text().charAt(0)) >= 0;
   }
 
   private void comment(XSSFSheet target, SheetCell cell) {

@@ -3,7 +3,11 @@ package org.battenbook.export;
 /** How a cell looks, by the part that it plays. */
 enum Look {
   TITLE,
+  SUBTITLE,
+  /** Of a column of texts, or of lines. */
   HEADING,
+  /** Of a column of numbers, which stand to the right. */
+  NUMBER_HEADING,
   /** The name of a line, or of a row. */
   NAME,
   /** A value that a person filled in. */

@@ -16,6 +16,11 @@ final class NumberFormats {
 
   static final String TEXT = "@";
   static final String DATE = "yyyy-mm-dd";
+
+  /** For programs that count yes as one and no as nothing. */
+  static final String YES_NO = "\"yes\";\"yes\";\"no\"";
+
+  private static final String FEET = "0.00##";
   private static final String WHOLE = "0";
   private static final int MOST_PLACES = 6;
   private static final int ROUNDED_PLACES = 4;
@@ -34,6 +39,9 @@ final class NumberFormats {
       return decimals(ROUNDED_PLACES);
     }
     Rational step = step(form);
+    if (form.isFeetAndInches()) {
+      return FEET;
+    }
     if (step == null) {
       return free(exact);
     }
@@ -49,6 +57,9 @@ final class NumberFormats {
   /** The format of a form where no number is known. */
   static String of(Form form) {
     Rational step = step(form);
+    if (form.isFeetAndInches()) {
+      return FEET;
+    }
     return step == null ? GENERAL : onStep(form, step);
   }
 
@@ -56,9 +67,7 @@ final class NumberFormats {
     if (form.unit().dimension().isMoney()) {
       return "#,##" + decimals(places(step));
     }
-    return form.isDecimal() || form.isFeetAndInches()
-        ? decimals(form.isDecimal() ? places(step) : ROUNDED_PLACES)
-        : fractions(step.denominator());
+    return form.isDecimal() ? decimals(places(step)) : fractions(step.denominator());
   }
 
   /**

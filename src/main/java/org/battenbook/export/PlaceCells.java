@@ -112,6 +112,9 @@ final class PlaceCells {
     if (checked.kind() == Kind.DATE) {
       return NumberFormats.DATE;
     }
+    if (checked.kind() == Kind.YES_NO) {
+      return NumberFormats.YES_NO;
+    }
     return content instanceof CellContent.Words ? NumberFormats.TEXT : NumberFormats.GENERAL;
   }
 }

@@ -11,6 +11,7 @@ import org.battenbook.book.Line;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.unit.Form;
+import org.battenbook.value.Kind;
 
 /** The cells of one page. */
 final class SheetBuilder {
@@ -72,7 +73,7 @@ final class SheetBuilder {
     if (plan.hasSubtitles()) {
       String note = table.table().note();
       String name = table.table().name().text();
-      add(SheetCell.words(table.headingRow() - 1, 0, Look.TITLE, name));
+      add(SheetCell.words(table.headingRow() - 1, 0, Look.SUBTITLE, name));
       if (!note.isEmpty()) {
         add(SheetCell.words(table.headingRow() - 1, 1, Look.NOTE, note));
       }
@@ -86,7 +87,7 @@ final class SheetBuilder {
             table.headingRow(),
             at,
             new CellContent.Words(withUnit(column)),
-            Look.HEADING,
+            isNumber(column) ? Look.NUMBER_HEADING : Look.HEADING,
             NumberFormats.GENERAL,
             Remarks.all(column)));
     for (int row = 0; row < table.table().rowCount(); row++) {
@@ -95,9 +96,13 @@ final class SheetBuilder {
     }
   }
 
+  private boolean isNumber(Place place) {
+    return book.place(place).kind() instanceof Kind.Measured;
+  }
+
   private String withUnit(Place place) {
     String unit = unit(place);
-    return place.name().text() + (unit.isEmpty() ? "" : ", " + unit);
+    return place.name().text() + (unit.isEmpty() ? "" : "\n" + unit);
   }
 
   private String unit(Place place) {
@@ -114,7 +119,10 @@ final class SheetBuilder {
             SheetPlan.WRITTEN, "as written",
             SheetPlan.NOTE, "note");
     headings.forEach(
-        (at, words) -> add(SheetCell.words(plan.linesHeading(), at, Look.HEADING, words)));
+        (at, words) -> {
+          Look look = at == SheetPlan.VALUE ? Look.NUMBER_HEADING : Look.HEADING;
+          add(SheetCell.words(plan.linesHeading(), at, look, words));
+        });
   }
 
   private void line(Line line, int row) {

@@ -11,6 +11,20 @@ package org.battenbook.export;
 record SheetCell(
     int row, int column, CellContent content, Look look, String format, String comment) {
 
+  /** What is seen in it: its value, or that of its formula. */
+  CellContent seen() {
+    return content instanceof CellContent.Formula formula ? formula.cached() : content;
+  }
+
+  boolean isHeading() {
+    return look == Look.HEADING || look == Look.NUMBER_HEADING;
+  }
+
+  /** Whether it is broken into lines where it is too long for its column. */
+  boolean wraps() {
+    return isHeading() || format.equals(NumberFormats.TEXT);
+  }
+
   static SheetCell words(int row, int column, Look look, String text) {
     return new SheetCell(row, column, new CellContent.Words(text), look, NumberFormats.GENERAL, "");
   }

@@ -16,12 +16,23 @@ final class Styles {
   private static final String FONT = "Arial";
   private static final short POINTS = 10;
   private static final short TITLE_POINTS = 14;
+  private static final short SUBTITLE_POINTS = 11;
   private static final String PAPER = "FAF5E6";
   private static final String SAWDUST = "EADFC4";
   private static final String INK = "2B2B2B";
   private static final String PENCIL = "6E6A62";
 
-  private record Key(Look look, String format, boolean quoted) {}
+  /** All that tells one style from another. */
+  private record Key(Look look, String format, Place place, boolean wraps, boolean quoted) {}
+
+  /** Where a cell's content stands in it. */
+  private enum Place {
+    /** Where the program puts it: numbers right, texts left. */
+    USUAL,
+    /** A text away from the number to its left. */
+    INDENTED,
+    CENTRED
+  }
 
   private final XSSFWorkbook workbook;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
@@ -34,13 +45,26 @@ final class Styles {
     usual.setFontHeightInPoints(POINTS);
   }
 
-  /**
-   * A style.
-   *
-   * @param quoted whether a text must not be taken for a formula when it is edited
-   */
-  XSSFCellStyle style(Look look, String format, boolean quoted) {
-    return styles.computeIfAbsent(new Key(look, format, quoted), this::make);
+  /** The style of a cell. */
+  XSSFCellStyle of(SheetCell cell) {
+    Key key =
+        new Key(cell.look(), cell.format(), place(cell), cell.wraps(), looksLikeFormula(cell));
+    return styles.computeIfAbsent(key, this::make);
+  }
+
+  private static Place place(SheetCell cell) {
+    if (cell.seen() instanceof CellContent.Truth) {
+      return Place.CENTRED;
+    }
+    boolean words = cell.seen() instanceof CellContent.Words && cell.look() != Look.NUMBER_HEADING;
+    return words && cell.column() > 0 ? Place.INDENTED : Place.USUAL;
+  }
+
+  /** A text that must not be taken for a formula when it is edited. */
+  private static boolean looksLikeFormula(SheetCell cell) {
+    return cell.content() instanceof CellContent.Words words
+        && !words.text().isEmpty()
+        && "=+-@\t\r\n".indexOf(words.text().charAt(0)) >= 0;
   }
 
   private XSSFCellStyle make(Key key) {
@@ -48,21 +72,35 @@ final class Styles {
     style.setFont(fonts.computeIfAbsent(key.look, this::font));
     style.setDataFormat(workbook.createDataFormat().getFormat(key.format));
     style.setQuotePrefixed(key.quoted);
+    style.setWrapText(key.wraps);
     style.setVerticalAlignment(VerticalAlignment.TOP);
-    style.setWrapText(key.format.equals(NumberFormats.TEXT));
+    stand(style, key.place);
     switch (key.look) {
       case HEADING -> heading(style);
+      case NUMBER_HEADING -> {
+        heading(style);
+        style.setAlignment(HorizontalAlignment.RIGHT);
+      }
       case GIVEN -> fill(style, PAPER);
       case OVERRIDDEN -> fill(style, SAWDUST);
-      case TITLE, NOTE, NAME, WORKED_OUT, FIXED, UNIT -> {}
+      case TITLE, SUBTITLE, NOTE, NAME, WORKED_OUT, FIXED, UNIT -> {}
     }
     return style;
   }
 
+  private static void stand(XSSFCellStyle style, Place place) {
+    switch (place) {
+      case USUAL -> {}
+      case CENTRED -> style.setAlignment(HorizontalAlignment.CENTER);
+      case INDENTED -> {
+        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setIndention((short) 1);
+      }
+    }
+  }
+
   private static void heading(XSSFCellStyle style) {
-    style.setWrapText(true);
     style.setVerticalAlignment(VerticalAlignment.BOTTOM);
-    style.setAlignment(HorizontalAlignment.LEFT);
     style.setBorderBottom(BorderStyle.MEDIUM);
     style.setBottomBorderColor(color(INK));
   }
@@ -75,11 +113,22 @@ final class Styles {
   private XSSFFont font(Look look) {
     XSSFFont font = workbook.createFont();
     font.setFontName(FONT);
-    font.setFontHeightInPoints(look == Look.TITLE ? TITLE_POINTS : POINTS);
-    font.setBold(look == Look.TITLE || look == Look.HEADING);
-    font.setItalic(look == Look.FIXED);
-    font.setColor(color(look == Look.NOTE || look == Look.UNIT ? PENCIL : INK));
+    font.setFontHeightInPoints(POINTS);
+    font.setColor(color(INK));
+    switch (look) {
+      case TITLE -> bold(font, TITLE_POINTS);
+      case SUBTITLE -> bold(font, SUBTITLE_POINTS);
+      case HEADING, NUMBER_HEADING -> bold(font, POINTS);
+      case FIXED -> font.setItalic(true);
+      case NOTE, UNIT -> font.setColor(color(PENCIL));
+      case NAME, GIVEN, WORKED_OUT, OVERRIDDEN -> {}
+    }
     return font;
+  }
+
+  private static void bold(XSSFFont font, short points) {
+    font.setBold(true);
+    font.setFontHeightInPoints(points);
   }
 
   private static XSSFColor color(String rgb) {

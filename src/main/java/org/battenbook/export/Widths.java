@@ -39,13 +39,14 @@ final class Widths {
     if (spreads(cell)) {
       return;
     }
-    int needed = cell.look() == Look.HEADING ? heading(text(cell.content())) : needed(cell) + ROOM;
+    int needed = (cell.isHeading() ? heading(text(cell.content())) : needed(cell)) + ROOM;
     columns.merge(cell.column(), Math.max(NARROWEST, needed), Math::max);
   }
 
   /** A title or a remark runs on over the empty cells beside it. */
   private static boolean spreads(SheetCell cell) {
     return cell.look() == Look.TITLE
+        || cell.look() == Look.SUBTITLE
         || (cell.look() == Look.NOTE && !cell.format().equals(NumberFormats.TEXT));
   }
 
@@ -56,8 +57,7 @@ final class Widths {
   }
 
   private static int needed(SheetCell cell) {
-    CellContent content =
-        cell.content() instanceof CellContent.Formula formula ? formula.cached() : cell.content();
+    CellContent content = cell.seen();
     if (content instanceof CellContent.Figure figure) {
       return figure(figure.number(), cell.format());
     }
@@ -84,12 +84,12 @@ final class Widths {
     return content instanceof CellContent.Blank ? "" : "FALSE";
   }
 
+  /** Letters are narrower than the digits that widths are counted in; bold ones less so. */
   private void heighten(SheetCell cell) {
-    boolean heading = cell.look() == Look.HEADING;
-    boolean wraps = heading || cell.format().equals(NumberFormats.TEXT);
-    if (wraps && cell.content() instanceof CellContent.Words words) {
-      int width = columns.getOrDefault(cell.column(), NARROWEST);
-      int lines = Lines.count(words.text(), heading ? width * 5 / 6 : width - 1);
+    if (cell.wraps() && cell.content() instanceof CellContent.Words words) {
+      int width = columns.getOrDefault(cell.column(), NARROWEST) - ROOM;
+      int letters = cell.isHeading() ? width : width * 9 / 8;
+      int lines = Lines.count(words.text(), Math.max(1, letters));
       if (lines > 1) {
         rows.merge(cell.row(), lines, Math::max);
       }

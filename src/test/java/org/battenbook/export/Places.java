@@ -1,0 +1,42 @@
+package org.battenbook.export;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.workbook.Filled;
+
+/** Where each value of a filled workbook stands in its file. */
+final class Places {
+  private Places() {}
+
+  static Map<Spot, Address> of(Filled filled) {
+    Map<Spot, Address> places = new LinkedHashMap<>();
+    for (SheetPlan sheet : new BookPlan(filled.checked()).sheets()) {
+      sheet
+          .lines()
+          .forEach(
+              (line, row) ->
+                  places.put(new Spot(line, 0), new Address(sheet.name(), row, SheetPlan.VALUE)));
+      sheet.tables().values().forEach(table -> addTable(table, places));
+    }
+    return places;
+  }
+
+  private static void addTable(TablePlan table, Map<Spot, Address> places) {
+    for (Column column : table.columns().keySet()) {
+      for (int row = 0; row < table.table().rowCount(); row++) {
+        places.put(new Spot(column, row), table.cell(column, row));
+      }
+    }
+  }
+
+  static Cell cell(XSSFWorkbook book, Address at) {
+    return requireNonNull(
+        requireNonNull(book.getSheet(at.sheet()).getRow(at.row())).getCell(at.column()));
+  }
+}

@@ -1,0 +1,95 @@
+package org.battenbook.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.bind.Spot;
+import org.battenbook.number.Real;
+import org.battenbook.unit.Form;
+import org.battenbook.value.Value;
+import org.battenbook.workbook.Filled;
+
+/**
+ * Exports a workbook, strips the file of the values beside its formulas, has Apache POI's evaluator
+ * work them out anew, and compares them with the workbook's own.
+ */
+final class Recalculation {
+  private Recalculation() {}
+
+  static XSSFWorkbook exported(Filled filled) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    SpreadsheetExport.write(filled, out);
+    return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
+  }
+
+  /** How many formula cells were compared. */
+  static int agrees(Filled filled) throws IOException {
+    try (XSSFWorkbook book = exported(filled)) {
+      forget(book);
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      int compared = 0;
+      for (Map.Entry<Spot, Address> place : Places.of(filled).entrySet()) {
+        Cell cell = Places.cell(book, place.getValue());
+        if (cell.getCellType() == CellType.FORMULA) {
+          String as = "%s at %s: %s".formatted(place.getKey(), place.getValue(), cell);
+          assertSame(filled, place.getKey(), evaluator.evaluate(cell), as);
+          compared++;
+        }
+      }
+      return compared;
+    }
+  }
+
+  private static void forget(XSSFWorkbook book) {
+    for (Sheet sheet : book) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            ((XSSFCell) cell).getCTCell().unsetV();
+          }
+        }
+      }
+    }
+  }
+
+  private static void assertSame(Filled filled, Spot spot, CellValue found, String as) {
+    Value expected = filled.results().value(spot);
+    if (expected instanceof Value.Amount amount) {
+      Form form = filled.checked().place(spot.place()).form();
+      assertThat(form).isNotNull();
+      assertClose(amount.quantity().in(form.unit()), found.getNumberValue(), as);
+    } else if (expected instanceof Value.Text text) {
+      assertThat(found.getStringValue()).as(as).isEqualTo(text.text());
+    } else if (expected instanceof Value.Row row) {
+      assertThat(found.getStringValue()).as(as).isEqualTo(row.name());
+    } else if (expected instanceof Value.YesNo yesNo) {
+      assertThat(found.getCellType()).as(as).isEqualTo(CellType.BOOLEAN);
+      assertThat(found.getBooleanValue()).as(as).isEqualTo(yesNo.yes());
+    } else if (expected instanceof Value.Day day) {
+      assertThat(DateUtil.getLocalDateTime(found.getNumberValue()).toLocalDate())
+          .as(as)
+          .isEqualTo(day.date());
+    } else {
+      assertThat(found.getCellType()).as(as).isEqualTo(CellType.ERROR);
+    }
+  }
+
+  private static void assertClose(Real expected, double found, String as) {
+    double allowed = Math.abs(expected.toDouble()) * 1e-12 + expected.bound();
+    assertThat(Math.abs(found - expected.toDouble()))
+        .as("%s, %s for %s", as, found, expected.toDouble())
+        .isLessThanOrEqualTo(allowed);
+  }
+}
