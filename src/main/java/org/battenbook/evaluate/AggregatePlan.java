@@ -32,6 +32,7 @@ final class AggregatePlan extends Plan {
 
   private final @Nullable LanePlan ofLanes;
   private final @Nullable LanePlan whereLanes;
+  private final List<Read> reads;
 
   /**
    * {@code where inner = outer}: rows are grouped by the inner side once, not gone through anew.
@@ -56,6 +57,7 @@ final class AggregatePlan extends Plan {
     this.dependsOnRow = dependsOnRow;
     this.ofLanes = of == null ? null : LaneCompiler.compile(of);
     this.whereLanes = where == null ? null : LaneCompiler.compile(where);
+    this.reads = collectReads();
   }
 
   @Override
@@ -118,9 +120,13 @@ final class AggregatePlan extends Plan {
 
   /** Everything that is read to work it out. */
   List<Read> reads() {
-    List<Read> reads = new ArrayList<>();
-    parts().forEach(part -> collect(part, true, reads));
     return reads;
+  }
+
+  private List<Read> collectReads() {
+    List<Read> found = new ArrayList<>();
+    parts().forEach(part -> collect(part, true, found));
+    return List.copyOf(found);
   }
 
   private static void collect(Plan plan, boolean inRow, List<Read> reads) {

@@ -1,8 +1,10 @@
 package org.battenbook.evaluate;
 
 import java.util.Map;
+import java.util.Set;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Need;
 import org.battenbook.column.Lane;
 import org.battenbook.evaluate.ColumnValues.Chunk;
 import org.battenbook.value.Value;
@@ -18,6 +20,7 @@ final class PlacePlan {
   private final int rowCount;
   private final LaneChunk.Reader reader;
   private final Written written;
+  private final Set<Need> needs;
 
   /**
    * A plan.
@@ -37,13 +40,15 @@ final class PlacePlan {
     this.formula = formula;
     this.lanes = formula == null || !slot.isColumn() ? null : LaneCompiler.compile(formula);
     this.cellFormulas = cellFormulas;
+    this.needs = checked.needs();
     this.rowCount = Program.rowCount(slot.place());
     this.reader = LaneChunk.Reader.of(checked.kind(), keys);
     this.written = new Written(checked.cells(), rowCount, reader);
   }
 
-  CheckedPlace checked() {
-    return checked;
+  /** All that the place's values are worked out from. */
+  Set<Need> needs() {
+    return needs;
   }
 
   @Nullable Plan formula() {

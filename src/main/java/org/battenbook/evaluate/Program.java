@@ -59,7 +59,7 @@ public final class Program {
   public @Nullable Program edited(CheckedBook edited, Place place, Diagnostics diagnostics) {
     CheckedPlace now = edited.place(place);
     List<Stage> order =
-        now.needs().equals(plan(place).checked().needs())
+        now.needs().equals(plan(place).needs())
             ? stages
             : Ordering.order(edited, slots, diagnostics);
     if (diagnostics.hasFaults()) {

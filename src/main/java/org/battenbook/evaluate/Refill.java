@@ -156,7 +156,7 @@ public final class Refill {
   private BitSet dirty(Slot slot) {
     BitSet dirty = new BitSet();
     dirty.or(edited.of(slot));
-    for (Need need : program.plan(slot).checked().needs()) {
+    for (Need need : program.plan(slot).needs()) {
       BitSet read = changed.of(program.slots().of(need.place()));
       if (!read.isEmpty() && need.reach() == Reach.SAME_ROW) {
         dirty.or(read);
