@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -13,6 +14,12 @@ import java.io.OutputStream;
  */
 final class Json {
   private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
+
+  private static final Separators SEPARATORS =
+      Separators.createDefaultInstance()
+          .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+          .withObjectEmptySeparator("")
+          .withArrayEmptySeparator("");
 
   private Json() {}
 
@@ -27,7 +34,9 @@ final class Json {
         JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
     try (JsonGenerator json = factory.createGenerator(out)) {
       json.setPrettyPrinter(
-          new DefaultPrettyPrinter().withObjectIndenter(INDENTER).withArrayIndenter(INDENTER));
+          new DefaultPrettyPrinter(SEPARATORS)
+              .withObjectIndenter(INDENTER)
+              .withArrayIndenter(INDENTER));
       content.write(json);
       json.writeRaw('\n');
     }

@@ -14,6 +14,7 @@ import org.battenbook.book.Table;
 import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
 import org.battenbook.syntax.Name;
+import org.battenbook.unit.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -100,6 +101,9 @@ public final class NameBinder {
     Optional<String> joined = missingOperator(name, scope);
     if (joined.isPresent()) {
       return joined.get();
+    }
+    if (Units.find(name.text()).isPresent()) {
+      return "a unit stands after a number: write 1 %s if that is meant".formatted(name);
     }
     List<String> tables = tablesWith(name);
     if (!tables.isEmpty()) {

@@ -50,7 +50,7 @@ final class LiteralUnits {
         part.unit(),
         part.unitSpan(),
         "'%s' is not a unit".formatted(part.unit()),
-        NearNames.question(part.unit(), Units.suggestions(part.unit())));
+        NearNames.question(Units.suggestions(part.unit())));
   }
 
   private static Reading mixed(QuantityLiteral literal, QuantityPart part) {

@@ -45,7 +45,7 @@ final class ShownForms {
           "unknown-unit",
           written.span(),
           "'%s' is not a unit".formatted(written.unit()),
-          NearNames.question(written.unit(), Units.suggestions(written.unit())));
+          NearNames.question(Units.suggestions(written.unit())));
       return Optional.empty();
     }
     Kind shown = new Kind.Measured(unit.get().dimension());

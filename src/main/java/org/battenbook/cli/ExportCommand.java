@@ -1,7 +1,6 @@
 package org.battenbook.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -46,11 +45,7 @@ final class ExportCommand extends JobCommand {
           "'%s' is to be a spreadsheet: end its name in %s".formatted(to, ENDING));
     }
     try {
-      Path target = Path.of(to);
-      if (Files.isDirectory(target)) {
-        throw new NoSuchChoice("'%s' is a folder; name a file in it".formatted(to));
-      }
-      return target;
+      return Path.of(to);
     } catch (InvalidPathException invalid) {
       throw new NoSuchChoice("'%s' cannot be a file's name".formatted(to));
     }

@@ -1,9 +1,6 @@
 package org.battenbook.cli;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
-import java.nio.file.NoSuchFileException;
 import java.util.Arrays;
 import org.battenbook.book.Loader;
 import org.battenbook.workbook.UnknownPlace;
@@ -37,11 +34,13 @@ final class Mishap {
       String repair = unreadable.repair();
       return repair.isEmpty() ? unreadable.message() : unreadable.message() + "; " + repair;
     }
-    if (mishap instanceof UnknownPlace || mishap instanceof NoSuchChoice) {
+    if (mishap instanceof UnknownPlace
+        || mishap instanceof NoSuchChoice
+        || mishap instanceof SafeFile.NotWritten) {
       return String.valueOf(mishap.getMessage());
     }
-    if (mishap instanceof IOException failure) {
-      return message(failure);
+    if (mishap instanceof IOException) {
+      return "the answer cannot be written: " + mishap.getMessage();
     }
     if (mishap instanceof OutOfMemoryError) {
       return "the workbook does not fit into memory; give Java more, 'java -Xmx4g -jar …'";
@@ -50,19 +49,6 @@ final class Mishap {
       return "the workbook is nested too deeply to be worked out";
     }
     return "Battenbook itself is at fault, not the workbook: " + atFault(mishap);
-  }
-
-  private static String message(IOException failure) {
-    if (failure instanceof NoSuchFileException missing) {
-      return "there is no folder for '%s'".formatted(missing.getFile());
-    }
-    if (failure instanceof AccessDeniedException denied) {
-      return "'%s' may not be written".formatted(denied.getFile());
-    }
-    if (failure instanceof FileSystemException inFile && inFile.getReason() != null) {
-      return "'%s' cannot be written: %s".formatted(inFile.getFile(), inFile.getReason());
-    }
-    return "the answer cannot be written: " + failure.getMessage();
   }
 
   /** What a report of the mistake needs, on one line. */

@@ -6,8 +6,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -21,13 +24,36 @@ final class SafeFile {
     void writeTo(OutputStream out) throws IOException;
   }
 
+  /** A file that could not be written, and why, in words. */
+  static final class NotWritten extends IOException {
+    private static final long serialVersionUID = 1;
+
+    NotWritten(Path target, String reason) {
+      super("'%s' cannot be written: %s".formatted(target, reason));
+    }
+  }
+
   /**
    * Writes a file; an earlier one of that name stays as it was until the new one is whole.
    *
-   * @throws IOException when it cannot be written; nothing has changed then
+   * @throws NotWritten when it cannot be written; nothing has changed then
    */
-  static void write(Path target, Content content) throws IOException {
-    Path place = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+  static void write(Path target, Content content) throws NotWritten {
+    if (Files.isDirectory(target)) {
+      throw new NotWritten(target, "it is a folder; name a file in it");
+    }
+    if (Files.exists(target) && !Files.isWritable(target)) {
+      throw new NotWritten(target, "there is one already that may not be changed");
+    }
+    try {
+      Path place = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+      writeBeside(place, content);
+    } catch (IOException failure) {
+      throw new NotWritten(target, reason(failure, target));
+    }
+  }
+
+  private static void writeBeside(Path place, Content content) throws IOException {
     Path beside = newBeside(place);
     try {
       fill(beside, content);
@@ -36,6 +62,18 @@ final class SafeFile {
     } finally {
       Files.deleteIfExists(beside);
     }
+  }
+
+  private static String reason(IOException failure, Path target) {
+    if (failure instanceof NoSuchFileException) {
+      return "there is no folder '%s'".formatted(target.getParent());
+    }
+    if (failure instanceof AccessDeniedException) {
+      return "its folder may not be changed";
+    }
+    String reason =
+        failure instanceof FileSystemException inFile ? inFile.getReason() : failure.getMessage();
+    return reason == null ? "the computer does not say why" : reason;
   }
 
   private static void fill(Path beside, Content content) throws IOException {

@@ -5,6 +5,7 @@ import org.battenbook.answer.WhyAnswer;
 import org.battenbook.derive.Derivation;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -23,6 +24,12 @@ final class WhyCommand extends JobCommand {
   @Option(names = "--json", description = "Answers in JSON.")
   boolean json;
 
+  @Option(
+      names = "--depth",
+      paramLabel = "N",
+      description = "Tells of parts so many steps down; as far as one can read if left out.")
+  @Nullable Integer depth;
+
   WhyCommand(Terminal terminal) {
     super(terminal);
   }
@@ -32,8 +39,10 @@ final class WhyCommand extends JobCommand {
     Derivation derivation = filled.why(place);
     if (json) {
       WhyAnswer.of(filled, derivation).writeTo(terminal.out());
-    } else {
+    } else if (depth == null) {
       new WhyReport(terminal).print(derivation);
+    } else {
+      new WhyReport(terminal).print(derivation, Math.max(0, depth));
     }
     return ExitStatus.DONE;
   }

@@ -1,5 +1,6 @@
 package org.battenbook.cli;
 
+import java.util.List;
 import org.battenbook.answer.ExactText;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.Derivation.How;
@@ -7,11 +8,15 @@ import org.battenbook.source.DisplayText;
 import org.battenbook.value.Value;
 
 /**
- * Shows where a value came from: each value with its place, its formula, and below it its parts.
+ * Shows where a value came from: each value with its place, its formula, and below it its parts, as
+ * deep as a person can still read.
  */
 final class WhyReport {
   private static final String STEP = "  ";
   private static final int PLACE_AT = 64;
+
+  /** So many values are told of, unless a person asks for more. */
+  private static final int MOST_VALUES = 60;
 
   private final Terminal terminal;
 
@@ -19,30 +24,57 @@ final class WhyReport {
     this.terminal = terminal;
   }
 
+  /** To the depth that a person can still read. */
   void print(Derivation derivation) {
-    print(derivation, "");
+    int depth = 1;
+    int below = count(derivation, depth + 1);
+    while (below > count(derivation, depth) && below <= MOST_VALUES) {
+      depth++;
+      below = count(derivation, depth + 1);
+    }
+    print(derivation, depth);
   }
 
-  private void print(Derivation node, String indent) {
-    head(node, indent);
+  /** To so many steps below the value asked for. */
+  void print(Derivation derivation, int depth) {
+    if (print(derivation, "", depth)) {
+      aside("", "Parts further down are left out: ask why of one of these, or add --depth.");
+    }
+  }
+
+  private static int count(Derivation node, int depth) {
+    int below = depth == 0 ? 0 : node.from().stream().mapToInt(n -> count(n, depth - 1)).sum();
+    return 1 + below;
+  }
+
+  /** Whether parts were left out. */
+  private boolean print(Derivation node, String indent, int depth) {
+    boolean cut = depth == 0 && !node.from().isEmpty();
+    head(node, indent, cut);
     String inner = indent + STEP + STEP;
     formula(node, inner);
     exact(node, inner);
     rounding(node, inner);
     changed(node, inner);
     override(node, inner);
-    node.from().forEach(part -> print(part, indent + STEP));
+    for (Derivation part : depth == 0 ? List.<Derivation>of() : node.from()) {
+      cut |= print(part, indent + STEP, depth - 1);
+    }
     if (node.rowsLeftOut() > 0) {
       aside(indent + STEP, "and %s more rows alike".formatted(node.rowsLeftOut()));
     }
+    return cut;
   }
 
-  private void head(Derivation node, String indent) {
+  private void head(Derivation node, String indent, boolean cut) {
     String told = indent + DisplayText.safe(node.place() + " = " + node.shown().text());
     int blanks = Math.max(2, PLACE_AT - DisplayText.width(told));
     terminal
         .out()
-        .println(told + " ".repeat(blanks) + terminal.paint(Ink.ASIDE, DisplayText.safe(at(node))));
+        .println(
+            told
+                + " ".repeat(blanks)
+                + terminal.paint(Ink.ASIDE, DisplayText.safe(at(node) + (cut ? " …" : ""))));
     if (!node.note().isEmpty()) {
       aside(indent + STEP + STEP, "-- " + node.note());
     }
@@ -60,12 +92,13 @@ final class WhyReport {
   }
 
   private void formula(Derivation node, String indent) {
-    boolean isLiteral = node.from().isEmpty() && node.how() == How.GIVEN;
+    boolean isLiteral = node.from().isEmpty() && node.how() != How.WORKED_OUT;
     if (node.formula().isEmpty() || isLiteral || node.isRepeated()) {
       return;
     }
     line(indent, "= " + oneLine(node.formula()));
-    if (!node.withValues().isEmpty() && !node.withValues().equals(node.formula())) {
+    boolean isPlain = node.withValues().equals(node.shown().text());
+    if (!node.withValues().isEmpty() && !isPlain && !node.withValues().equals(node.formula())) {
       line(indent, "= " + node.withValues());
     }
   }
@@ -90,8 +123,13 @@ final class WhyReport {
       line(
           indent,
           "rounded to a step of %s, which moved it by %s"
-              .formatted(rounding.stepShown().text(), ExactText.of(rounding.movedBy())));
+              .formatted(rounding.stepShown().text(), signed(rounding.movedBy())));
     }
+  }
+
+  private static String signed(Value value) {
+    boolean up = value instanceof Value.Amount amount && amount.quantity().number().signum() > 0;
+    return (up ? "+" : "") + ExactText.of(value);
   }
 
   private void changed(Derivation node, String indent) {

@@ -25,9 +25,13 @@ public final class NearNames {
         .toList();
   }
 
-  /** As a question to end a message with: {@code did you mean 'a', 'b'?}; empty for none. */
+  /** As a question to end a message with: {@code did you mean 'a' or 'b'?}; empty for none. */
   public static String question(String wanted, Collection<String> known) {
-    List<String> near = of(wanted, known);
+    return question(of(wanted, known));
+  }
+
+  /** The question whether one of these was meant; empty for none. */
+  public static String question(List<String> near) {
     return near.isEmpty() ? "" : "did you mean '" + String.join("' or '", near) + "'?";
   }
 

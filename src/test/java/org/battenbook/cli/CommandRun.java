@@ -1,0 +1,51 @@
+package org.battenbook.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One run of the command, and all that it told. */
+record CommandRun(int status, String out, String err) {
+
+  /** Runs it in this process, by the same way in that the command has. */
+  static CommandRun of(String... arguments) {
+    return of(false, arguments);
+  }
+
+  static CommandRun coloured(String... arguments) {
+    return of(true, arguments);
+  }
+
+  private static CommandRun of(boolean coloured, String... arguments) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new PrintStream(out, false, StandardCharsets.UTF_8),
+            new PrintStream(err, false, StandardCharsets.UTF_8),
+            StandardCharsets.UTF_8,
+            coloured);
+    int status = Battenbook.run(terminal, arguments);
+    return new CommandRun(
+        status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  /** Runs it in a process of its own with so much memory. */
+  static CommandRun withMemory(String memory, String... arguments)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Xmx" + memory);
+    command.add("-cp");
+    command.add(System.getProperty("java.class.path"));
+    command.add(Battenbook.class.getName());
+    command.addAll(List.of(arguments));
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    return new CommandRun(process.waitFor(), "", told);
+  }
+}
