@@ -32,7 +32,7 @@ class SafeFileTest {
                       out.write(1);
                       throw new IOException("the disk is full");
                     }))
-        .hasMessage("the disk is full");
+        .hasMessage("'%s' cannot be written: the disk is full".formatted(target));
     assertThat(target).hasContent("earlier");
     assertThat(folder).isDirectoryNotContaining("glob:**.part*");
   }
