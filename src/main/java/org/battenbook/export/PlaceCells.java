@@ -1,6 +1,7 @@
 package org.battenbook.export;
 
 import java.util.Optional;
+import java.util.Set;
 import org.battenbook.bind.Spot;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
@@ -16,6 +17,15 @@ import org.battenbook.value.Value;
 
 /** The cell of a value: what a person wrote, a live formula, or a value with the reason for it. */
 final class PlaceCells {
+  /** Faults that a spreadsheet finds by itself, whatever the noise of its doubles. */
+  private static final Set<String> FOUND_TOO =
+      Set.of(
+          "no-row-fits",
+          "largest-of-nothing",
+          "smallest-of-nothing",
+          "average-of-nothing",
+          "negative-root");
+
   private final PlaceReads reads;
   private final CheckedBook book;
   private final Results results;
@@ -72,7 +82,7 @@ final class PlaceCells {
     Value value = results.value(spot);
     CellContent content = CellContents.of(value, book.place(spot.place()).form());
     try {
-      if (value instanceof Value.Fault fault) {
+      if (value instanceof Value.Fault fault && !FOUND_TOO.contains(fault.code())) {
         throw new Inexpressible(fault.message());
       }
       if (!Trace.every(results, spot, Operation::agreesInSpreadsheet)) {
@@ -81,10 +91,15 @@ final class PlaceCells {
       SpreadsheetText text =
           new Translation(reads, formula, standing).translate(formula.expression());
       String shown = FormulaLimits.checked(inCell(spot, text)).toString();
-      return cell(spot, at, new CellContent.Formula(shown, false, content), look(spot), "");
+      return cell(
+          spot, at, new CellContent.Formula(shown, false, content), look(spot), fault(value));
     } catch (Inexpressible reason) {
       return cell(spot, at, content, Look.FIXED, "a value, not a formula: " + reason.reason());
     }
+  }
+
+  private static String fault(Value value) {
+    return value instanceof Value.Fault fault ? fault.message() : "";
   }
 
   /** A number in the shown unit, a row by its name. */

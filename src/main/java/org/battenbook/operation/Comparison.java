@@ -121,7 +121,10 @@ abstract class Comparison implements Operation {
       return SpreadsheetText.call("ABS", left.minus(right)).compared(guarded, NOISE);
     }
     if (left.content() == Content.TEXT || right.content() == Content.TEXT) {
-      return trimmed(left).compared(exact, trimmed(right));
+      boolean ofColumns = left.isColumn() || right.isColumn();
+      return ofColumns
+          ? name(left).compared(exact, name(right))
+          : trimmed(left).compared(exact, trimmed(right));
     }
     return left.compared(exact, right);
   }
@@ -138,7 +141,12 @@ abstract class Comparison implements Operation {
   }
 
   private static SpreadsheetText trimmed(SpreadsheetText text) {
+    return SpreadsheetText.call("TRIM", Content.TEXT, List.of(name(text)));
+  }
+
+  /** A text, or what a row is called. */
+  private static SpreadsheetText name(SpreadsheetText text) {
     SpreadsheetText name = text.rowName();
-    return SpreadsheetText.call("TRIM", Content.TEXT, List.of(name == null ? text : name));
+    return name == null ? text : name;
   }
 }

@@ -27,6 +27,10 @@ final class Places {
     return places;
   }
 
+  static Address at(Filled filled, Spot spot) {
+    return requireNonNull(of(filled).get(spot));
+  }
+
   private static void addTable(TablePlan table, Map<Spot, Address> places) {
     for (Column column : table.columns().keySet()) {
       for (int row = 0; row < table.table().rowCount(); row++) {

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
@@ -32,6 +34,23 @@ final class Recalculation {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     SpreadsheetExport.write(filled, out);
     return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
+  }
+
+  /** The places that are written as values though a formula works them out, with the reasons. */
+  static Map<Spot, String> fixed(Filled filled) throws IOException {
+    Map<Spot, String> fixed = new LinkedHashMap<>();
+    try (XSSFWorkbook book = exported(filled)) {
+      Places.of(filled)
+          .forEach(
+              (spot, at) -> {
+                Comment comment = Places.cell(book, at).getCellComment();
+                String said = comment == null ? "" : comment.getString().getString();
+                if (said.startsWith("a value, not a formula")) {
+                  fixed.put(spot, said);
+                }
+              });
+    }
+    return fixed;
   }
 
   /** How many formula cells were compared. */
