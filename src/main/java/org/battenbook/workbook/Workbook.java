@@ -1,6 +1,7 @@
 package org.battenbook.workbook;
 
 import java.util.List;
+import java.util.Optional;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
 import org.battenbook.book.Loader;
@@ -48,9 +49,15 @@ public final class Workbook {
   public static Workbook open(String job, Loader loader) throws Loader.Unreadable {
     Diagnostics diagnostics = new Diagnostics();
     Book book = BookAssembly.assemble(job, loader, diagnostics);
+    Optional<Program> program = DeepStack.call(() -> compile(book, diagnostics));
+    return new Workbook(book, diagnostics.inOrder(), program.orElse(null));
+  }
+
+  private static Optional<Program> compile(Book book, Diagnostics diagnostics) {
     CheckedBook checked = BookCheck.check(book, diagnostics);
-    Program program = diagnostics.hasFaults() ? null : Program.compile(checked, diagnostics);
-    return new Workbook(book, diagnostics.inOrder(), program);
+    return diagnostics.hasFaults()
+        ? Optional.empty()
+        : Optional.ofNullable(Program.compile(checked, diagnostics));
   }
 
   public String title() {

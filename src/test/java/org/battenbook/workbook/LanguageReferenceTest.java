@@ -25,6 +25,7 @@ class LanguageReferenceTest {
     assertThat(filled.faults()).isEmpty();
     assertThat(filled.find("top rail of Tide chart").exact()).isEqualTo("115/8");
     assertThat(filled.find("first stick").value())
-        .isInstanceOfSatisfying(Value.Row.class, row -> assertThat(row.name()).isEqualTo("ash cap"));
+        .isInstanceOfSatisfying(
+            Value.Row.class, row -> assertThat(row.name()).isEqualTo("ash cap"));
   }
 }

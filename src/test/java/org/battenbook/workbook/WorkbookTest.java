@@ -190,6 +190,29 @@ class WorkbookTest {
   }
 
   @Test
+  void ten_thousand_lines_that_need_each_other_are_one_circle_or_one_answer() {
+    StringBuilder chain = new StringBuilder("workbook \"t\"\npage p\n");
+    for (int i = 0; i < 10_000; i++) {
+      chain.append("  ").append(word(i)).append(" = ").append(word(i + 1)).append(" + 1\n");
+    }
+    String open = chain + "  " + word(10_000) + " = 1\n";
+    assertThat(TextLoader.of(open).open().fill().find(word(0)).exact()).isEqualTo("10001");
+    String circle = chain + "  " + word(10_000) + " = " + word(0) + "\n";
+    assertThat(TextLoader.of(circle).open().diagnostics())
+        .extracting(Diagnostic::code)
+        .containsExactly("formula-circle");
+  }
+
+  /** A name for a number, in letters. */
+  private static String word(int number) {
+    StringBuilder word = new StringBuilder("x");
+    for (int rest = number + 1; rest > 0; rest /= 26) {
+      word.append((char) ('a' + rest % 26));
+    }
+    return word.toString();
+  }
+
+  @Test
   void each_fault_has_its_code() {
     assertThat(codes("workbook \"t\"\npage p\n  x = 3 in + 2 lb\n"))
         .containsExactly("dimension-mismatch");
