@@ -56,6 +56,7 @@ import org.battenbook.syntax.Root;
 import org.battenbook.syntax.Selection;
 import org.battenbook.syntax.ShownAs;
 import org.battenbook.syntax.TextLiteral;
+import org.battenbook.syntax.TextPart;
 import org.battenbook.syntax.TruthLiteral;
 import org.jspecify.annotations.Nullable;
 
@@ -282,12 +283,10 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
     return text(literal.TEXT().getSymbol(), false);
   }
 
-  private Expression text(Token token, boolean withHoles) {
+  private Expression text(Token token, boolean mayShowValues) {
     Span span = LineTokens.span(source, token);
-    TextBuilder builder = new TextBuilder(this, source, faults);
-    return withHoles
-        ? new TextLiteral(nextId++, span, builder.withHoles(span))
-        : new TextLiteral(nextId++, span, TextBuilder.plain(span));
+    List<TextPart> parts = new TextBuilder(this, source, faults).read(span, mayShowValues);
+    return new TextLiteral(nextId++, span, parts);
   }
 
   /** What stands in a hole of a text; a part of this formula. */

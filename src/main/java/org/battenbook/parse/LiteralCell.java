@@ -57,7 +57,7 @@ final class LiteralCell {
       close = text.indexOf('"', close + 2);
     }
     return close == end - 1 && close > at
-        ? new TextLiteral(0, span, TextBuilder.plain(span))
+        ? new TextLiteral(0, span, TextBuilder.inCell(span))
         : null;
   }
 

@@ -128,7 +128,11 @@ final class Malformed {
         "write a quote inside a text twice: \"" + body.replace("\"", "\"\"") + "\"");
   }
 
+  /** The first such sign of a line speaks for the others. */
   private void stray(int index) {
+    if (line.find(WorkbookLexer.STRAY) < index) {
+      return;
+    }
     String sign = text(index);
     faults.fault(
         "stray-sign",

@@ -47,6 +47,7 @@ final class SyntaxExplanation {
         StatementExplanation.explain(line, at, explanation.open.isEmpty(), faults)
             || explanation.side()
             || explanation.end()
+            || explanation.reservedStart()
             || explanation.missingOperator()
             || explanation.wordInName()
             || explanation.bracket()
@@ -97,10 +98,10 @@ final class SyntaxExplanation {
           line.span(at, line.count() - 1),
           "'%s' comes after 'shown as'",
           "'shown as' ends a line: put it last");
-    } else if (type == OVER && line.find(COUNT_OF) >= 0 && line.find(COUNT_OF) < at) {
+    } else if (type == OVER && line.type(operandStart(at - 1) - 1) == COUNT_OF) {
       fault(
           "count-with-over",
-          line.span(line.find(COUNT_OF), Math.min(at + 1, line.count() - 1)),
+          line.span(operandStart(at - 1) - 1, Math.min(at + 1, line.count() - 1)),
           "'count of' counts the rows of a table: no 'over' follows",
           "write count of and the table's name");
     } else if (before == OVER || before == COUNT_OF || before == ROW_OF) {
@@ -172,6 +173,19 @@ final class SyntaxExplanation {
     return false;
   }
 
+  /** {@code true width}: a reserved word before the other words of a name. */
+  private boolean reservedStart() {
+    boolean starts = (before == TRUE || before == FALSE) && type == WORD;
+    if (starts) {
+      reserved(at - 1);
+    }
+    return starts;
+  }
+
+  private void reserved(int index) {
+    fault("reserved-word", line.span(index), "'%s' cannot be a word of a name", RESERVED_WORDS);
+  }
+
   private boolean missingOperator() {
     boolean sideBySide = closesOperand(before) && opensOperand(type);
     if (!sideBySide || (before == WORD && isReserved(type))) {
@@ -213,16 +227,35 @@ final class SyntaxExplanation {
 
   /** A reserved word beside the words of a name. */
   private boolean wordInName() {
-    if (!isReserved(type)) {
+    boolean followsOpener = at > 0 && (wantsMore(before) || before == OPEN);
+    if (!isReserved(type) || followsOpener) {
       return false;
     }
-    boolean inName = before == WORD || line.isWord(at + 1);
-    fault(
-        inName ? "reserved-word" : "word-out-of-place",
-        line.span(at),
-        inName ? "'%s' cannot be a word of a name" : "'%s' has nothing to belong to here",
-        inName ? RESERVED_WORDS : belongsTo());
+    if (type == OVER && aggregateInName() > 0) {
+      int start = aggregateInName();
+      Span name = line.span(operandStart(at - 1), start - 1);
+      fault(
+          "operator-missing",
+          name.to(line.span(start + 1)),
+          "an operator is missing between '%s' and '%s'"
+              .formatted(name.text(), line.span(start, start + 1).text()),
+          "write + - * or / between them");
+    } else if (before == WORD || line.isWord(at + 1)) {
+      reserved(at);
+    } else {
+      fault("word-out-of-place", line.span(at), "'%s' has nothing to belong to here", belongsTo());
+    }
     return true;
+  }
+
+  /** Where {@code sum of} or its like stands amid the words of the name before; 0 if nowhere. */
+  private int aggregateInName() {
+    for (int i = operandStart(at - 1) + 1; i < at - 1; i++) {
+      if (TokenJoins.isAggregate(line, i)) {
+        return i;
+      }
+    }
+    return 0;
   }
 
   private String belongsTo() {

@@ -36,12 +36,18 @@ final class TextBuilder {
     return text.charAt(0) == '"' ? inside.replace("\"\"", "\"") : inside;
   }
 
-  static List<TextPart> plain(Span quoted) {
+  /** The parts of a text of a row's cell, in which a brace is only a brace. */
+  static List<TextPart> inCell(Span quoted) {
     String words = words(quoted);
     return words.isEmpty() ? List.of() : List.of(new TextPart.Words(words));
   }
 
-  List<TextPart> withHoles(Span quoted) {
+  /**
+   * The parts of a text of a formula.
+   *
+   * @param mayShowValues whether the text is a message, or what a line gives
+   */
+  List<TextPart> read(Span quoted, boolean mayShowValues) {
     String text = source.text();
     boolean doubling = text.charAt(quoted.start()) == '"';
     int end = quoted.end() - 1;
@@ -50,7 +56,7 @@ final class TextBuilder {
       char c = text.charAt(at);
       boolean doubled = at + 1 < end && text.charAt(at + 1) == c;
       if (c == '{' && !doubled) {
-        at = hole(at, end);
+        at = mayShowValues ? hole(at, end) : refuseHole(at, end);
         continue;
       }
       refuseLooseBrace(at, c, doubled);
@@ -70,6 +76,15 @@ final class TextBuilder {
           "this brace closes nothing",
           "write {name} to show a value, or }} for a brace itself");
     }
+  }
+
+  private int refuseHole(int open, int end) {
+    faults.fault(
+        "hole-out-of-place",
+        source.span(open, open + 1),
+        "a value cannot be shown inside this text",
+        "braces show a value only in a message or in what a line gives; write {{ for a brace itself");
+    return end;
   }
 
   /** Reads a hole from its brace on, and gives where the text goes on behind it. */

@@ -7,7 +7,6 @@ import java.util.Set;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 import org.battenbook.parse.generated.WorkbookParser;
-import org.battenbook.source.Span;
 
 /**
  * Joins what is one thing and several words: {@code sum of}, {@code rounded up to}, {@code shown
@@ -59,8 +58,8 @@ final class TokenJoins {
   }
 
   private void word() {
-    boolean opensName = !line.isWord(at - 1) || isUnit(joined.size() - 1);
-    if (is("with", at) && isPreference(at + 1) && inSelection) {
+    boolean opensName = joined.isEmpty() || lastJoined() != WorkbookParser.WORD;
+    if (isPreference(at)) {
       take(2, WorkbookParser.WITH);
     } else if (opensName && is("of", at + 1)) {
       beforeOf();
@@ -113,7 +112,7 @@ final class TokenJoins {
     int type = line.type(at);
     if (type == WorkbookParser.PERCENT || type == WorkbookParser.DEGREE) {
       takeUnit(at);
-    } else if (type == WorkbookParser.WORD && !(inSelection && is("with", at))) {
+    } else if (type == WorkbookParser.WORD && !isPreference(at)) {
       takeUnit(boardFeet(at));
     }
   }
@@ -156,29 +155,38 @@ final class TokenJoins {
   /** {@code 12 in/height of wall}: only a name goes on with a further word. */
   private void refuseRunningIntoName(int last) {
     int slash = last - 1;
-    boolean runsOn = line.isWord(last + 1) && line.type(slash) == WorkbookParser.SLASH;
-    if (!runsOn) {
+    boolean runsOn = line.isWord(last + 1) && !isPreference(last + 1);
+    if (!runsOn || line.type(slash) != WorkbookParser.SLASH) {
       return;
     }
     int lastWord = last + 1;
     while (line.isWord(lastWord + 1)) {
       lastWord++;
     }
-    Span span = line.span(at, lastWord);
-    String apart = line.span(at, slash - 1).text() + " / " + line.span(last, lastWord).text();
+    int number = Math.max(0, at - 1);
+    String unit = line.span(number, slash - 1).text();
+    String name = line.span(last, lastWord).text();
     faults.fault(
         "unit-runs-into-name",
-        span,
-        "'%s' runs a unit into a name".formatted(span.text()),
-        "put spaces around the sign: " + apart);
+        line.span(number, lastWord),
+        "'%s' is not a unit, since a name goes on there".formatted(line.span(at, last).text()),
+        "put spaces around the sign: %s / %s".formatted(unit, name));
   }
 
-  private boolean isUnit(int index) {
-    return index >= 0 && joined.get(index).getType() == WorkbookParser.UNIT;
+  private int lastJoined() {
+    return joined.get(joined.size() - 1).getType();
   }
 
+  /** Whether {@code sum of} or its like stands there as two words. */
+  static boolean isAggregate(LineTokens line, int index) {
+    return AGGREGATES.contains(word(line, index)) && is(line, index + 1, "of");
+  }
+
+  /** {@code with smallest} or {@code with largest}, where a row is chosen. */
   private boolean isPreference(int index) {
-    return is("smallest", index) || is("largest", index);
+    return inSelection
+        && is("with", index)
+        && (is("smallest", index + 1) || is("largest", index + 1));
   }
 
   private boolean is(String word, int index) {

@@ -9,8 +9,6 @@ import org.antlr.v4.runtime.tree.TerminalNode;
 import org.battenbook.parse.generated.WorkbookBaseVisitor;
 import org.battenbook.parse.generated.WorkbookParser;
 import org.battenbook.parse.generated.WorkbookParser.AggregateContext;
-import org.battenbook.parse.generated.WorkbookParser.BracketContext;
-import org.battenbook.parse.generated.WorkbookParser.CallContext;
 import org.battenbook.parse.generated.WorkbookParser.ChoiceContext;
 import org.battenbook.parse.generated.WorkbookParser.ComparisonContext;
 import org.battenbook.parse.generated.WorkbookParser.CountContext;
@@ -105,15 +103,18 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
       return;
     }
     String how = rounding.ROUND(0).getText();
-    String first = text(step.product(0).signed(0));
-    String rest = text(step).substring(first.length());
     String left = text(rounding.sum(0));
+    String bracketed = "%s %s (%s)".formatted(left, how, text(step));
+    PowerContext first = step.product(0).signed(0).power();
+    String alone = first == null ? text(step) : text(first.primary());
+    String rest = text(step).substring(alone.length());
     refuse(
-        "two-readings",
+        "rounding-step",
         step,
         "'%s' is more than a rounding's step".formatted(text(step)),
-        "write (%s %s %s)%s, or %s %s (%s)"
-            .formatted(left, how, first, rest, left, how, text(step)));
+        rest.isEmpty()
+            ? "write " + bracketed
+            : "write (%s %s %s)%s, or %s".formatted(left, how, alone, rest, bracketed));
   }
 
   @Override
@@ -136,12 +137,13 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
     if (whole == null || part == null || !glued) {
       return;
     }
+    Span both = source.span(start(whole), end(part));
     String first = text(whole);
     String second = text(part);
     if (first.matches("\\d+") && isFraction(part) && unit(part) != null) {
-      twoReadings(sum, first + "-" + second, first + " " + unit(part) + " - " + second);
+      refuse(both, first + "-" + second, first + " " + unit(part) + " - " + second);
     } else if ("ft".equals(unit(whole)) && "in".equals(unit(part))) {
-      twoReadings(sum, first + " " + second, first + " - " + second);
+      refuse(both, first + " " + second, first + " - " + second);
     }
   }
 
@@ -168,7 +170,6 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
       String[] parts = text(over).split("[/⁄]", -1);
       String below = text(product.signed(right));
       refuse(
-          "two-readings",
           source.span(start(over), end(product.signed(right))),
           "(%s) / %s".formatted(text(over), below),
           "%s / (%s/%s)".formatted(parts[0], parts[1], below));
@@ -187,7 +188,6 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
     String[] parts = text(fraction).split("[/⁄]", 2);
     String below = unit(fraction) == null ? parts[1] : "(" + parts[1] + ")";
     refuse(
-        "two-readings",
         source.span(start(product.signed(right - 1)), end(fraction)),
         "%s / (%s)".formatted(left, text(fraction)),
         "%s / %s / %s".formatted(left, parts[0], below));
@@ -199,7 +199,6 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
     String divided = text(under);
     boolean wholes = number.matches("\\d+") && divided.matches("\\d+\\D.*");
     refuse(
-        "two-readings",
         source.span(start(over), end(under)),
         wholes
             ? number + "/" + divided
@@ -232,8 +231,8 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
           "two-readings",
           power,
           "'%s' can be read in two ways".formatted(text(power)),
-          "write (%s^%s)^…, or the upper powers as one whole number"
-              .formatted(text(power.primary()), text(power.exponent(0))));
+          "write (%s^%s)^%s, or the upper powers as one whole number"
+              .formatted(text(power.primary()), text(power.exponent(0)), text(power.exponent(1))));
     } else if (!power.POWER().isEmpty()) {
       base(power);
       exponent(power);
@@ -256,6 +255,12 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
           power,
           "(%s)^%s".formatted(written, exponent),
           "%s / %s^%s".formatted(parts[0], parts[1], exponent));
+    } else if (base.number().MIXED() != null) {
+      String[] parts = written.split("[\\s\\p{Zs}-]+", 2);
+      twoReadings(
+          power,
+          "(%s)^%s".formatted(written, exponent),
+          "%s + (%s)^%s".formatted(parts[0], parts[parts.length - 1], exponent));
     }
   }
 
@@ -320,7 +325,7 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
   /** What ends with an open condition takes all that follows, so it stands alone or in brackets. */
   private void where(PrimaryContext whole, ExpressionContext last) {
     String first = whole.getStart().getText();
-    if (!isWhole(whole)) {
+    if (!isWhole(whole) || isWithinAnother(whole)) {
       bracket(
           "where-inside-formula",
           whole,
@@ -343,14 +348,12 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
     refuse(code, inner, message, "write (%s)".formatted(text(inner)));
   }
 
-  /** The first rounding under a tree that no bracket holds, if any. */
+  /** The first rounding under a tree that stands amid its operators, if any. */
   private static @Nullable RoundingContext openRounding(ParseTree tree) {
     if (tree instanceof RoundingContext rounding && !rounding.ROUND().isEmpty()) {
       return rounding;
     }
-    if (tree instanceof BracketContext
-        || tree instanceof CallContext
-        || tree instanceof ChoiceContext) {
+    if (tree instanceof PrimaryContext) {
       return null;
     }
     for (int i = 0; i < tree.getChildCount(); i++) {
@@ -374,6 +377,18 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
     return true;
   }
 
+  /** Whether another {@code sum of} or {@code row of} goes on behind it, or might. */
+  private static boolean isWithinAnother(PrimaryContext primary) {
+    ParserRuleContext at = primary;
+    while (!(at instanceof ExpressionContext)) {
+      at = at.getParent();
+    }
+    ParserRuleContext around = at.getParent();
+    return around instanceof AggregateContext
+        || around instanceof CountContext
+        || around instanceof SelectionContext;
+  }
+
   /** The one operand that a tree is, without operators around it; absent if it is more. */
   private static @Nullable PrimaryContext single(ParseTree tree) {
     ParseTree at = tree;
@@ -383,7 +398,11 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
       }
       at = at.getChild(0);
     }
-    boolean goesOn = at instanceof ChoiceContext || at instanceof AggregateContext;
+    boolean goesOn =
+        at instanceof ChoiceContext
+            || at instanceof AggregateContext
+            || at instanceof CountContext
+            || at instanceof SelectionContext;
     return goesOn ? null : (PrimaryContext) at;
   }
 
@@ -416,10 +435,10 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
     }
   }
 
-  private void refuse(String code, Span span, String oneReading, String otherReading) {
+  private void refuse(Span span, String oneReading, String otherReading) {
     if (!faults.any()) {
       faults.fault(
-          code,
+          "two-readings",
           span,
           "'%s' can be read in two ways".formatted(span.text()),
           "write %s, or %s".formatted(oneReading, otherReading));
@@ -427,7 +446,7 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
   }
 
   private void twoReadings(ParserRuleContext at, String oneReading, String otherReading) {
-    refuse("two-readings", LineTokens.span(source, at), oneReading, otherReading);
+    refuse(LineTokens.span(source, at), oneReading, otherReading);
   }
 
   private static String between(ParserRuleContext context, int operator) {
