@@ -1,0 +1,172 @@
+package org.battenbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.Golden;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands on the shipped jobs, from end to end; what they tell stands in golden files. */
+class CommandTest {
+  private static final String MUSEUM = "workbooks/saltmarsh-ferry-museum.batten";
+  private static final String FIRST = "workbooks/first-frame.batten";
+
+  @TempDir Path folder;
+
+  @Test
+  void fill_shows_what_a_maker_wants_to_see() {
+    Golden.assertSame("commands/fill-museum.txt", answer(0, "fill", MUSEUM));
+    Golden.assertSame("commands/fill-first.txt", answer(0, "fill", FIRST));
+  }
+
+  @Test
+  void fill_shows_any_page_whole() {
+    Golden.assertSame(
+        "commands/page-allowances.txt", answer(0, "fill", MUSEUM, "--page", "Allowances"));
+    Golden.assertSame("commands/page-cleats.txt", answer(0, "fill", MUSEUM, "--page=cleats"));
+  }
+
+  @Test
+  void fill_tells_what_does_not_hold_and_what_is_missing() throws IOException {
+    String job =
+        job(
+            """
+        workbook "A wall too short"
+        page wall "Wall"
+          wall width : length
+          gap        : length
+          rails      = 30 in
+          room left  = wall width - rails
+          spare      = gap / 2
+          require room left > 0 in
+            else "The rails of {rails} do not fit a wall of {wall width}."
+          require gap > 1 in
+            else "Leave more than an inch."
+          caution when rails > 20 in
+            say "{rails} is long: ask for help."
+        change wall width = 28 in because "the stair takes the rest"
+        """);
+    Golden.assertSame("commands/fill-broken.txt", answer(1, "fill", job));
+  }
+
+  @Test
+  void why_tells_where_a_value_came_from() {
+    Golden.assertSame(
+        "commands/why-top-rail.txt", answer(0, "why", MUSEUM, "top rail of Tide chart, north"));
+    Golden.assertSame(
+        "commands/why-measured-back.txt",
+        answer(0, "why", MUSEUM, "top rail of The Heron, elevation"));
+    Golden.assertSame("commands/why-changed.txt", answer(0, "why", MUSEUM, "fitting allowance"));
+  }
+
+  @Test
+  void why_goes_as_deep_as_is_asked() {
+    String shallow = answer(0, "why", MUSEUM, "top rail of Tide chart, north", "--depth", "1");
+    assertThat(shallow).contains("top rail to cut").contains("Parts further down are left out");
+    assertThat(shallow).doesNotContain("outside needed across of");
+    assertThat(answer(0, "why", MUSEUM, "total weight", "--depth=99"))
+        .contains("lip of \"ferry rail\"")
+        .doesNotContain("left out");
+  }
+
+  @Test
+  void feeds_tells_what_depends_on_a_value() {
+    Golden.assertSame("commands/feeds-saw-kerf.txt", answer(0, "feeds", MUSEUM, "saw kerf"));
+    assertThat(answer(0, "feeds", MUSEUM, "total weight")).contains("feeds nothing");
+  }
+
+  @Test
+  void export_writes_a_spreadsheet_over_an_earlier_one() throws IOException {
+    Path target = Files.writeString(folder.resolve("first.xlsx"), "earlier");
+    CommandRun run = CommandRun.of("export", FIRST, "--to", target.toString());
+    assertThat(run.status()).isZero();
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).isEqualTo("wrote " + target + "\n");
+    try (InputStream in = Files.newInputStream(target);
+        XSSFWorkbook spreadsheet = new XSSFWorkbook(in)) {
+      assertThat(spreadsheet.getNumberOfSheets()).isPositive();
+    }
+    assertThat(folder).isDirectoryNotContaining("glob:**.part*");
+  }
+
+  @Test
+  void export_says_why_it_cannot_write() throws IOException {
+    assertRefused(folder.resolve("first.ods"), "end its name in .xlsx");
+    assertRefused(folder.resolve("none/first.xlsx"), "there is no folder '" + folder + "/none'");
+    Path taken = Files.createDirectory(folder.resolve("taken.xlsx"));
+    assertRefused(taken, "it is a folder; name a file in it");
+    Path file = Files.writeString(folder.resolve("file"), "");
+    assertRefused(file.resolve("first.xlsx"), "Not a directory");
+  }
+
+  private static void assertRefused(Path target, String reason) {
+    CommandRun run = CommandRun.of("export", FIRST, "--to", target.toString());
+    assertThat(run.err()).startsWith("battenbook: '" + target + "'").contains(reason);
+    assertThat(run.status()).isEqualTo(2);
+  }
+
+  @Test
+  void a_wrong_command_line_is_answered_with_the_usage() {
+    for (String[] arguments :
+        new String[][] {
+          {}, {"fil"}, {"fill"}, {"fill", FIRST, "--pgae", "x"}, {"why", FIRST}, {"export", FIRST}
+        }) {
+      CommandRun run = CommandRun.of(arguments);
+      assertThat(run.status()).as(run.err()).isEqualTo(2);
+      assertThat(run.out()).isEmpty();
+      assertThat(run.err())
+          .containsAnyOf("Usage: battenbook", "Did you mean", "Possible solutions");
+    }
+  }
+
+  @Test
+  void help_and_version_are_answers() {
+    Golden.assertSame("commands/help.txt", answer(0, "--help"));
+    for (String command : new String[] {"fill", "why", "feeds", "export", "completion"}) {
+      assertThat(answer(0, command, "--help")).startsWith("Usage: battenbook " + command);
+    }
+    assertThat(answer(0, "--version")).startsWith("battenbook ");
+  }
+
+  @Test
+  void completion_knows_every_command() {
+    assertThat(answer(0, "completion"))
+        .contains("fill", "why", "feeds", "export", "--page", "complete -F");
+  }
+
+  @Test
+  void colour_shows_only_where_it_is_wanted() {
+    assertThat(CommandRun.of("fill", FIRST).out()).doesNotContain("\u001b");
+    assertThat(CommandRun.coloured("fill", FIRST).out())
+        .contains("\u001b[1mMy first frame\u001b[0m");
+    assertThat(CommandRun.coloured("fill", "none.batten").err()).startsWith("\u001b[1;31m");
+  }
+
+  @Test
+  void a_name_that_a_terminal_would_obey_is_only_shown() throws IOException {
+    String job = job("workbook \"\u001b[2Jgone\"\npage p\n  a\u0007 = 1 in\n");
+    CommandRun run = CommandRun.of("fill", job);
+    assertThat(run.out() + run.err()).doesNotContain("\u001b", "\u0007");
+  }
+
+  @Test
+  void the_same_job_gives_the_same_answer() {
+    assertThat(answer(0, "fill", MUSEUM, "--json")).isEqualTo(answer(0, "fill", MUSEUM, "--json"));
+  }
+
+  private String job(String text) throws IOException {
+    return Files.writeString(folder.resolve("job.batten"), text).toString();
+  }
+
+  private static String answer(int status, String... arguments) {
+    CommandRun run = CommandRun.of(arguments);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.status()).isEqualTo(status);
+    return run.out();
+  }
+}
