@@ -186,7 +186,7 @@ final class LiteralCell {
       return null;
     }
     if (at == start) {
-      return vulgar(0);
+      return at < end && NumberText.isVulgar(text.charAt(at)) ? vulgar(0) : null;
     }
     if (at == end) {
       return Rational.of(whole);

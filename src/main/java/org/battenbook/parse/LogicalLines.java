@@ -6,10 +6,10 @@ import org.battenbook.source.SourceText;
 
 /**
  * Where statements begin and end among the lines of a file. A statement goes on only if the next
- * line begins with an operator or with a word that cannot begin a statement.
+ * line begins with a sign or a word that cannot begin a statement: an operator, {@code then}.
  */
 final class LogicalLines {
-  private static final String OPERATORS = "+-−*×/÷^=<>≤≥≠";
+  private static final String OPERATORS = "+-−*×/÷^=<>≤≥≠,)";
 
   private static final Set<String> GOES_ON =
       Set.of("then", "else", "and", "or", "over", "where", "rounded", "shown", "say", "because");

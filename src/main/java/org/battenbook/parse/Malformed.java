@@ -1,5 +1,6 @@
 package org.battenbook.parse;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import org.battenbook.parse.generated.WorkbookLexer;
 import org.battenbook.source.Span;
@@ -178,12 +179,18 @@ final class Malformed {
 
   private void powerOfTen(int index) {
     String written = written(index);
-    String plain = written.length() < 10 ? new java.math.BigDecimal(written).toPlainString() : "";
     faults.fault(
         "power-of-ten",
         line.source().span(start(index), start(index) + written.length()),
         "'%s' is not how numbers are written here".formatted(written),
-        plain.isEmpty() || plain.length() > 30 ? "write all its digits" : "write " + plain);
+        isShortDecimal(written)
+            ? "write " + new BigDecimal(written).toPlainString()
+            : "write all its digits");
+  }
+
+  /** Whether a power of ten is of a decimal, and short enough to be spelled out. */
+  private static boolean isShortDecimal(String written) {
+    return written.matches("\\d{1,9}(\\.\\d{1,9})?[eE][-+]?\\d");
   }
 
   private void fault(String code, int index, String message, String repair) {

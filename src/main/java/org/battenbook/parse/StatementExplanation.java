@@ -30,14 +30,16 @@ final class StatementExplanation {
   }
 
   private boolean explain() {
+    if (line.find(BAR) >= 0) {
+      return say(
+          "row-out-of-place",
+          line.whole(),
+          "this row stands under no 'rows of'",
+          "write rows of and the table's name, then the headings, above the first row");
+    }
     return switch (line.type(0)) {
-      case WORKBOOK ->
-          wantsText("workbook-title", "a workbook's title stands in quotes", "workbook \"…\"");
-      case FOLLOWS ->
-          wantsText(
-              "follows-path",
-              "the file that is followed stands in quotes",
-              "follows \"standards/….batten\"");
+      case WORKBOOK -> wantsText("workbook-title", "a workbook's title stands in quotes");
+      case FOLLOWS -> wantsText("follows-path", "the file that is followed stands in quotes");
       case CURRENCY ->
           atFirst("currency-code", "a currency is one code of three letters", "currency USD");
       case LENGTHS ->
@@ -64,9 +66,14 @@ final class StatementExplanation {
     };
   }
 
-  private boolean wantsText(String code, String message, String example) {
+  private boolean wantsText(String code, String message) {
     Span rest = line.span(Math.min(at, line.count() - 1), line.count() - 1);
-    return say(code, rest, message, "write " + example);
+    if (at > 1) {
+      return say(code, rest, "nothing follows the closing quote", "leave it out");
+    }
+    String words = line.count() == 1 ? "…" : rest.text().replace("\"", "");
+    String head = line.span(0).text();
+    return say(code, rest, message, "write %s \"%s\"".formatted(head, words));
   }
 
   /** What one word or form is all there is after the head. */
@@ -92,14 +99,19 @@ final class StatementExplanation {
   }
 
   private boolean table() {
-    if (at == 1) {
+    if (line.type(at - 1) == BY) {
       return say(
-          "table-missing",
-          line.whole(),
-          "a table has a name without quotes",
+          "table-key",
+          line.span(at - 1),
+          "'by' is not followed by the name of a column",
           "write it as in table pieces by title");
     }
-    return false;
+    return at == 1
+        && say(
+            "table-missing",
+            line.whole(),
+            "a table has a name without quotes",
+            "write it as in table pieces by title");
   }
 
   private boolean ticket() {
@@ -155,20 +167,45 @@ final class StatementExplanation {
             "write it as in to find rail(opening, face, lip) = …");
   }
 
-  /** A line that is a name and nothing else. */
+  /** A line that looks like another statement without one of its words. */
   private boolean line() {
-    if (type() != END || line.find(EQUALS) >= 0) {
-      return false;
+    int equals = line.find(EQUALS);
+    int colon = line.find(COLON);
+    if (equals < 0 && colon < 0) {
+      return nearHead();
     }
-    if (line.find(COLON) >= 0) {
-      return line.type(at - 1) == COLON
-          && say(
-              "kind-missing",
-              line.span(at - 1),
-              "no kind follows the colon",
-              "write it as in width : length");
+    boolean inKind = colon >= 0 && colon < at && (equals < 0 || at <= equals);
+    if (inKind && line.type(at - 1) == COLON) {
+      return say(
+          "kind-missing",
+          line.span(colon),
+          "no kind follows the colon",
+          "write it as in width : length");
     }
-    return false;
+    return inKind
+        && !TokenKinds.isOperator(line.type(at - 1))
+        && say(
+            "kind-out-of-form",
+            line.span(at),
+            "'%s' is no part of a kind".formatted(line.span(at).text()),
+            "write it as in cost : money / length");
+  }
+
+  private boolean nearHead() {
+    if (TokenJoins.is(line, 0, "caution")) {
+      return say(
+          "caution-without-when",
+          line.span(0),
+          "a caution says when",
+          "write caution when … say \"…\"");
+    }
+    return TokenJoins.is(line, 0, "ticket")
+        && type() == COMMA
+        && say(
+            "ticket-without-colon",
+            line.span(0),
+            "a colon follows 'ticket'",
+            "write it as in ticket: title, width, height");
   }
 
   /** Whether the line ends where its reason or message should begin. */

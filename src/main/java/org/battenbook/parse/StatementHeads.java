@@ -46,20 +46,26 @@ final class StatementHeads {
     if (is(0, "caution") && is(1, "when") && hasMore(2)) {
       return head(2, WorkbookParser.CAUTION);
     }
+    if (isFunction()) {
+      return head(2, WorkbookParser.TO_FIND);
+    }
     return isDefinition() ? definition() : plainHead();
+  }
+
+  /** {@code to find} counts only with the bracket of its parameters. */
+  private boolean isFunction() {
+    int equals = line.find(WorkbookParser.EQUALS);
+    int bracket = line.find(WorkbookParser.OPEN);
+    return is(0, "to") && is(1, "find") && bracket > 0 && (equals < 0 || bracket < equals);
   }
 
   /** Heads of lines that hold a {@code =} or a colon themselves. */
   private LineTokens definition() {
-    int equals = line.find(WorkbookParser.EQUALS);
-    int bracket = line.find(WorkbookParser.OPEN);
-    if (is(0, "to") && is(1, "find") && bracket > 0 && (equals < 0 || bracket < equals)) {
-      return head(2, WorkbookParser.TO_FIND);
-    }
-    if (is(0, "ticket") && line.type(1) == WorkbookParser.COLON && equals < 0) {
-      return head(1, WorkbookParser.TICKET);
-    }
-    return line;
+    boolean isTicket =
+        is(0, "ticket")
+            && line.type(1) == WorkbookParser.COLON
+            && line.find(WorkbookParser.EQUALS) < 0;
+    return isTicket ? head(1, WorkbookParser.TICKET) : line;
   }
 
   private LineTokens plainHead() {
@@ -90,7 +96,7 @@ final class StatementHeads {
 
   /** Marks the last {@code by} of {@code table pieces by title}; a name may hold one, too. */
   private static LineTokens withKey(LineTokens table) {
-    for (int i = table.count() - 2; i > 1; i--) {
+    for (int i = table.count() - 1; i > 1; i--) {
       if (table.isWord(i) && TokenJoins.is(table, i, "by")) {
         List<Token> tokens = new ArrayList<>(table.tokens());
         tokens.set(i, TokenJoins.merge(table, i, i, WorkbookParser.BY));

@@ -45,6 +45,7 @@ final class SyntaxExplanation {
     explanation.findOpen();
     boolean said =
         StatementExplanation.explain(line, at, explanation.open.isEmpty(), faults)
+            || explanation.nameless()
             || explanation.side()
             || explanation.end()
             || explanation.reservedStart()
@@ -84,14 +85,30 @@ final class SyntaxExplanation {
     }
   }
 
+  /** A statement that begins with what begins no name. */
+  private boolean nameless() {
+    if (at > 0 || isOperator(type) || isReserved(type) || line.find(EQUALS) < 0) {
+      return false;
+    }
+    boolean isPair = type == AGGREGATE || type == COUNT_OF || type == ROW_OF;
+    fault(
+        "line-without-name",
+        line.span(at),
+        isPair ? "'%s' cannot begin a name" : "a line begins with its name, and '%s' is none",
+        isPair ? "begin the name with another word" : "write the name, then = and the formula");
+    return true;
+  }
+
   /** What must stand beside {@code shown as}, {@code over}, {@code count of}. */
   private boolean side() {
-    if (before == SHOWN_AS || (before == LENGTHS && type != END)) {
+    if (before == SHOWN_AS || (line.type(at - 2) == SHOWN_AS && isNumber(before))) {
       fault(
           "shown-as-what",
-          line.span(at - 1, Math.min(at, line.count() - 1)),
+          line.span(before == SHOWN_AS ? at - 1 : at - 2, Math.min(at, line.count() - 1)),
           "'%s' is not followed by a unit or a step",
           "write a unit, mm or ft, or a step with its unit, 1/16 in");
+    } else if (type == SHOWN_AS) {
+      fault("shown-as-not-last", line.span(at), "'%s' ends a line", "put it behind all else");
     } else if (line.find(SHOWN_AS) >= 0 && line.find(SHOWN_AS) < at && before == UNIT) {
       fault(
           "shown-as-not-last",
@@ -240,7 +257,7 @@ final class SyntaxExplanation {
           "an operator is missing between '%s' and '%s'"
               .formatted(name.text(), line.span(start, start + 1).text()),
           "write + - * or / between them");
-    } else if (before == WORD || line.isWord(at + 1)) {
+    } else if (!(type == OVER && has(AGGREGATE, 0)) && (before == WORD || line.isWord(at + 1))) {
       reserved(at);
     } else {
       fault("word-out-of-place", line.span(at), "'%s' has nothing to belong to here", belongsTo());
@@ -336,12 +353,6 @@ final class SyntaxExplanation {
               line.span(at),
               "a colon stands only between a name and its kind",
               "write it as in width : length");
-      case BAR ->
-          fault(
-              "row-out-of-place",
-              line.whole(),
-              "this row stands under no 'rows of'",
-              "write rows of and the table's name, then the headings, above the first row");
       case EQUALS ->
           fault(
               "second-equals",
