@@ -1,0 +1,76 @@
+package org.battenbook.evaluate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.battenbook.bench.WideBook;
+import org.battenbook.book.Column;
+import org.battenbook.book.Loader;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.value.Value;
+import org.battenbook.workbook.TextLoader;
+import org.battenbook.workbook.Workbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What lanes give for a chunk is what the plan, the reference, gives row by row. */
+class LanesEqualRowsTest {
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"workbooks/first-frame.batten", "workbooks/saltmarsh-ferry-museum.batten"})
+  void shipped_workbooks_come_out_as_row_by_row(String job) throws Loader.Unreadable {
+    assertThat(lanesChecked(Workbook.open(job))).isPositive();
+  }
+
+  @Test
+  void three_chunks_of_mixed_units_come_out_as_row_by_row() {
+    int lanes = lanesChecked(TextLoader.of(WideBook.text(2100)).open());
+    assertThat(lanes).as("chunks in lanes").isGreaterThanOrEqualTo(3 * WideBook.WORKED_OUT);
+  }
+
+  @Test
+  void a_branch_not_taken_that_divides_by_zero_leaves_the_chunk_to_the_rows() {
+    Workbook job =
+        TextLoader.of(
+                """
+                workbook "t"
+                page p
+                  table t by k
+                    given
+                      k : text
+                      w : length
+                    worked out
+                      share = if w = 0 in then 0 else 6 in / w
+                  rows of t
+                    k | w
+                    "a" | 0 in
+                    "b" | 3 in
+                """)
+            .open();
+    assertThat(job.fill().find("share of a").exact()).isEqualTo("0");
+    assertThat(job.fill().find("share of b").exact()).isEqualTo("2");
+    lanesChecked(job);
+  }
+
+  /** Compares every cell with its plan run for its row; gives how many chunks were lanes. */
+  private static int lanesChecked(Workbook job) {
+    assertThat(job.hasFaults()).isFalse();
+    Results results = job.fill().results();
+    Program program = results.program();
+    int lanes = 0;
+    for (CheckedPlace checked : program.book().places()) {
+      if (checked.place() instanceof Column column) {
+        Slot slot = program.slots().of(column);
+        for (int row = 0; row < column.table().rowCount(); row++) {
+          Value byRow = program.plan(slot).value(Frame.atRow(results, row));
+          assertThat(results.cell(slot.number(), row)).as(slot.words(row)).isEqualTo(byRow);
+        }
+        for (int chunk = 0; chunk < Changes.chunkCount(column); chunk++) {
+          lanes += results.chunk(slot.number(), chunk) instanceof LaneChunk ? 1 : 0;
+        }
+      }
+    }
+    return lanes;
+  }
+}
