@@ -30,6 +30,7 @@ final class AggregatePlan extends Plan {
   /** Whether the row around it enters, through {@code this} or an argument. */
   final boolean dependsOnRow;
 
+  private final Effort effort;
   private final @Nullable LanePlan ofLanes;
   private final @Nullable LanePlan whereLanes;
   private final List<Read> reads;
@@ -42,7 +43,7 @@ final class AggregatePlan extends Plan {
   AggregatePlan(
       Aggregate node,
       Kind kind,
-      int rowCount,
+      Effort effort,
       @Nullable Plan of,
       @Nullable Plan where,
       @Nullable Matching matching,
@@ -50,7 +51,8 @@ final class AggregatePlan extends Plan {
     super(node);
     this.function = node.function();
     this.kind = kind;
-    this.rowCount = rowCount;
+    this.effort = effort;
+    this.rowCount = Math.toIntExact(effort.each());
     this.of = of;
     this.where = where;
     this.matching = matching;
@@ -76,6 +78,9 @@ final class AggregatePlan extends Plan {
         Value key = matching.outer().run(frame.inner());
         return key.isKnown() ? groups.result(key) : key;
       }
+    }
+    if (effort.isTooMuch()) {
+      return effort.fault();
     }
     Aggregation aggregation = fresh();
     goThrough(frame, 0, rowCount, aggregation);

@@ -2,6 +2,7 @@ package org.battenbook.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
@@ -37,12 +38,20 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   /** For the formula of a single cell: the plan of the value that a change of it inherits. */
   private final @Nullable Plan inheritedInCell;
 
+  /** For how many rows the node at hand runs in a fill. */
+  private long rowsAround;
+
   private PlanCompiler(
-      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inheritedInCell) {
+      CheckedBook book,
+      Slots slots,
+      CheckedFormula formula,
+      @Nullable Plan inheritedInCell,
+      long rowsAround) {
     this.book = book;
     this.slots = slots;
     this.formula = formula;
     this.inheritedInCell = inheritedInCell;
+    this.rowsAround = rowsAround;
   }
 
   static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula) {
@@ -50,7 +59,13 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   }
 
   static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula, Expression part) {
-    return new PlanCompiler(book, slots, formula, null).plan(part);
+    return new PlanCompiler(book, slots, formula, null, rowCount(formula)).plan(part);
+  }
+
+  /** How many rows have the formula: those of its table, or one. */
+  private static long rowCount(CheckedFormula formula) {
+    Table table = formula.scope().table();
+    return table == null ? 1 : table.rowCount();
   }
 
   /**
@@ -60,7 +75,7 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
    */
   static Plan compileCell(
       CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inherited) {
-    return new PlanCompiler(book, slots, formula, inherited).plan(formula.expression());
+    return new PlanCompiler(book, slots, formula, inherited, 1).plan(formula.expression());
   }
 
   private Plan plan(Expression node) {
@@ -196,7 +211,12 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
     List<Plan> arguments = plans(call.arguments());
     return function == null
         ? new ApplyPlan(call, formula.operation(call), arguments)
-        : new FunctionPlan(call, arguments, compile(book, slots, function.body()));
+        : new FunctionPlan(call, arguments, body(function));
+  }
+
+  private Plan body(CheckedFunction function) {
+    return new PlanCompiler(book, slots, function.body(), null, rowsAround)
+        .plan(function.body().expression());
   }
 
   @Override
@@ -207,15 +227,29 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
 
   @Override
   public Plan aggregate(Aggregate aggregate) {
-    Table table = formula.table(aggregate);
-    return new AggregatePlan(
-        aggregate,
-        formula.kind(aggregate),
-        table.rowCount(),
-        planOrNone(aggregate.of()),
-        planOrNone(aggregate.where()),
-        matching(aggregate),
-        dependsOnRow(aggregate));
+    int rowCount = formula.table(aggregate).rowCount();
+    boolean dependsOnRow = dependsOnRow(aggregate);
+    Effort effort = new Effort(dependsOnRow ? rowsAround : 1, rowCount);
+    return within(
+        effort,
+        () ->
+            new AggregatePlan(
+                aggregate,
+                formula.kind(aggregate),
+                effort,
+                planOrNone(aggregate.of()),
+                planOrNone(aggregate.where()),
+                matching(aggregate),
+                dependsOnRow));
+  }
+
+  /** Compiles what runs for each of the rows that an effort goes through. */
+  private Plan within(Effort effort, Supplier<Plan> plan) {
+    long around = rowsAround;
+    rowsAround = effort.total();
+    Plan compiled = plan.get();
+    rowsAround = around;
+    return compiled;
   }
 
   /** {@code where inner = outer}, one side free of {@code this}, the other of the inner row. */
@@ -257,11 +291,16 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   public Plan selection(Selection selection) {
     Table table = formula.table(selection);
     Selection.Preference preference = selection.preference();
-    return new SelectionPlan(
-        selection,
-        table,
-        book.keys(table),
-        planOrNone(selection.where()),
-        preference == null ? null : plan(preference.by()));
+    Effort effort = new Effort(rowsAround, table.rowCount());
+    return within(
+        effort,
+        () ->
+            new SelectionPlan(
+                selection,
+                table,
+                book.keys(table),
+                effort,
+                planOrNone(selection.where()),
+                preference == null ? null : plan(preference.by())));
   }
 }

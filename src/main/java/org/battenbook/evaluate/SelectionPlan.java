@@ -14,15 +14,22 @@ import org.jspecify.annotations.Nullable;
 final class SelectionPlan extends Plan {
   private final Table table;
   private final RowKeys keys;
+  private final Effort effort;
   final @Nullable Plan where;
   final @Nullable Plan by;
   private final boolean largest;
 
   SelectionPlan(
-      Selection node, Table table, RowKeys keys, @Nullable Plan where, @Nullable Plan by) {
+      Selection node,
+      Table table,
+      RowKeys keys,
+      Effort effort,
+      @Nullable Plan where,
+      @Nullable Plan by) {
     super(node);
     this.table = table;
     this.keys = keys;
+    this.effort = effort;
     this.where = where;
     this.by = by;
     this.largest = node.preference() != null && node.preference().largest();
@@ -35,6 +42,9 @@ final class SelectionPlan extends Plan {
 
   @Override
   Value evaluate(Frame frame) {
+    if (effort.isTooMuch()) {
+      return effort.fault();
+    }
     Frame inner = frame.inner();
     List<Integer> fitting = new ArrayList<>();
     for (int row = 0; row < table.rowCount(); row++) {

@@ -213,6 +213,36 @@ class WorkbookTest {
   }
 
   @Test
+  void rows_gone_through_for_too_many_rows_are_a_fault_and_grouped_ones_are_not() {
+    StringBuilder job =
+        new StringBuilder(
+            """
+            workbook "t"
+            page p
+              table t by k
+                given
+                  k : text
+                  w : length
+                worked out
+                  narrower = count of t where w < this.w
+                  alike = count of t where w = this.w
+                  picked = row of t where w > this.w with smallest w
+              rows of t
+                k | w
+            """);
+    for (int i = 0; i < 7100; i++) {
+      job.append("    \"r").append(i).append("\" | ").append(1 + i % 10).append(" in\n");
+    }
+    Filled filled = TextLoader.of(job.toString()).open().fill();
+    assertThat(filled.find("alike of r0").exact()).isEqualTo("710");
+    for (String place : List.of("narrower of r0", "picked of r0")) {
+      assertThat(filled.find(place).value())
+          .isInstanceOfSatisfying(
+              Value.Fault.class, fault -> assertThat(fault.code()).isEqualTo("too-many-rows"));
+    }
+  }
+
+  @Test
   void each_fault_has_its_code() {
     assertThat(codes("workbook \"t\"\npage p\n  x = 3 in + 2 lb\n"))
         .containsExactly("dimension-mismatch");

@@ -1,0 +1,36 @@
+package org.battenbook.evaluate;
+
+import java.util.Locale;
+import org.battenbook.value.Value;
+
+/**
+ * How many rows a formula goes through in a whole fill, known before it runs. A workbook may come
+ * from anyone: past a bound there is a fault of the value, not a fill that never ends.
+ *
+ * @param around for how many rows it runs
+ * @param each how many rows it goes through each time
+ */
+record Effort(long around, long each) {
+  /** The most rows, all in all. */
+  static final long MOST = 50_000_000;
+
+  boolean isTooMuch() {
+    return around > MOST / Math.max(1, each);
+  }
+
+  /** All rows gone through, or the bound where they are more. */
+  long total() {
+    return isTooMuch() ? MOST : around * each;
+  }
+
+  Value.Fault fault() {
+    return new Value.Fault(
+        "too-many-rows",
+        String.format(
+            Locale.ROOT,
+            "this goes through %d rows for each of %d rows, too many to wait for: give it a"
+                + " 'where … = this' alone, so that the rows are grouped once",
+            each,
+            around));
+  }
+}
