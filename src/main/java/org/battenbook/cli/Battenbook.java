@@ -9,7 +9,7 @@ import picocli.CommandLine.IVersionProvider;
 /** The command {@code battenbook}. */
 @Command(
     name = "battenbook",
-    description = "Fills workbooks of exact, unit-aware formulas for a frame shop.",
+    description = "Fills workbooks of exact, unit-aware formulas.",
     mixinStandardHelpOptions = true,
     versionProvider = Battenbook.Version.class,
     synopsisSubcommandLabel = "COMMAND",

@@ -164,7 +164,7 @@ final class StatementExplanation {
             "function-head",
             line.span(at),
             "a function has a name, its parameters in brackets, '=' and a formula",
-            "write it as in to find rail(opening, face, lip) = …");
+            "write it as in to find twice(size) = 2 * size");
   }
 
   /** A line that looks like another statement without one of its words. */

@@ -346,7 +346,7 @@ final class SyntaxExplanation {
               "stray-dot",
               line.span(at),
               "a dot stands only between two names",
-              "write it as in moulding.face");
+              "write it as in row.column");
       case COLON ->
           fault(
               "stray-colon",
