@@ -6,32 +6,18 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 
 /** What times and divided by share: any two numbers, whose dimensions go along. */
-abstract class Product implements Operation {
-  private final String name;
+abstract class Product extends Binary {
   private final String consequence;
 
   Product(String name, String consequence) {
-    this.name = name;
+    super(name);
     this.consequence = consequence;
   }
 
   abstract Dimension dimension(Dimension left, Dimension right);
 
   @Override
-  public final String name() {
-    return name;
-  }
-
-  @Override
-  public final Arity arity() {
-    return new Arity(2, 2);
-  }
-
-  @Override
-  public final Kind check(List<Operand> operands, Complaints complaints) {
-    if (Check.anyUnknown(operands)) {
-      return Kind.UNKNOWN;
-    }
+  final Kind checkKnown(List<Operand> operands, Complaints complaints) {
     if (!Check.allMeasured(operands)) {
       return Mismatch.ofNoNumber(operands, consequence, complaints);
     }
@@ -49,6 +35,6 @@ abstract class Product implements Operation {
 
   @Override
   public final String describe(List<String> operands) {
-    return operands.get(0) + " " + name + " " + operands.get(1);
+    return operands.get(0) + " " + name() + " " + operands.get(1);
   }
 }

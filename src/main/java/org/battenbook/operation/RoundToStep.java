@@ -18,7 +18,7 @@ import org.battenbook.value.Value;
  * and the whole number is taken with {@code INT}: the rounding functions of spreadsheets differ
  * between programs.
  */
-abstract class RoundToStep implements Operation {
+abstract class RoundToStep extends Binary {
   private static final int DIGITS = 6;
   private static final Rational HALF = Rational.of(1, 2);
 
@@ -28,7 +28,6 @@ abstract class RoundToStep implements Operation {
   /** From here up a double has no six digits left behind its point. */
   private static final double MOST_STEPS = 1e9;
 
-  private final String name;
   private final Rounding rounding;
   private final String wording;
 
@@ -36,7 +35,7 @@ abstract class RoundToStep implements Operation {
    * @param wording with the value and the step: {@code %s rounded up to the next %s}
    */
   RoundToStep(String name, Rounding rounding, String wording) {
-    this.name = name;
+    super(name);
     this.rounding = rounding;
     this.wording = wording;
   }
@@ -50,20 +49,7 @@ abstract class RoundToStep implements Operation {
   abstract SpreadsheetText whole(SpreadsheetText value, SpreadsheetText steps);
 
   @Override
-  public final String name() {
-    return name;
-  }
-
-  @Override
-  public final Arity arity() {
-    return new Arity(2, 2);
-  }
-
-  @Override
-  public final Kind check(List<Operand> operands, Complaints complaints) {
-    if (Check.anyUnknown(operands)) {
-      return Kind.UNKNOWN;
-    }
+  final Kind checkKnown(List<Operand> operands, Complaints complaints) {
     if (!Check.allMeasured(operands)) {
       return Mismatch.ofNoNumber(operands, "only numbers can be rounded", complaints);
     }

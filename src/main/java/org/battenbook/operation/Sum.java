@@ -5,12 +5,11 @@ import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
 
 /** What plus and minus share: both operands are of one dimension, or one is a date. */
-abstract class Sum implements Operation {
-  private final String name;
+abstract class Sum extends Binary {
   private final String consequence;
 
   Sum(String name, String consequence) {
-    this.name = name;
+    super(name);
     this.consequence = consequence;
   }
 
@@ -18,20 +17,7 @@ abstract class Sum implements Operation {
   abstract Kind ofDates(Kind left, Kind right);
 
   @Override
-  public final String name() {
-    return name;
-  }
-
-  @Override
-  public final Arity arity() {
-    return new Arity(2, 2);
-  }
-
-  @Override
-  public final Kind check(List<Operand> operands, Complaints complaints) {
-    if (Check.anyUnknown(operands)) {
-      return Kind.UNKNOWN;
-    }
+  final Kind checkKnown(List<Operand> operands, Complaints complaints) {
     Kind dates = ofDates(Check.kind(operands, 0), Check.kind(operands, 1));
     if (!dates.equals(Kind.UNKNOWN)) {
       return dates;
@@ -49,7 +35,7 @@ abstract class Sum implements Operation {
 
   @Override
   public final String describe(List<String> operands) {
-    return operands.get(0) + " " + name + " " + operands.get(1);
+    return operands.get(0) + " " + name() + " " + operands.get(1);
   }
 
   private Kind complainOfNoNumber(List<Operand> operands, Complaints complaints) {
@@ -73,7 +59,7 @@ abstract class Sum implements Operation {
         List.of(0, 1),
         "%s is %s and %s is a part of something, but not said of what"
             .formatted(Mismatch.quote(whole), Mismatch.words(whole), Mismatch.quote(percent)),
-        "%s * (1 %s %s)".formatted(Mismatch.bracketed(whole), name, percent.text()));
+        "%s * (1 %s %s)".formatted(Mismatch.bracketed(whole), name(), percent.text()));
     return Kind.UNKNOWN;
   }
 
