@@ -1,0 +1,196 @@
+package org.battenbook.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.battenbook.bind.Meaning;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.check.Need.Reach;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.NearNames;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.Reference;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/** Finds what the names of one formula read, and of what kind it is. */
+final class ReferenceCheck {
+  private final Knowledge knowledge;
+  private final Diagnostics diagnostics;
+  private final CheckedFormula checked;
+  private final List<Kind> argumentKinds;
+
+  ReferenceCheck(
+      Knowledge knowledge,
+      Diagnostics diagnostics,
+      CheckedFormula checked,
+      List<Kind> argumentKinds) {
+    this.knowledge = knowledge;
+    this.diagnostics = diagnostics;
+    this.checked = checked;
+    this.argumentKinds = argumentKinds;
+  }
+
+  /** The kind of what a reference reads where it stands; keeps its path. */
+  Kind check(Reference reference, Scope scope) {
+    return switch (reference.root()) {
+      case THIS -> outerRow(reference, scope);
+      case ABOVE -> rowAbove(reference, scope);
+      case HERE -> here(reference, scope);
+    };
+  }
+
+  private Kind here(Reference reference, Scope scope) {
+    Name first = reference.names().get(0);
+    Meaning meaning = knowledge.binder().resolve(first, scope);
+    List<Name> rest = tail(reference, 1);
+    if (meaning instanceof Meaning.Parameter parameter) {
+      Target target = new Target.Parameter(parameter.index());
+      return through(reference, target, argumentKinds.get(parameter.index()), rest);
+    }
+    if (meaning instanceof Meaning.Inherited inherited) {
+      Target target = new Target.Inherited(inherited.place(), inherited.layer());
+      checked.readInherited();
+      return through(reference, target, knowledge.kind(inherited.place()), rest);
+    }
+    if (meaning instanceof Meaning.Found found
+        && !leadsNowhere(found.place(), first, rest, scope)) {
+      return through(reference, here(found.place(), scope), knowledge.kind(found.place()), rest);
+    }
+    return pageOrUnclear(reference, meaning, rest, scope);
+  }
+
+  /** A line whose page has the same name: {@code mats.overlap} is then the page's line. */
+  private boolean leadsNowhere(Place place, Name first, List<Name> rest, Scope scope) {
+    return !rest.isEmpty()
+        && !(knowledge.kind(place) instanceof Kind.RowOf)
+        && knowledge.binder().onPage(first, rest.get(0), scope).isPresent();
+  }
+
+  private Kind pageOrUnclear(Reference reference, Meaning meaning, List<Name> rest, Scope scope) {
+    Name first = reference.names().get(0);
+    if (!rest.isEmpty()) {
+      Optional<Line> line = knowledge.binder().onPage(first, rest.get(0), scope);
+      if (line.isPresent()) {
+        Kind kind = knowledge.kind(line.get());
+        return through(reference, here(line.get(), scope), kind, tail(reference, 2));
+      }
+    }
+    Optional<Value> setting = knowledge.setting(first.key());
+    if (setting.isPresent() && setting.get() instanceof Value.Amount amount) {
+      Kind kind = new Kind.Measured(amount.quantity().dimension());
+      return through(reference, new Target.Setting(setting.get()), kind, rest);
+    }
+    if (meaning instanceof Meaning.Unclear unclear) {
+      fault(unclear.code(), first.span(), unclear.message(), unclear.repair());
+    }
+    return Kind.UNKNOWN;
+  }
+
+  private Target here(Place place, Scope scope) {
+    boolean inner = scope.outer() != null;
+    boolean sameRow = place instanceof Column && !inner;
+    checked.need(new Need(place, sameRow ? Reach.SAME_ROW : Reach.WHOLE));
+    return new Target.Here(place);
+  }
+
+  private Kind rowAbove(Reference reference, Scope scope) {
+    Table table = scope.table();
+    if (table == null || scope.outer() != null) {
+      fault(
+          "no-row-here",
+          reference.span(),
+          "'above' reads the row before, and there is no row here",
+          "use it in a formula under 'worked out'");
+      return Kind.UNKNOWN;
+    }
+    Name name = reference.names().get(0);
+    Column column = table.column(name.key());
+    if (column == null) {
+      noSuchColumn(table, name);
+      return Kind.UNKNOWN;
+    }
+    checked.need(new Need(column, Reach.ROW_ABOVE));
+    return through(reference, new Target.Above(column), knowledge.kind(column), tail(reference, 1));
+  }
+
+  private Kind outerRow(Reference reference, Scope scope) {
+    Scope outer = scope.outer();
+    Table table = outer == null ? null : outer.table();
+    if (outer == null || table == null) {
+      fault(
+          "no-outer-row",
+          reference.span(),
+          "'this' reads the row around an aggregate, and there is none here",
+          outer == null
+              ? "leave 'this.' out to read the own row"
+              : "a line of a page has no row of its own: compare with a value instead");
+      return Kind.UNKNOWN;
+    }
+    if (reference.names().isEmpty()) {
+      checked.setFact(reference, new Path(new Target.OuterRow(table), List.of()));
+      return new Kind.RowOf(table.key());
+    }
+    Name name = reference.names().get(0);
+    Column column = table.column(name.key());
+    if (column == null) {
+      noSuchColumn(table, name);
+      return Kind.UNKNOWN;
+    }
+    boolean nested = outer.outer() != null;
+    checked.need(new Need(column, nested ? Reach.WHOLE : Reach.SAME_ROW));
+    return through(reference, new Target.Outer(column), knowledge.kind(column), tail(reference, 1));
+  }
+
+  private static List<Name> tail(Reference reference, int from) {
+    return reference.names().subList(from, reference.names().size());
+  }
+
+  /** Follows the dots of a path from what its first word is. */
+  private Kind through(Reference reference, Target target, Kind kind, List<Name> rest) {
+    List<Column> columns = new ArrayList<>();
+    Kind reached = kind;
+    for (Name name : rest) {
+      if (!(reached instanceof Kind.RowOf rowOf)) {
+        if (reached != Kind.UNKNOWN) {
+          fault(
+              "no-row-to-open",
+              name.span(),
+              "a dot reads a column of a row, and what stands before '.%s' is %s"
+                  .formatted(name, reached.words()),
+              "");
+        }
+        return Kind.UNKNOWN;
+      }
+      Table table = knowledge.table(rowOf.table());
+      Column column = table.column(name.key());
+      if (column == null) {
+        noSuchColumn(table, name);
+        return Kind.UNKNOWN;
+      }
+      checked.need(new Need(column, Reach.WHOLE));
+      columns.add(column);
+      reached = knowledge.kind(column);
+    }
+    checked.setFact(reference, new Path(target, columns));
+    return reached;
+  }
+
+  private void noSuchColumn(Table table, Name name) {
+    List<String> names = table.columns().stream().map(c -> c.name().text()).toList();
+    fault(
+        "no-such-column",
+        name.span(),
+        "table '%s' has no column '%s'".formatted(table, name),
+        NearNames.question(name.text(), names));
+  }
+
+  private void fault(String code, Span span, String message, String repair) {
+    diagnostics.fault(code, span, message, repair);
+  }
+}
