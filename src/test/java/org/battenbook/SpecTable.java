@@ -51,6 +51,11 @@ public final class SpecTable {
                     }));
   }
 
+  /** Every case, as its cells. */
+  public List<List<String>> cases() {
+    return IntStream.range(1, lines.size()).mapToObj(this::cells).toList();
+  }
+
   private List<String> cells(int line) {
     return List.of(lines.get(line).split("\t", -1));
   }

@@ -179,11 +179,17 @@ public abstract sealed class NumberLane implements Lane
     return BitLane.of(rows(), row -> !at(row).equals(that.at(row)));
   }
 
-  /** Whether the numbers of all rows are the same, as {@link #differing} compares them. */
+  /**
+   * Whether the numbers of all rows are the same, as {@link #differing} compares them. What an edit
+   * moved mostly differs in its first row already.
+   */
   @Override
   public final boolean equals(@Nullable Object other) {
     return other instanceof NumberLane that
-        && (this == that || (rows() == that.rows() && !differing(that).isAny()));
+        && (this == that
+            || (rows() == that.rows()
+                && (rows() == 0 || at(0).equals(that.at(0)))
+                && !differing(that).isAny()));
   }
 
   @Override

@@ -101,6 +101,11 @@ final class PlacePlan {
       frame.row = first + i;
       values[i] = value(frame);
     }
+    return pack(values);
+  }
+
+  /** The values of a chunk as they are held: in a lane where there is one. */
+  Chunk pack(Value[] values) {
     return LaneChunk.pack(values, reader);
   }
 }

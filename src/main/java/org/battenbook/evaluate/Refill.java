@@ -132,24 +132,38 @@ public final class Refill {
     return Optional.of(chunks);
   }
 
+  /** Goes on from a chunk into the next for as long as the last row of it came out otherwise. */
   private void rowByRow(Stage stage) {
     BitSet dirty = new BitSet();
     stage.slots().forEach(slot -> dirty.or(dirty(slot)));
-    stage.slots().forEach(slot -> evaluator.results().share(slot, before));
     if (dirty.isEmpty()) {
+      stage.slots().forEach(slot -> evaluator.results().share(slot, before));
       return;
     }
     stage.slots().forEach(slot -> ran.add(slot.place()));
-    evaluator.rowByRow(stage);
-    for (Slot slot : stage.slots()) {
-      ColumnValues old = before.column(slot.number());
-      ColumnValues fresh = evaluator.results().column(slot.number());
-      for (int c = 0; c < Changes.chunkCount(slot.place()); c++) {
-        if (!fresh.chunk(c).equals(old.chunk(c))) {
-          changed.add(slot, c);
-        }
+    RowByRow rows = RowByRow.over(program, evaluator.results(), stage, before);
+    for (int chunk = dirty.nextSetBit(0); chunk >= 0; chunk = dirty.nextSetBit(chunk + 1)) {
+      rows.run(chunk);
+      if (reportChanges(stage, rows, chunk) && chunk + 1 < rows.chunkCount()) {
+        dirty.set(chunk + 1);
       }
     }
+  }
+
+  /** Notes the columns in which a chunk changed; says whether its last row is among it. */
+  private boolean reportChanges(Stage stage, RowByRow rows, int chunk) {
+    boolean lastRow = false;
+    for (int c = 0; c < stage.slots().size(); c++) {
+      Slot slot = stage.slots().get(c);
+      Chunk old = before.column(slot.number()).chunk(chunk);
+      Chunk fresh = rows.chunk(c, chunk);
+      if (!fresh.equals(old)) {
+        changed.add(slot, chunk);
+        int last = ColumnValues.rowsIn(chunk, Program.rowCount(slot.place())) - 1;
+        lastRow |= !fresh.value(last).equals(old.value(last));
+      }
+    }
+    return lastRow;
   }
 
   /** The chunks of a place that an edit or a change of what it reads may have moved. */
@@ -158,12 +172,22 @@ public final class Refill {
     dirty.or(edited.of(slot));
     for (Need need : program.plan(slot).needs()) {
       BitSet read = changed.of(program.slots().of(need.place()));
-      if (!read.isEmpty() && need.reach() == Reach.SAME_ROW) {
-        dirty.or(read);
-      } else if (!read.isEmpty()) {
-        dirty.set(0, Changes.chunkCount(slot.place()));
+      if (!read.isEmpty()) {
+        addReaders(need.reach(), read, Changes.chunkCount(slot.place()), dirty);
       }
     }
     return dirty;
+  }
+
+  /** The chunks that read changed chunks; a row above may stand in the chunk before. */
+  private static void addReaders(Reach reach, BitSet read, int chunkCount, BitSet dirty) {
+    if (reach == Reach.WHOLE) {
+      dirty.set(0, chunkCount);
+      return;
+    }
+    dirty.or(read);
+    if (reach == Reach.ROW_ABOVE) {
+      read.stream().map(chunk -> chunk + 1).filter(c -> c < chunkCount).forEach(dirty::set);
+    }
   }
 }

@@ -1,0 +1,67 @@
+package org.battenbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** What README shows is what the program answers; an ellipsis at the end says that more follows. */
+class ReadmeTest {
+  private static final Path README = Path.of("README.md");
+  private static final String PROMPT = "$ java -jar target/battenbook.jar ";
+  private static final Pattern BLOCK = Pattern.compile("```\n(.*?)```", Pattern.DOTALL);
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
+  @TestFactory
+  Stream<DynamicTest> each_command_answers_as_shown() throws IOException {
+    List<String> runs = blocks().stream().filter(block -> block.startsWith(PROMPT)).toList();
+    assertThat(runs).hasSizeGreaterThan(3);
+    return runs.stream()
+        .map(run -> dynamicTest(run.lines().findFirst().orElse(""), () -> check(run)));
+  }
+
+  private static void check(String run) {
+    int end = run.indexOf('\n');
+    String shown = run.substring(end + 1);
+    CommandRun answer = CommandRun.of(words(run.substring(PROMPT.length(), end)));
+    String told = answer.out() + answer.err();
+    if (shown.endsWith("…\n")) {
+      assertThat(told).startsWith(shown.substring(0, shown.lastIndexOf('…')).stripTrailing());
+    } else {
+      assertThat(told).isEqualTo(shown);
+    }
+  }
+
+  @Test
+  void the_first_workbook_stands_there_as_it_is_shipped() throws IOException {
+    assertThat(blocks()).contains(Files.readString(Path.of("workbooks/first-frame.batten")));
+  }
+
+  private static List<String> blocks() throws IOException {
+    List<String> blocks = new ArrayList<>();
+    Matcher matcher = BLOCK.matcher(Files.readString(README));
+    while (matcher.find()) {
+      blocks.add(matcher.group(1));
+    }
+    return blocks;
+  }
+
+  private static String[] words(String command) {
+    List<String> words = new ArrayList<>();
+    Matcher matcher = WORD.matcher(command);
+    while (matcher.find()) {
+      words.add(matcher.group(1) == null ? matcher.group(2) : matcher.group(1));
+    }
+    return words.toArray(String[]::new);
+  }
+}
