@@ -1,20 +1,20 @@
 package org.battenbook.export;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
+import org.apache.commons.io.output.CloseShieldOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
-import org.apache.poi.xssf.usermodel.XSSFName;
-import org.apache.poi.xssf.usermodel.XSSFRow;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Writes a file, the same bytes for the same book. */
 final class BookWriter {
@@ -29,22 +29,20 @@ final class BookWriter {
   private static final int LONGEST_TEXT = 32_767;
   private static final int COMMENT_CHARACTERS = 36;
 
-  private final XSSFWorkbook workbook;
+  private final StreamedWorkbook workbook;
   private final Styles styles;
 
-  private BookWriter(XSSFWorkbook workbook) {
+  private BookWriter(StreamedWorkbook workbook) {
     this.workbook = workbook;
-    this.styles = new Styles(workbook);
+    this.styles = new Styles(workbook.getXSSFWorkbook());
   }
 
   /** Writes a book as an .xlsx file (ISO/IEC 29500); the stream is left open. */
   static void write(Book book, OutputStream out) throws IOException {
-    ByteArrayOutputStream zip = new ByteArrayOutputStream();
-    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+    try (StreamedWorkbook workbook = new StreamedWorkbook()) {
       new BookWriter(workbook).write(book);
-      workbook.write(zip);
+      workbook.write(CloseShieldOutputStream.wrap(out));
     }
-    StableZip.copy(zip, out);
   }
 
   private void write(Book book) {
@@ -55,7 +53,7 @@ final class BookWriter {
   }
 
   private void properties(String title) {
-    POIXMLProperties properties = workbook.getProperties();
+    POIXMLProperties properties = workbook.getXSSFWorkbook().getProperties();
     POIXMLProperties.CoreProperties core = properties.getCoreProperties();
     core.setTitle(title);
     core.setCreator("Battenbook");
@@ -74,70 +72,64 @@ final class BookWriter {
   }
 
   private void name(String name, String address) {
-    XSSFName defined = workbook.createName();
+    Name defined = workbook.createName();
     defined.setNameName(name);
     defined.setRefersToFormula(address);
   }
 
   private void sheet(Sheet sheet) {
-    XSSFSheet target = workbook.getSheet(sheet.name());
-    sheet.cells().forEach(cell -> cell(target, cell));
+    SXSSFSheet target = workbook.getSheet(sheet.name());
     sheet
         .widths()
+        .columns()
         .forEach(
             (column, width) -> target.setColumnWidth(column, Math.min(width, WIDEST) * CHARACTER));
-    sheet
-        .heights()
-        .forEach((row, lines) -> row(target, row).setHeightInPoints(lines * LINE_POINTS + 1));
     sheet.hidden().forEach(column -> target.setColumnHidden(column, true));
     target.createFreezePane(sheet.frozenColumns(), sheet.frozenRows());
     print(target, sheet);
+    sheet.rows().each(cells -> row(target, cells, sheet.widths().lines(cells)));
   }
 
   /** On paper: headings and names on every page, and no wider than a page if it stays legible. */
-  private static void print(XSSFSheet target, Sheet sheet) {
-    int width = sheet.widths().values().stream().mapToInt(Integer::intValue).sum();
-    target.setFitToPage(width <= LEGIBLE);
+  private static void print(SXSSFSheet target, Sheet sheet) {
+    boolean legible = sheet.widths().total() <= LEGIBLE;
+    target.setFitToPage(legible);
     target.getPrintSetup().setFitHeight((short) 0);
     target.getPrintSetup().setLandscape(true);
-    target.getPrintSetup().setLeftToRight(width > LEGIBLE);
+    target.getPrintSetup().setLeftToRight(!legible);
     target.getFooter().setLeft("&A");
     target.getFooter().setRight("&P / &N");
     if (sheet.frozenRows() > 0) {
       int heading = sheet.frozenRows() - 1;
       target.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
     }
-    if (width > LEGIBLE) {
+    if (!legible) {
       target.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, sheet.frozenColumns() - 1));
     }
   }
 
-  private void cell(XSSFSheet target, SheetCell cell) {
-    XSSFCell written = row(target, cell.row()).createCell(cell.column());
-    if (cell.content() instanceof CellContent.Formula formula) {
-      formula(target, cell, formula);
-      value(written, formula.cached());
-    } else {
-      value(written, cell.content());
+  private void row(SXSSFSheet target, List<SheetCell> cells, int lines) {
+    Row row = target.createRow(cells.get(0).row());
+    if (lines > 1) {
+      row.setHeightInPoints(lines * LINE_POINTS + 1);
     }
+    cells.forEach(cell -> cell(target, row, cell));
+  }
+
+  private void cell(SXSSFSheet target, Row row, SheetCell cell) {
+    Cell written = row.createCell(cell.column());
+    if (cell.content() instanceof CellContent.Formula formula) {
+      written.setCellFormula(formula.array() ? ArrayFormulas.mark(formula.text()) : formula.text());
+    }
+    value(written, cell.seen());
     written.setCellStyle(styles.of(cell));
     if (!cell.comment().isEmpty()) {
       comment(target, cell);
     }
   }
 
-  private static void formula(XSSFSheet target, SheetCell cell, CellContent.Formula formula) {
-    if (formula.array()) {
-      target.setArrayFormula(
-          formula.text(),
-          new CellRangeAddress(cell.row(), cell.row(), cell.column(), cell.column()));
-    } else {
-      row(target, cell.row()).getCell(cell.column()).setCellFormula(formula.text());
-    }
-  }
-
   /** Sets a cell's value, or that which its formula gave. */
-  private static void value(XSSFCell cell, CellContent content) {
+  private static void value(Cell cell, CellContent content) {
     if (content instanceof CellContent.Figure figure) {
       cell.setCellValue(figure.number());
     } else if (content instanceof CellContent.Words words) {
@@ -147,11 +139,11 @@ final class BookWriter {
     } else if (content instanceof CellContent.Day day) {
       cell.setCellValue(day.date());
     } else if (content instanceof CellContent.Missing) {
-      cell.setCellErrorValue(FormulaError.NA);
+      cell.setCellErrorValue(FormulaError.NA.getCode());
     }
   }
 
-  private void comment(XSSFSheet target, SheetCell cell) {
+  private void comment(SXSSFSheet target, SheetCell cell) {
     int lines = 1 + Lines.count(cell.comment(), COMMENT_CHARACTERS);
     ClientAnchor anchor =
         new XSSFClientAnchor(
@@ -159,10 +151,5 @@ final class BookWriter {
     Comment comment = target.createDrawingPatriarch().createCellComment(anchor);
     comment.setString(workbook.getCreationHelper().createRichTextString(cell.comment()));
     comment.setAddress(cell.row(), cell.column());
-  }
-
-  private static XSSFRow row(XSSFSheet target, int row) {
-    XSSFRow found = target.getRow(row);
-    return found != null ? found : target.createRow(row);
   }
 }

@@ -3,6 +3,7 @@ package org.battenbook.export;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.Spot;
+import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
@@ -53,6 +54,16 @@ final class PlaceCells {
       return cell(spot, at, new CellContent.Missing(), Look.GIVEN, "to be filled in");
     }
     return formula(spot, at, formula, standing);
+  }
+
+  /** The unit that a place is shown in; empty for what has none. */
+  String unit(Place place) {
+    Form form = book.place(place).form();
+    return form == null ? "" : form.unit().symbol();
+  }
+
+  Kind kind(Place place) {
+    return book.place(place).kind();
   }
 
   private SheetCell constant(Spot spot, Address at, boolean written) {

@@ -1,25 +1,29 @@
 package org.battenbook.export;
 
 import java.util.List;
-import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.function.Consumer;
 
 /**
  * A sheet, ready to be written.
  *
  * @param name legal and unique
- * @param cells by rows, in each from left to right
- * @param widths of columns, in characters
- * @param heights of rows that are higher than one line, in lines
+ * @param widths how wide its columns and how high its rows are
  * @param hidden columns that serve formulas only
  * @param frozenRows how many rows stay in sight when the rest is scrolled
  * @param frozenColumns how many columns stay in sight
  */
 record Sheet(
     String name,
-    List<SheetCell> cells,
-    SortedMap<Integer, Integer> widths,
-    SortedMap<Integer, Integer> heights,
+    Rows rows,
+    Widths widths,
     SortedSet<Integer> hidden,
     int frozenRows,
-    int frozenColumns) {}
+    int frozenColumns) {
+
+  /** The cells of a sheet; made anew each time they are asked for, since there may be millions. */
+  interface Rows {
+    /** Gives the rows from the top down, each with its cells from left to right. */
+    void each(Consumer<List<SheetCell>> row);
+  }
+}

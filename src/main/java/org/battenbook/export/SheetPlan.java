@@ -62,6 +62,20 @@ final class SheetPlan {
     return linesHeading;
   }
 
+  /** The first row below everything. */
+  int end() {
+    int lastLine = linesHeading < 0 ? 0 : linesHeading + 1 + lines.size();
+    return tables.values().stream().mapToInt(TablePlan::end).reduce(lastLine, Math::max);
+  }
+
+  /** The rows down to the headings, where these belong to all that is below them. */
+  int frozenRows() {
+    if (tables.size() == 1) {
+      return tables.values().iterator().next().headingRow() + 1;
+    }
+    return tables.isEmpty() ? linesHeading + 1 : 1;
+  }
+
   /** Whether each table has its name above it. */
   boolean hasSubtitles() {
     return page.tables().size() > 1;

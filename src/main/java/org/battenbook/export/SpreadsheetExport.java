@@ -2,8 +2,9 @@ package org.battenbook.export;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
-import org.battenbook.evaluate.Results;
+import java.util.TreeSet;
 import org.battenbook.workbook.Filled;
 
 /**
@@ -17,22 +18,38 @@ import org.battenbook.workbook.Filled;
 public final class SpreadsheetExport {
   private SpreadsheetExport() {}
 
-  /** Writes an .xlsx file (ISO/IEC 29500), the same bytes for the same workbook. */
+  /**
+   * Writes an .xlsx file (ISO/IEC 29500), the same bytes for the same workbook; the stream is left
+   * open.
+   *
+   * @throws IOException when the stream cannot be written, or a page has more rows or columns than
+   *     a sheet may have
+   */
   public static void write(Filled filled, OutputStream out) throws IOException {
-    BookWriter.write(book(filled), out);
+    BookPlan plan = new BookPlan(filled.checked());
+    for (SheetPlan sheet : plan.sheets()) {
+      SheetLimits.check(sheet);
+    }
+    BookWriter.write(book(filled, plan), out);
   }
 
-  private static Book book(Filled filled) {
-    Results results = filled.results();
-    BookPlan plan = new BookPlan(filled.checked());
-    PlaceCells places = new PlaceCells(new PlaceReads(plan, results));
-    List<SheetBuilder> sheets =
-        plan.sheets().stream()
-            .map(sheet -> new SheetBuilder(sheet, filled.checked(), places))
-            .toList();
-    sheets.forEach(SheetBuilder::addVisible);
-    sheets.forEach(SheetBuilder::addHelpers);
-    return new Book(
-        filled.title(), sheets.stream().map(SheetBuilder::build).toList(), plan.addresses());
+  private static Book book(Filled filled, BookPlan plan) {
+    PlaceCells places = new PlaceCells(new PlaceReads(plan, filled.results()));
+    List<Widths> widths =
+        plan.sheets().stream().map(sheet -> Widths.of(new PageRows(sheet, places))).toList();
+    List<Sheet> sheets = new ArrayList<>();
+    for (SheetPlan sheet : plan.sheets()) {
+      sheets.add(sheet(sheet, places, widths.get(sheets.size())));
+    }
+    return new Book(filled.title(), sheets, plan.addresses());
+  }
+
+  /** To be asked for when all sheets have been gone through: then all helper columns are known. */
+  private static Sheet sheet(SheetPlan plan, PlaceCells places, Widths widths) {
+    TreeSet<Integer> hidden = new TreeSet<>();
+    plan.tables()
+        .values()
+        .forEach(table -> table.helpers().forEach(helper -> hidden.add(helper.column())));
+    return new Sheet(plan.name(), new PageRows(plan, places), widths, hidden, plan.frozenRows(), 1);
   }
 }

@@ -1,32 +1,26 @@
 package org.battenbook.export;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDateTime;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
-/** Writes a zip file anew with one fixed time, so that the same workbook gives the same bytes. */
-final class StableZip {
+/**
+ * A zip file that gives all its parts one fixed time, so that the same parts give the same bytes.
+ */
+final class StableZip extends ZipArchiveOutputStream {
   /** The first time that a zip file can hold. */
   private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
-  private StableZip() {}
+  StableZip(OutputStream out) {
+    super(out);
+  }
 
-  static void copy(ByteArrayOutputStream zip, OutputStream out) throws IOException {
-    try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(zip.toByteArray()))) {
-      ZipOutputStream to = new ZipOutputStream(out);
-      for (ZipEntry part = from.getNextEntry(); part != null; part = from.getNextEntry()) {
-        ZipEntry stable = new ZipEntry(part.getName());
-        stable.setTimeLocal(TIME);
-        to.putNextEntry(stable);
-        from.transferTo(to);
-        to.closeEntry();
-      }
-      to.finish();
-    }
+  @Override
+  public void putArchiveEntry(ZipArchiveEntry part) throws IOException {
+    ZipArchiveEntry stable = new ZipArchiveEntry(part.getName());
+    stable.setTimeLocal(TIME);
+    super.putArchiveEntry(stable);
   }
 }

@@ -17,22 +17,27 @@ final class Widths {
   private static final int DATE = 10;
 
   private final SortedMap<Integer, Integer> columns = new TreeMap<>();
-  private final SortedMap<Integer, Integer> rows = new TreeMap<>();
 
-  static Widths of(List<SheetCell> cells) {
+  /** Goes through all cells of a sheet. */
+  static Widths of(Sheet.Rows rows) {
     Widths widths = new Widths();
-    cells.forEach(widths::widen);
-    cells.forEach(widths::heighten);
+    rows.each(row -> row.forEach(widths::widen));
     return widths;
   }
 
+  /** The width of each column, in characters. */
   SortedMap<Integer, Integer> columns() {
     return columns;
   }
 
-  /** The heights of rows that take more than one line. */
-  SortedMap<Integer, Integer> rows() {
-    return rows;
+  /** All columns together. */
+  int total() {
+    return columns.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /** How many lines of text high a row has to be. */
+  int lines(List<SheetCell> row) {
+    return row.stream().mapToInt(this::lines).reduce(1, Math::max);
   }
 
   private void widen(SheetCell cell) {
@@ -85,14 +90,12 @@ final class Widths {
   }
 
   /** Letters are narrower than the digits that widths are counted in; bold ones less so. */
-  private void heighten(SheetCell cell) {
+  private int lines(SheetCell cell) {
     if (cell.wraps() && cell.content() instanceof CellContent.Words words) {
       int width = columns.getOrDefault(cell.column(), NARROWEST) - ROOM;
       int letters = cell.isHeading() ? width : width * 9 / 8;
-      int lines = Lines.count(words.text(), Math.max(1, letters));
-      if (lines > 1) {
-        rows.merge(cell.row(), lines, Math::max);
-      }
+      return Lines.count(words.text(), Math.max(1, letters));
     }
+    return 1;
   }
 }

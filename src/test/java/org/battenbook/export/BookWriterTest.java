@@ -84,32 +84,28 @@ class BookWriterTest {
   }
 
   private static Book book() {
-    List<SheetCell> cells =
+    List<List<SheetCell>> rows =
         List.of(
-            SheetCell.words(0, 0, Look.TITLE, "Mats"),
-            new SheetCell(
-                1, 1, new CellContent.Figure(19.375), Look.GIVEN, "# ??/??", "measured back"),
-            cell(2, 0, new CellContent.Truth(true)),
-            cell(2, 1, new CellContent.Day(LocalDate.of(2026, 3, 14))),
-            cell(2, 2, new CellContent.Missing()),
-            cell(
-                3,
-                0,
-                new CellContent.Formula("rail_step_*2", false, new CellContent.Figure(38.75))),
-            cell(
-                3,
-                1,
-                new CellContent.Formula("MAX(IF(A4:A4>0,1))", true, new CellContent.Figure(1))),
-            cell(3, 2, new CellContent.Words("=1+2\";=1+2")));
-    Sheet sheet =
-        new Sheet(
-            "Mats",
-            cells,
-            new TreeMap<>(Map.of(0, 20)),
-            new TreeMap<>(),
-            new TreeSet<>(List.of(3)),
-            1,
-            1);
+            List.of(SheetCell.words(0, 0, Look.TITLE, "Mats")),
+            List.of(
+                new SheetCell(
+                    1, 1, new CellContent.Figure(19.375), Look.GIVEN, "# ??/??", "measured back")),
+            List.of(
+                cell(2, 0, new CellContent.Truth(true)),
+                cell(2, 1, new CellContent.Day(LocalDate.of(2026, 3, 14))),
+                cell(2, 2, new CellContent.Missing())),
+            List.of(
+                cell(
+                    3,
+                    0,
+                    new CellContent.Formula("rail_step_*2", false, new CellContent.Figure(38.75))),
+                cell(
+                    3,
+                    1,
+                    new CellContent.Formula("MAX(IF(A4:A4>0,1))", true, new CellContent.Figure(1))),
+                cell(3, 2, new CellContent.Words("=1+2\";=1+2"))));
+    Sheet.Rows all = rows::forEach;
+    Sheet sheet = new Sheet("Mats", all, Widths.of(all), new TreeSet<>(List.of(3)), 1, 1);
     return new Book("Test", List.of(sheet), new TreeMap<>(Map.of("rail_step_", "Mats!$B$2")));
   }
 

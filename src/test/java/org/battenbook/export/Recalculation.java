@@ -75,7 +75,8 @@ final class Recalculation {
     for (Sheet sheet : book) {
       for (Row row : sheet) {
         for (Cell cell : row) {
-          if (cell.getCellType() == CellType.FORMULA) {
+          boolean known = ((XSSFCell) cell).getCTCell().isSetV();
+          if (known && cell.getCellType() == CellType.FORMULA) {
             ((XSSFCell) cell).getCTCell().unsetV();
           }
         }

@@ -1,0 +1,52 @@
+package org.battenbook.export;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Line;
+
+/** The rows of a page's lines: name, value, unit, the formula as written, and the note. */
+final class LineRows implements Sheet.Rows {
+  private final SheetPlan plan;
+  private final PlaceCells places;
+
+  LineRows(SheetPlan plan, PlaceCells places) {
+    this.plan = plan;
+    this.places = places;
+  }
+
+  @Override
+  public void each(Consumer<List<SheetCell>> row) {
+    row.accept(headings(plan.linesHeading()));
+    plan.lines().forEach((line, at) -> row.accept(line(line, at)));
+  }
+
+  private static List<SheetCell> headings(int row) {
+    return List.of(
+        SheetCell.words(row, SheetPlan.NAME, Look.HEADING, "line"),
+        SheetCell.words(row, SheetPlan.VALUE, Look.NUMBER_HEADING, "value"),
+        SheetCell.words(row, SheetPlan.UNIT, Look.HEADING, "unit"),
+        SheetCell.words(row, SheetPlan.WRITTEN, Look.HEADING, "as written"),
+        SheetCell.words(row, SheetPlan.NOTE, Look.HEADING, "note"));
+  }
+
+  private List<SheetCell> line(Line line, int row) {
+    Address at = new Address(plan.name(), row, SheetPlan.VALUE);
+    List<SheetCell> cells = new ArrayList<>();
+    cells.add(SheetCell.words(row, SheetPlan.NAME, Look.NAME, line.name().text()));
+    cells.add(places.cell(new Spot(line, 0), at, Standing.ofLine(plan.name())));
+    cells.add(SheetCell.words(row, SheetPlan.UNIT, Look.UNIT, places.unit(line)));
+    remark(row, SheetPlan.WRITTEN, Remarks.written(line), cells);
+    remark(row, SheetPlan.NOTE, Remarks.note(line), cells);
+    return cells;
+  }
+
+  /** Broken into lines on a page of its own; beside tables their columns are too narrow for it. */
+  private void remark(int row, int column, String words, List<SheetCell> cells) {
+    String format = plan.tables().isEmpty() ? NumberFormats.TEXT : NumberFormats.GENERAL;
+    if (!words.isEmpty()) {
+      cells.add(new SheetCell(row, column, new CellContent.Words(words), Look.NOTE, format, ""));
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package org.battenbook.export;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** The rows of a page: its title, its tables, then its lines. */
+final class PageRows implements Sheet.Rows {
+  private final SheetPlan plan;
+  private final PlaceCells places;
+
+  PageRows(SheetPlan plan, PlaceCells places) {
+    this.plan = plan;
+    this.places = places;
+  }
+
+  @Override
+  public void each(Consumer<List<SheetCell>> row) {
+    row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, plan.page().title())));
+    if (!plan.page().note().isEmpty()) {
+      row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, plan.page().note())));
+    }
+    plan.tables()
+        .values()
+        .forEach(table -> new TableRows(table, plan.hasSubtitles(), places).each(row));
+    if (plan.linesHeading() >= 0) {
+      new LineRows(plan, places).each(row);
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package org.battenbook.export;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.value.Kind;
+
+/** The rows of a table: its headings, then a row for each of its rows. */
+final class TableRows implements Sheet.Rows {
+  private final TablePlan table;
+  private final boolean subtitled;
+  private final PlaceCells places;
+
+  TableRows(TablePlan table, boolean subtitled, PlaceCells places) {
+    this.table = table;
+    this.subtitled = subtitled;
+    this.places = places;
+  }
+
+  @Override
+  public void each(Consumer<List<SheetCell>> row) {
+    if (subtitled) {
+      row.accept(subtitle());
+    }
+    row.accept(headings());
+    for (int i = 0; i < table.table().rowCount(); i++) {
+      row.accept(values(i));
+    }
+  }
+
+  private List<SheetCell> subtitle() {
+    int row = table.headingRow() - 1;
+    SheetCell name = SheetCell.words(row, 0, Look.SUBTITLE, table.table().name().text());
+    String note = table.table().note();
+    return note.isEmpty() ? List.of(name) : List.of(name, SheetCell.words(row, 1, Look.NOTE, note));
+  }
+
+  private List<SheetCell> headings() {
+    List<SheetCell> cells = new ArrayList<>();
+    table.columns().forEach((column, at) -> cells.add(heading(column, at)));
+    for (HelperColumn helper : table.helpers()) {
+      cells.add(SheetCell.words(table.headingRow(), helper.column(), Look.NOTE, helper.heading()));
+    }
+    return cells;
+  }
+
+  /** Name and unit, and beside it all that is written about the column. */
+  private SheetCell heading(Column column, int at) {
+    String unit = places.unit(column);
+    String words = column.name().text() + (unit.isEmpty() ? "" : "\n" + unit);
+    return new SheetCell(
+        table.headingRow(),
+        at,
+        new CellContent.Words(words),
+        places.kind(column) instanceof Kind.Measured ? Look.NUMBER_HEADING : Look.HEADING,
+        NumberFormats.GENERAL,
+        Remarks.all(column));
+  }
+
+  private List<SheetCell> values(int row) {
+    List<SheetCell> cells = new ArrayList<>();
+    Standing standing = Standing.inRow(table, row);
+    for (Column column : table.columns().keySet()) {
+      cells.add(places.cell(new Spot(column, row), table.cell(column, row), standing));
+    }
+    // One helper's formula may be what asks for the next.
+    for (int h = 0; h < table.helpers().size(); h++) {
+      cells.add(helper(table.helpers().get(h), row));
+    }
+    return cells;
+  }
+
+  private SheetCell helper(HelperColumn helper, int row) {
+    Address at = table.cell(helper, row);
+    return new SheetCell(
+        at.row(), at.column(), content(helper, row), Look.NOTE, NumberFormats.GENERAL, "");
+  }
+
+  private static CellContent content(HelperColumn helper, int row) {
+    CellContent value = helper.value().apply(row);
+    try {
+      String formula = FormulaLimits.checked(helper.formula().apply(row)).toString();
+      return new CellContent.Formula(formula, helper.array(), value);
+    } catch (Inexpressible tooLong) {
+      return value;
+    }
+  }
+}
