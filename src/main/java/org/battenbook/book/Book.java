@@ -2,6 +2,7 @@ package org.battenbook.book;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,6 +20,7 @@ public final class Book {
   private final @Nullable ShownAs lengths;
   private final Map<SourceText, Set<SourceText>> seen;
   private final Map<String, Page> pages = new LinkedHashMap<>();
+  private List<Page> first = List.of();
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final Map<String, FunctionDefinition> functions = new LinkedHashMap<>();
 
@@ -54,8 +56,11 @@ public final class Book {
     return lengths;
   }
 
+  /** The pages in the order in which they are shown. */
   public Collection<Page> pages() {
-    return List.copyOf(pages.values());
+    Set<Page> inOrder = new LinkedHashSet<>(first);
+    inOrder.addAll(pages.values());
+    return List.copyOf(inOrder);
   }
 
   public @Nullable Page page(String key) {
@@ -90,6 +95,11 @@ public final class Book {
 
   void add(Page page) {
     pages.put(page.name().key(), page);
+  }
+
+  /** Has some pages shown before all others. */
+  void showFirst(List<Page> shownFirst) {
+    first = List.copyOf(shownFirst);
   }
 
   void add(Table table) {

@@ -53,6 +53,7 @@ public final class BookAssembly {
     files.inOrder().forEach(this::addRows);
     ChangeAssembly changes = new ChangeAssembly(book, diagnostics);
     files.inOrder().forEach(file -> file.changes().forEach(changes::add));
+    files.inOrder().forEach(this::orderPages);
     return book;
   }
 
@@ -226,6 +227,27 @@ public final class BookAssembly {
     }
     if (!columns.isEmpty()) {
       table.setTicket(columns);
+    }
+  }
+
+  /** The nearest file that gives an order has the word; each is looked through for faults. */
+  private void orderPages(WorkbookFile file) {
+    List<Page> pages = new ArrayList<>();
+    for (Name name : file.pageOrder()) {
+      Page page = book.page(name.key());
+      if (page == null) {
+        diagnostics.fault(
+            "no-such-page",
+            name.span(),
+            "no page is called '%s'".formatted(name),
+            NearNames.question(
+                name.text(), book.pages().stream().map(p -> p.name().text()).toList()));
+      } else {
+        pages.add(page);
+      }
+    }
+    if (!pages.isEmpty()) {
+      book.showFirst(pages);
     }
   }
 

@@ -45,12 +45,15 @@ final class StatementExplanation {
       case LENGTHS ->
           atFirst(
               "lengths-form", "'lengths in' is followed by a unit or a step", "lengths in 1/16 in");
+      case PAGES ->
+          list("page-names", "the order of pages is a list of their names", "pages: pieces, mats");
       case PAGE -> page();
       case TABLE -> table();
       case ROWS_OF ->
           atFirst(
               "table-missing", "'rows of' is followed by the name of a table", "rows of pieces");
-      case TICKET -> ticket();
+      case TICKET ->
+          list("ticket-names", "a ticket is a list of columns", "ticket: title, width, height");
       case CHANGE -> change();
       case REQUIRE ->
           message(
@@ -114,12 +117,12 @@ final class StatementExplanation {
             "write it as in table pieces by title");
   }
 
-  private boolean ticket() {
+  private boolean list(String code, String what, String example) {
     return say(
-        "ticket-names",
+        code,
         line.span(Math.min(at, line.count() - 1)),
-        "a ticket is a list of columns, with commas between them",
-        "write it as in ticket: title, width, height");
+        what + ", with commas between them",
+        "write it as in " + example);
   }
 
   private boolean change() {

@@ -61,11 +61,11 @@ final class StatementHeads {
 
   /** Heads of lines that hold a {@code =} or a colon themselves. */
   private LineTokens definition() {
-    boolean isTicket =
-        is(0, "ticket")
-            && line.type(1) == WorkbookParser.COLON
-            && line.find(WorkbookParser.EQUALS) < 0;
-    return isTicket ? head(1, WorkbookParser.TICKET) : line;
+    boolean isList = line.type(1) == WorkbookParser.COLON && line.find(WorkbookParser.EQUALS) < 0;
+    if (isList && is(0, "ticket")) {
+      return head(1, WorkbookParser.TICKET);
+    }
+    return isList && is(0, "pages") ? head(1, WorkbookParser.PAGES) : line;
   }
 
   private LineTokens plainHead() {

@@ -20,6 +20,7 @@ import org.battenbook.parse.generated.WorkbookParser.LineContext;
 import org.battenbook.parse.generated.WorkbookParser.LinesContext;
 import org.battenbook.parse.generated.WorkbookParser.NameContext;
 import org.battenbook.parse.generated.WorkbookParser.PageContext;
+import org.battenbook.parse.generated.WorkbookParser.PageOrderContext;
 import org.battenbook.parse.generated.WorkbookParser.ParameterContext;
 import org.battenbook.parse.generated.WorkbookParser.RequireContext;
 import org.battenbook.parse.generated.WorkbookParser.RowsContext;
@@ -62,6 +63,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   private @Nullable Quoted title;
   private @Nullable Name currency;
   private @Nullable ShownAs lengths;
+  private final List<Name> pageOrder = new ArrayList<>();
   private @Nullable PageDraft page;
   private @Nullable TableDraft table;
   private @Nullable RowsReader rows;
@@ -100,7 +102,8 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   /** The file as read so far, all that is open closed. */
   WorkbookFile file() {
     closePage();
-    return new WorkbookFile(source, title, follows, currency, lengths, changes, functions, pages);
+    return new WorkbookFile(
+        source, title, follows, currency, lengths, pageOrder, changes, functions, pages);
   }
 
   private void closeRows() {
@@ -238,6 +241,14 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   public @Nullable Void visitLengths(LengthsContext tree) {
     if (isSetting(lengths != null)) {
       lengths = formulas().form(tree.form());
+    }
+    return null;
+  }
+
+  @Override
+  public @Nullable Void visitPageOrder(PageOrderContext tree) {
+    if (isSetting(!pageOrder.isEmpty())) {
+      tree.name().stream().map(this::name).forEach(pageOrder::add);
     }
     return null;
   }

@@ -4,19 +4,25 @@ import java.util.List;
 import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
-/** One workbook file as written: its settings, then its statements, nested as pages and tables. */
+/**
+ * One workbook file as written: its settings, then its statements, nested as pages and tables.
+ *
+ * @param pageOrder the pages that are shown before all others, or empty
+ */
 public record WorkbookFile(
     SourceText source,
     @Nullable Quoted title,
     List<Quoted> follows,
     @Nullable Name currency,
     @Nullable ShownAs lengths,
+    List<Name> pageOrder,
     List<Change> changes,
     List<FunctionDefinition> functions,
     List<PageSection> pages) {
 
   public WorkbookFile {
     follows = List.copyOf(follows);
+    pageOrder = List.copyOf(pageOrder);
     changes = List.copyOf(changes);
     functions = List.copyOf(functions);
     pages = List.copyOf(pages);

@@ -19,6 +19,9 @@ public final class OutlineText {
     if (file.currency() != null) {
       parts.add("currency " + file.currency());
     }
+    if (!file.pageOrder().isEmpty()) {
+      parts.add("pages " + file.pageOrder());
+    }
     if (file.lengths() != null) {
       parts.add("lengths " + step(file.lengths().step()) + file.lengths().unit());
     }
