@@ -39,16 +39,28 @@ public final class Why {
     return new Why(results).derive(spot);
   }
 
+  /** How one value came about, without what it was worked out from. */
+  public static Derivation step(Results results, Spot spot) {
+    return new Why(results).told(spot, Trace.of(results, spot), List.of(), false, 0);
+  }
+
   private Derivation derive(Spot spot) {
     boolean repeated = !told.add(spot);
     Trace trace = Trace.of(results, spot);
     Reads reads = trace == null ? null : Reads.of(results, trace, spot.row());
-    Value value = results.value(spot);
     List<Derivation> from = new ArrayList<>();
     if (reads != null && !repeated) {
       reads.spots().forEach(read -> from.add(derive(read)));
     }
+    boolean elsewhere = repeated && reads != null && !reads.spots().isEmpty();
+    int leftOut = reads == null || repeated ? 0 : reads.rowsLeftOut();
+    return told(spot, trace, from, elsewhere, leftOut);
+  }
+
+  private Derivation told(
+      Spot spot, @Nullable Trace trace, List<Derivation> from, boolean elsewhere, int leftOut) {
     Formula formula = trace == null ? null : trace.formula().formula();
+    Value value = results.value(spot);
     return new Derivation(
         spot,
         book.words(spot),
@@ -60,8 +72,8 @@ public final class Why {
         book.origin(spot),
         note(spot),
         from,
-        repeated && reads != null && !reads.spots().isEmpty(),
-        reads == null || repeated ? 0 : reads.rowsLeftOut(),
+        elsewhere,
+        leftOut,
         changed(spot),
         override(spot),
         trace == null ? null : rounding(trace, spot));

@@ -17,6 +17,7 @@ final class BookPlan {
   private final Map<Table, TablePlan> tables = new HashMap<>();
   private final Map<Line, String> names = new HashMap<>();
   private final SortedMap<String, String> addresses = new TreeMap<>();
+  private final DerivationPlan derivations;
 
   BookPlan(CheckedBook book) {
     SheetNames sheetNames = new SheetNames();
@@ -26,6 +27,10 @@ final class BookPlan {
         add(new SheetPlan(page, sheetNames.name(page.title())), definedNames);
       }
     }
+    if (!sheets.isEmpty()) {
+      sheets.get(0).placeRules(book.book().pages());
+    }
+    derivations = new DerivationPlan(sheetNames.name("Derivation"), sheets);
   }
 
   private void add(SheetPlan sheet, DefinedNames definedNames) {
@@ -43,6 +48,11 @@ final class BookPlan {
 
   List<SheetPlan> sheets() {
     return sheets;
+  }
+
+  /** The sheet that tells where each value came from. */
+  DerivationPlan derivations() {
+    return derivations;
   }
 
   TablePlan table(Table table) {

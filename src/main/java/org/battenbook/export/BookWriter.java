@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import org.apache.commons.io.output.CloseShieldOutputStream;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -85,7 +87,9 @@ final class BookWriter {
         .forEach(
             (column, width) -> target.setColumnWidth(column, Math.min(width, WIDEST) * CHARACTER));
     sheet.hidden().forEach(column -> target.setColumnHidden(column, true));
-    target.createFreezePane(sheet.frozenColumns(), sheet.frozenRows());
+    target.createFreezePane(1, sheet.frozenRows());
+    workbook.setPrintArea(
+        workbook.getSheetIndex(target), 0, sheet.columns() - 1, 0, Math.max(0, sheet.end() - 1));
     print(target, sheet);
     sheet.rows().each(cells -> row(target, cells, sheet.widths().lines(cells)));
   }
@@ -104,7 +108,7 @@ final class BookWriter {
       target.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
     }
     if (!legible) {
-      target.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, sheet.frozenColumns() - 1));
+      target.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
     }
   }
 
@@ -125,6 +129,11 @@ final class BookWriter {
     written.setCellStyle(styles.of(cell));
     if (!cell.comment().isEmpty()) {
       comment(target, cell);
+    }
+    if (!cell.link().isEmpty()) {
+      Hyperlink link = workbook.getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+      link.setAddress(cell.link());
+      written.setHyperlink(link);
     }
   }
 

@@ -13,7 +13,13 @@ final class Inexpressible extends RuntimeException {
     super(reason, null, false, false);
   }
 
-  String reason() {
-    return String.valueOf(getMessage());
+  /** A value so near to a limit that doubles could come out on the other side of it. */
+  static Inexpressible tooNear() {
+    return new Inexpressible("it lies too near to a limit for a spreadsheet's numbers to tell");
+  }
+
+  /** What is said beside the value. */
+  String words() {
+    return "a value, not a formula: " + getMessage();
   }
 }

@@ -25,7 +25,7 @@ final class LineRows implements Sheet.Rows {
   private static List<SheetCell> headings(int row) {
     return List.of(
         SheetCell.words(row, SheetPlan.NAME, Look.HEADING, "line"),
-        SheetCell.words(row, SheetPlan.VALUE, Look.NUMBER_HEADING, "value"),
+        SheetCell.words(row, SheetPlan.VALUE, Look.NUMBER_HEADING, "value\n(boxed: given)"),
         SheetCell.words(row, SheetPlan.UNIT, Look.HEADING, "unit"),
         SheetCell.words(row, SheetPlan.WRITTEN, Look.HEADING, "as written"),
         SheetCell.words(row, SheetPlan.NOTE, Look.HEADING, "note"));

@@ -19,5 +19,7 @@ enum Look {
   /** A value that stands instead of a formula, with a note that says why. */
   FIXED,
   UNIT,
+  /** The name of a value that stands elsewhere. */
+  LINK,
   NOTE
 }

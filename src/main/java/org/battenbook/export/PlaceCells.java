@@ -97,7 +97,7 @@ final class PlaceCells {
         throw new Inexpressible(fault.message());
       }
       if (!Trace.every(results, spot, Operation::agreesInSpreadsheet)) {
-        throw new Inexpressible("it lies too near to a limit for a spreadsheet's numbers to tell");
+        throw Inexpressible.tooNear();
       }
       SpreadsheetText text =
           new Translation(reads, formula, standing).translate(formula.expression());
@@ -105,7 +105,7 @@ final class PlaceCells {
       return cell(
           spot, at, new CellContent.Formula(shown, false, content), look(spot), fault(value));
     } catch (Inexpressible reason) {
-      return cell(spot, at, content, Look.FIXED, "a value, not a formula: " + reason.reason());
+      return cell(spot, at, content, Look.FIXED, reason.words());
     }
   }
 
@@ -125,7 +125,29 @@ final class PlaceCells {
 
   private SheetCell cell(Spot spot, Address at, CellContent content, Look look, String comment) {
     String format = format(book.place(spot.place()), results.value(spot), content);
-    return new SheetCell(at.row(), at.column(), content, look, format, comment);
+    Address told = reads.plan().derivations().of(spot);
+    return new SheetCell(
+        at.row(),
+        at.column(),
+        content,
+        look,
+        format,
+        comment,
+        told == null ? "" : told.seenFrom(""));
+  }
+
+  /** A cell that shows the value of a spot by reading the spot's own cell. */
+  SheetCell readFrom(Spot spot, Address own, Address at) {
+    CheckedPlace checked = book.place(spot.place());
+    Value value = results.value(spot);
+    CellContent content = CellContents.of(value, checked.form());
+    CellContent read = new CellContent.Formula(own.seenFrom(at.sheet()), false, content);
+    return new SheetCell(
+        at.row(), at.column(), read, Look.WORKED_OUT, format(checked, value, content), "");
+  }
+
+  Results results() {
+    return results;
   }
 
   private static String format(CheckedPlace checked, Value value, CellContent content) {

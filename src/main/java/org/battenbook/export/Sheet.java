@@ -11,7 +11,8 @@ import java.util.function.Consumer;
  * @param widths how wide its columns and how high its rows are
  * @param hidden columns that serve formulas only
  * @param frozenRows how many rows stay in sight when the rest is scrolled
- * @param frozenColumns how many columns stay in sight
+ * @param columns how many columns, from the first, there are to be seen
+ * @param end the first row below everything
  */
 record Sheet(
     String name,
@@ -19,7 +20,8 @@ record Sheet(
     Widths widths,
     SortedSet<Integer> hidden,
     int frozenRows,
-    int frozenColumns) {
+    int columns,
+    int end) {
 
   /** The cells of a sheet; made anew each time they are asked for, since there may be millions. */
   interface Rows {

@@ -7,9 +7,26 @@ package org.battenbook.export;
  * @param column counted from 0
  * @param format a number format's code
  * @param comment shown beside the cell when it is pointed at; empty for none
+ * @param link the cell of the file that it leads to when it is clicked; empty for none
  */
 record SheetCell(
-    int row, int column, CellContent content, Look look, String format, String comment) {
+    int row,
+    int column,
+    CellContent content,
+    Look look,
+    String format,
+    String comment,
+    String link) {
+
+  /** A cell that leads nowhere. */
+  SheetCell(int row, int column, CellContent content, Look look, String format, String comment) {
+    this(row, column, content, look, format, comment, "");
+  }
+
+  /** The same cell, leading to another one. */
+  SheetCell linkedTo(String address) {
+    return new SheetCell(row, column, content, look, format, comment, address);
+  }
 
   /** What is seen in it: its value, or that of its formula. */
   CellContent seen() {

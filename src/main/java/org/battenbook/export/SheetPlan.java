@@ -1,6 +1,8 @@
 package org.battenbook.export;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.battenbook.book.Line;
 import org.battenbook.book.Page;
@@ -18,6 +20,7 @@ final class SheetPlan {
   private final String name;
   private final Map<Table, TablePlan> tables = new LinkedHashMap<>();
   private final Map<Line, Integer> lines = new LinkedHashMap<>();
+  private final List<RulePlan> rules = new ArrayList<>();
   private int linesHeading = -1;
 
   SheetPlan(Page page, String name) {
@@ -38,6 +41,21 @@ final class SheetPlan {
       linesHeading = heading;
       page.lines().forEach(line -> lines.put(line, linesHeading + 1 + lines.size()));
     }
+  }
+
+  /** Has the requirements and cautions of a whole book stand below all else. */
+  void placeRules(Iterable<Page> pages) {
+    for (boolean required : new boolean[] {true, false}) {
+      RulePlan placed = new RulePlan(required, pages, end());
+      if (!placed.rules().isEmpty()) {
+        rules.add(placed);
+      }
+    }
+  }
+
+  /** The requirements and the cautions that stand here. */
+  List<RulePlan> rules() {
+    return rules;
   }
 
   Page page() {
@@ -64,6 +82,10 @@ final class SheetPlan {
 
   /** The first row below everything. */
   int end() {
+    return rules.stream().mapToInt(RulePlan::end).reduce(endOfPage(), Math::max);
+  }
+
+  private int endOfPage() {
     int lastLine = linesHeading < 0 ? 0 : linesHeading + 1 + lines.size();
     return tables.values().stream().mapToInt(TablePlan::end).reduce(lastLine, Math::max);
   }
@@ -83,7 +105,7 @@ final class SheetPlan {
 
   /** How many of the sheet's columns are there to be seen. */
   int visibleColumns() {
-    int ofLines = page.lines().isEmpty() ? 1 : NOTE + 1;
+    int ofLines = page.lines().isEmpty() && rules.isEmpty() ? 1 : NOTE + 1;
     return page.tables().stream().mapToInt(t -> t.columns().size()).reduce(ofLines, Math::max);
   }
 }

@@ -34,22 +34,42 @@ public final class SpreadsheetExport {
   }
 
   private static Book book(Filled filled, BookPlan plan) {
-    PlaceCells places = new PlaceCells(new PlaceReads(plan, filled.results()));
-    List<Widths> widths =
-        plan.sheets().stream().map(sheet -> Widths.of(new PageRows(sheet, places))).toList();
+    PlaceReads reads = new PlaceReads(plan, filled.results());
+    PlaceCells places = new PlaceCells(reads);
+    List<Sheet.Rows> rows = new ArrayList<>();
+    plan.sheets().forEach(sheet -> rows.add(rows(sheet, reads, places)));
+    List<Widths> widths = rows.stream().map(Widths::of).toList();
     List<Sheet> sheets = new ArrayList<>();
     for (SheetPlan sheet : plan.sheets()) {
-      sheets.add(sheet(sheet, places, widths.get(sheets.size())));
+      int index = sheets.size();
+      sheets.add(sheet(sheet, rows.get(index), widths.get(index)));
     }
+    sheets.add(derivations(plan.derivations(), places));
     return new Book(filled.title(), sheets, plan.addresses());
   }
 
+  private static Sheet.Rows rows(SheetPlan sheet, PlaceReads reads, PlaceCells places) {
+    return row -> {
+      new PageRows(sheet, places).each(row);
+      sheet.rules().forEach(rules -> new RuleRows(rules, sheet.name(), reads).each(row));
+    };
+  }
+
   /** To be asked for when all sheets have been gone through: then all helper columns are known. */
-  private static Sheet sheet(SheetPlan plan, PlaceCells places, Widths widths) {
+  private static Sheet sheet(SheetPlan plan, Sheet.Rows rows, Widths widths) {
     TreeSet<Integer> hidden = new TreeSet<>();
     plan.tables()
         .values()
         .forEach(table -> table.helpers().forEach(helper -> hidden.add(helper.column())));
-    return new Sheet(plan.name(), new PageRows(plan, places), widths, hidden, plan.frozenRows(), 1);
+    return new Sheet(
+        plan.name(), rows, widths, hidden, plan.frozenRows(), plan.visibleColumns(), plan.end());
+  }
+
+  private static Sheet derivations(DerivationPlan plan, PlaceCells places) {
+    Sheet.Rows rows = new DerivationRows(plan, places);
+    int headings = DerivationPlan.HEADING_ROW + 1;
+    int columns = DerivationPlan.NOTE + 1;
+    return new Sheet(
+        plan.sheet(), rows, Widths.of(rows), new TreeSet<>(), headings, columns, plan.end());
   }
 }

@@ -3,7 +3,7 @@ package org.battenbook.export;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
-import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontUnderline;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -17,8 +17,6 @@ final class Styles {
   private static final short POINTS = 10;
   private static final short TITLE_POINTS = 14;
   private static final short SUBTITLE_POINTS = 11;
-  private static final String PAPER = "FAF5E6";
-  private static final String SAWDUST = "EADFC4";
   private static final String INK = "2B2B2B";
   private static final String PENCIL = "6E6A62";
 
@@ -81,9 +79,9 @@ final class Styles {
         heading(style);
         style.setAlignment(HorizontalAlignment.RIGHT);
       }
-      case GIVEN -> fill(style, PAPER);
-      case OVERRIDDEN -> fill(style, SAWDUST);
-      case TITLE, SUBTITLE, NOTE, NAME, WORKED_OUT, FIXED, UNIT -> {}
+      case GIVEN -> box(style, BorderStyle.THIN);
+      case OVERRIDDEN -> box(style, BorderStyle.DASHED);
+      case TITLE, SUBTITLE, NOTE, NAME, WORKED_OUT, FIXED, UNIT, LINK -> {}
     }
     return style;
   }
@@ -105,9 +103,16 @@ final class Styles {
     style.setBottomBorderColor(color(INK));
   }
 
-  private static void fill(XSSFCellStyle style, String rgb) {
-    style.setFillForegroundColor(color(rgb));
-    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+  /** What may be changed stands in a ruled box. */
+  private static void box(XSSFCellStyle style, BorderStyle line) {
+    style.setBorderTop(line);
+    style.setBorderBottom(line);
+    style.setBorderLeft(line);
+    style.setBorderRight(line);
+    style.setTopBorderColor(color(PENCIL));
+    style.setBottomBorderColor(color(PENCIL));
+    style.setLeftBorderColor(color(PENCIL));
+    style.setRightBorderColor(color(PENCIL));
   }
 
   private XSSFFont font(Look look) {
@@ -121,6 +126,7 @@ final class Styles {
       case HEADING, NUMBER_HEADING -> bold(font, POINTS);
       case FIXED -> font.setItalic(true);
       case NOTE, UNIT -> font.setColor(color(PENCIL));
+      case LINK -> font.setUnderline(FontUnderline.SINGLE);
       case NAME, GIVEN, WORKED_OUT, OVERRIDDEN -> {}
     }
     return font;

@@ -49,7 +49,7 @@ final class TableRows implements Sheet.Rows {
   /** Name and unit, and beside it all that is written about the column. */
   private SheetCell heading(Column column, int at) {
     String unit = places.unit(column);
-    String words = column.name().text() + (unit.isEmpty() ? "" : "\n" + unit);
+    String words = column.name().text() + below(column.isGiven() ? "given" : "") + below(unit);
     return new SheetCell(
         table.headingRow(),
         at,
@@ -57,6 +57,10 @@ final class TableRows implements Sheet.Rows {
         places.kind(column) instanceof Kind.Measured ? Look.NUMBER_HEADING : Look.HEADING,
         NumberFormats.GENERAL,
         Remarks.all(column));
+  }
+
+  private static String below(String words) {
+    return words.isEmpty() ? "" : "\n" + words;
   }
 
   private List<SheetCell> values(int row) {

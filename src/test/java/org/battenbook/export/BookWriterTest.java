@@ -105,7 +105,7 @@ class BookWriterTest {
                     new CellContent.Formula("MAX(IF(A4:A4>0,1))", true, new CellContent.Figure(1))),
                 cell(3, 2, new CellContent.Words("=1+2\";=1+2"))));
     Sheet.Rows all = rows::forEach;
-    Sheet sheet = new Sheet("Mats", all, Widths.of(all), new TreeSet<>(List.of(3)), 1, 1);
+    Sheet sheet = new Sheet("Mats", all, Widths.of(all), new TreeSet<>(List.of(3)), 1, 3, 4);
     return new Book("Test", List.of(sheet), new TreeMap<>(Map.of("rail_step_", "Mats!$B$2")));
   }
 

@@ -1,0 +1,102 @@
+package org.battenbook.export;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Line;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which values the sheet of derivations tells of, and in which of its rows: those of each page
+ * behind one another, a table's row by row.
+ */
+final class DerivationPlan {
+  static final int NAME = 0;
+  static final int RESULT = 1;
+  static final int UNIT = 2;
+  static final int FORMULA = 3;
+  static final int WITH_VALUES = 4;
+  static final int SET_IN = 5;
+  static final int CHANGED = 6;
+  static final int NOTE = 7;
+  static final int HEADING_ROW = 2;
+
+  /** Programs take 65 530 links in a sheet, and nobody reads more. */
+  private static final int MOST = 30_000;
+
+  private final String sheet;
+  private final boolean whole;
+  private final List<Spot> spots = new ArrayList<>();
+  private final List<Address> addresses = new ArrayList<>();
+  private final Map<Spot, Integer> rows = new HashMap<>();
+
+  /** Tells of every value, or where these are too many of each table's first row. */
+  DerivationPlan(String sheet, List<SheetPlan> pages) {
+    this.sheet = sheet;
+    this.whole = pages.stream().mapToLong(DerivationPlan::size).sum() <= MOST;
+    pages.forEach(this::addPage);
+  }
+
+  private static long size(SheetPlan page) {
+    long cells =
+        page.tables().values().stream()
+            .mapToLong(table -> (long) table.columns().size() * table.table().rowCount())
+            .sum();
+    return cells + page.lines().size();
+  }
+
+  private void addPage(SheetPlan page) {
+    page.tables().values().forEach(this::addTable);
+    page.lines().forEach((line, row) -> addLine(page, line, row));
+  }
+
+  private void addTable(TablePlan table) {
+    int count = table.table().rowCount();
+    for (int row = 0; row < (whole ? count : Math.min(1, count)); row++) {
+      int at = row;
+      table.columns().keySet().forEach(c -> add(new Spot(c, at), table.cell(c, at)));
+    }
+  }
+
+  private void addLine(SheetPlan page, Line line, int row) {
+    add(new Spot(line, 0), new Address(page.name(), row, SheetPlan.VALUE));
+  }
+
+  private void add(Spot spot, Address at) {
+    rows.put(spot, HEADING_ROW + 1 + spots.size());
+    spots.add(spot);
+    addresses.add(at);
+  }
+
+  String sheet() {
+    return sheet;
+  }
+
+  /** Whether every value is told of. */
+  boolean isWhole() {
+    return whole;
+  }
+
+  /** The values in the order of their rows. */
+  List<Spot> spots() {
+    return spots;
+  }
+
+  /** Where a value of the list stands on the sheet of its page. */
+  Address address(int index) {
+    return addresses.get(index);
+  }
+
+  /** The cell that tells of a value; absent where none does. */
+  @Nullable Address of(Spot spot) {
+    Integer row = rows.get(spot);
+    return row == null ? null : new Address(sheet, row, NAME);
+  }
+
+  /** The first row below everything. */
+  int end() {
+    return HEADING_ROW + 1 + spots.size();
+  }
+}

@@ -1,0 +1,99 @@
+package org.battenbook.export;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.battenbook.bind.Spot;
+import org.battenbook.derive.Derivation;
+import org.battenbook.derive.Why;
+
+/**
+ * The rows of the sheet that tells where each value came from. Results are read from their cells;
+ * what is said of them is as the job was filled.
+ */
+final class DerivationRows implements Sheet.Rows {
+  private static final String ALL =
+      "One row for each value. Results follow the other sheets; formulas with values put in are as"
+          + " the job was filled.";
+  private static final String SOME =
+      "One row for each line, and for each column in the first row of its table: there are too many"
+          + " values to tell of all. Results follow the other sheets.";
+
+  private final DerivationPlan plan;
+  private final PlaceCells places;
+
+  DerivationRows(DerivationPlan plan, PlaceCells places) {
+    this.plan = plan;
+    this.places = places;
+  }
+
+  @Override
+  public void each(Consumer<List<SheetCell>> row) {
+    row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, "Derivation")));
+    row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, plan.isWhole() ? ALL : SOME)));
+    row.accept(headings());
+    for (int i = 0; i < plan.spots().size(); i++) {
+      row.accept(value(i));
+    }
+  }
+
+  private static List<SheetCell> headings() {
+    int row = DerivationPlan.HEADING_ROW;
+    return List.of(
+        SheetCell.words(row, DerivationPlan.NAME, Look.HEADING, "value"),
+        SheetCell.words(row, DerivationPlan.RESULT, Look.NUMBER_HEADING, "result"),
+        SheetCell.words(row, DerivationPlan.UNIT, Look.HEADING, "unit"),
+        SheetCell.words(row, DerivationPlan.FORMULA, Look.HEADING, "formula"),
+        SheetCell.words(row, DerivationPlan.WITH_VALUES, Look.HEADING, "with values, as filled"),
+        SheetCell.words(row, DerivationPlan.SET_IN, Look.HEADING, "set in"),
+        SheetCell.words(row, DerivationPlan.CHANGED, Look.HEADING, "changed"),
+        SheetCell.words(row, DerivationPlan.NOTE, Look.HEADING, "note"));
+  }
+
+  private List<SheetCell> value(int index) {
+    Spot spot = plan.spots().get(index);
+    int row = DerivationPlan.HEADING_ROW + 1 + index;
+    Address at = plan.address(index);
+    Derivation step = Why.step(places.results(), spot);
+    List<SheetCell> cells = new ArrayList<>();
+    cells.add(
+        SheetCell.words(row, DerivationPlan.NAME, Look.LINK, step.place())
+            .linkedTo(at.seenFrom("")));
+    cells.add(places.readFrom(spot, at, new Address(plan.sheet(), row, DerivationPlan.RESULT)));
+    text(row, DerivationPlan.UNIT, places.unit(spot.place()), cells);
+    text(row, DerivationPlan.FORMULA, formula(step), cells);
+    text(row, DerivationPlan.WITH_VALUES, step.withValues(), cells);
+    text(row, DerivationPlan.SET_IN, step.at().place(), cells);
+    text(row, DerivationPlan.CHANGED, changed(step), cells);
+    text(row, DerivationPlan.NOTE, step.note(), cells);
+    return cells;
+  }
+
+  private static String formula(Derivation step) {
+    return switch (step.how()) {
+      case MISSING -> "to be given";
+      case GIVEN -> step.formula().isEmpty() ? "given" : step.formula() + ", given";
+      case DEFAULT -> step.formula() + ", where a row leaves it open";
+      case WORKED_OUT -> step.formula();
+    };
+  }
+
+  private static String changed(Derivation step) {
+    if (step.override() != null) {
+      return "filled in; the formula gives " + step.override().insteadShown().text();
+    }
+    return step.changed() == null
+        ? ""
+        : "from %s (%s) because %s"
+            .formatted(
+                step.changed().from(), step.changed().fromAt().place(), step.changed().because());
+  }
+
+  private static void text(int row, int column, String words, List<SheetCell> cells) {
+    if (!words.isEmpty()) {
+      cells.add(
+          new SheetCell(
+              row, column, new CellContent.Words(words), Look.NOTE, NumberFormats.TEXT, ""));
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package org.battenbook.export;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.battenbook.book.Page;
+import org.battenbook.book.Rule;
+import org.battenbook.book.Table;
+import org.jspecify.annotations.Nullable;
+
+/** Where requirements or cautions stand: below all else on a sheet. */
+final class RulePlan {
+  static final int OF = 0;
+  static final int COUNT = 1;
+  static final int ROWS = 2;
+  static final int SAYS = 3;
+  static final int SET_IN = 4;
+
+  private final boolean required;
+  private final int headingRow;
+  private final List<Ruled> rules = new ArrayList<>();
+
+  /** A rule with the table in whose rows it holds; absent for a page's rule. */
+  record Ruled(Rule rule, Page page, @Nullable Table table) {
+    int rowCount() {
+      return table == null ? 1 : table.rowCount();
+    }
+  }
+
+  /**
+   * Places the rules of one kind.
+   *
+   * @param required whether they are requirements, rather than cautions
+   * @param below the first row that is free
+   */
+  RulePlan(boolean required, Iterable<Page> pages, int below) {
+    this.required = required;
+    this.headingRow = below + 2;
+    for (Page page : pages) {
+      page.rules().forEach(rule -> add(new Ruled(rule, page, null)));
+      for (Table table : page.tables()) {
+        table.rules().forEach(rule -> add(new Ruled(rule, page, table)));
+      }
+    }
+  }
+
+  /** The rule of a table without rows has nothing to say. */
+  private void add(Ruled ruled) {
+    if (ruled.rule().required() == required && ruled.rowCount() > 0) {
+      rules.add(ruled);
+    }
+  }
+
+  boolean isRequired() {
+    return required;
+  }
+
+  List<Ruled> rules() {
+    return rules;
+  }
+
+  int headingRow() {
+    return headingRow;
+  }
+
+  /** The row that a rule stands in. */
+  int row(int index) {
+    return headingRow + 1 + index;
+  }
+
+  /** The first row below. */
+  int end() {
+    return row(rules.size());
+  }
+}

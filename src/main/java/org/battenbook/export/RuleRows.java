@@ -1,0 +1,168 @@
+package org.battenbook.export;
+
+import static org.battenbook.operation.SpreadsheetText.call;
+import static org.battenbook.operation.SpreadsheetText.choice;
+import static org.battenbook.operation.SpreadsheetText.number;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Rule;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.evaluate.Trace;
+import org.battenbook.export.RulePlan.Ruled;
+import org.battenbook.operation.Operation;
+import org.battenbook.operation.SpreadsheetText;
+import org.battenbook.operation.SpreadsheetText.Content;
+import org.battenbook.value.ShownValue;
+import org.battenbook.value.Value;
+
+/**
+ * Requirements, or cautions: in how many rows one is not met, or fires, as a live formula, and what
+ * it said when the job was filled.
+ */
+final class RuleRows implements Sheet.Rows {
+  /** How many messages of one rule are told. */
+  private static final int TOLD = 3;
+
+  private static final SpreadsheetText NONE = number(0);
+  private static final SpreadsheetText ONE = number(1);
+
+  private final RulePlan plan;
+  private final String sheet;
+  private final PlaceReads reads;
+
+  RuleRows(RulePlan plan, String sheet, PlaceReads reads) {
+    this.plan = plan;
+    this.sheet = sheet;
+    this.reads = reads;
+  }
+
+  @Override
+  public void each(Consumer<List<SheetCell>> row) {
+    int top = plan.headingRow() - 1;
+    String title = plan.isRequired() ? "Requirements" : "Cautions";
+    row.accept(List.of(SheetCell.words(top, 0, Look.SUBTITLE, title)));
+    row.accept(headings());
+    for (int i = 0; i < plan.rules().size(); i++) {
+      row.accept(rule(plan.rules().get(i), plan.row(i)));
+    }
+  }
+
+  private List<SheetCell> headings() {
+    int row = plan.headingRow();
+    String count = plan.isRequired() ? "not met in" : "fires in";
+    return List.of(
+        SheetCell.words(row, RulePlan.OF, Look.HEADING, "of"),
+        SheetCell.words(row, RulePlan.COUNT, Look.NUMBER_HEADING, count),
+        SheetCell.words(row, RulePlan.ROWS, Look.HEADING, "of rows"),
+        SheetCell.words(row, RulePlan.SAYS, Look.HEADING, "says"),
+        SheetCell.words(row, RulePlan.SET_IN, Look.HEADING, "set in"));
+  }
+
+  private List<SheetCell> rule(Ruled ruled, int row) {
+    String of = ruled.table() == null ? ruled.page().title() : ruled.table().name().text();
+    return List.of(
+        SheetCell.words(row, RulePlan.OF, Look.NAME, of),
+        count(ruled, row),
+        new SheetCell(
+            row,
+            RulePlan.ROWS,
+            new CellContent.Figure(ruled.rowCount()),
+            Look.UNIT,
+            NumberFormats.GENERAL,
+            ""),
+        SheetCell.words(row, RulePlan.SAYS, Look.NOTE, says(ruled)),
+        SheetCell.words(row, RulePlan.SET_IN, Look.NOTE, ruled.rule().span().place()));
+  }
+
+  private SheetCell count(Ruled ruled, int row) {
+    CellContent counted = counted(ruled);
+    try {
+      String formula = FormulaLimits.checked(countFormula(ruled)).toString();
+      CellContent live = new CellContent.Formula(formula, false, counted);
+      return new SheetCell(row, RulePlan.COUNT, live, Look.WORKED_OUT, NumberFormats.GENERAL, "");
+    } catch (Inexpressible reason) {
+      return new SheetCell(
+          row, RulePlan.COUNT, counted, Look.FIXED, NumberFormats.GENERAL, reason.words());
+    }
+  }
+
+  private SpreadsheetText countFormula(Ruled ruled) {
+    if (ruled.table() == null) {
+      return counts(ruled.rule(), 0, Standing.ofLine(sheet));
+    }
+    TablePlan table = reads.plan().table(ruled.table());
+    HelperColumn helper =
+        table.helper(
+            List.of("rule", ruled.rule()),
+            ruled.rule().condition().name().text(),
+            false,
+            row -> counts(ruled.rule(), row, Standing.inRow(table, row)),
+            row -> counted(ruled.rule(), row));
+    counts(ruled.rule(), 0, Standing.inRow(table, 0));
+    String range = table.range(helper, sheet);
+    return call("SUM", SpreadsheetText.reference(range, Content.NUMBER));
+  }
+
+  /** One for a row that is to be told of. */
+  private SpreadsheetText counts(Rule rule, int row, Standing standing) {
+    Spot spot = new Spot(rule.condition(), row);
+    if (!Trace.every(reads.results(), spot, Operation::agreesInSpreadsheet)) {
+      throw Inexpressible.tooNear();
+    }
+    CheckedFormula formula = reads.book().place(rule.condition()).formula();
+    if (formula == null) {
+      throw new IllegalStateException("a rule without a condition at " + rule.span());
+    }
+    SpreadsheetText holds =
+        new Translation(reads, formula, standing).translate(formula.expression());
+    return rule.required() ? choice(holds, NONE, ONE) : choice(holds, ONE, NONE);
+  }
+
+  private CellContent counted(Ruled ruled) {
+    double count = 0;
+    for (int row = 0; row < ruled.rowCount(); row++) {
+      if (!(counted(ruled.rule(), row) instanceof CellContent.Figure one)) {
+        return new CellContent.Missing();
+      }
+      count += one.number();
+    }
+    return new CellContent.Figure(count);
+  }
+
+  private CellContent counted(Rule rule, int row) {
+    Value value = reads.results().value(new Spot(rule.condition(), row));
+    return value instanceof Value.YesNo holds
+        ? new CellContent.Figure(holds.yes() == rule.required() ? 0 : 1)
+        : new CellContent.Missing();
+  }
+
+  /** What it told of the job; as written where it told nothing. */
+  private String says(Ruled ruled) {
+    int[] rows =
+        IntStream.range(0, ruled.rowCount())
+            .filter(row -> isTold(ruled.rule(), row))
+            .limit(TOLD + 1)
+            .toArray();
+    if (rows.length == 0) {
+      return ruled.rule().message().text().replaceAll("^\"|\"$", "").replace("\"\"", "\"");
+    }
+    String told =
+        IntStream.of(rows)
+            .limit(TOLD)
+            .mapToObj(row -> message(ruled.rule(), row))
+            .collect(Collectors.joining(" "));
+    return rows.length > TOLD ? told + " And more." : told;
+  }
+
+  private boolean isTold(Rule rule, int row) {
+    return counted(rule, row) instanceof CellContent.Figure one && one.number() > 0;
+  }
+
+  private String message(Rule rule, int row) {
+    return ShownValue.of(reads.results().message(rule, row), null).text();
+  }
+}
