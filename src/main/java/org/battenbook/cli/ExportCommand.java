@@ -34,7 +34,9 @@ final class ExportCommand extends JobCommand {
   @Override
   ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
     Path target = target();
-    SafeFile.write(target, out -> SpreadsheetExport.write(filled, out));
+    ProgressLine progress = new ProgressLine(terminal);
+    SafeFile.write(target, out -> SpreadsheetExport.write(filled, out, progress::rows));
+    progress.clear();
     terminal.err().println("wrote " + target);
     return status(filled);
   }

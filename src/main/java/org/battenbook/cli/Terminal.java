@@ -13,9 +13,11 @@ import org.jspecify.annotations.Nullable;
  * Where a command writes: answers to {@code out}, messages to {@code err}.
  *
  * @param charset how both are encoded
+ * @param interactive whether a person looks on
  * @param coloured whether {@link Ink} shows
  */
-record Terminal(PrintStream out, PrintStream err, Charset charset, boolean coloured) {
+record Terminal(
+    PrintStream out, PrintStream err, Charset charset, boolean interactive, boolean coloured) {
   /** What answers are written with beyond plain letters. */
   private static final String SIGNS = "≈→…·";
 
@@ -27,6 +29,7 @@ record Terminal(PrintStream out, PrintStream err, Charset charset, boolean colou
         new PrintStream(new FileOutputStream(FileDescriptor.out), false, charset),
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, charset),
         charset,
+        console != null,
         isColoured(console != null, System.getenv()));
   }
 

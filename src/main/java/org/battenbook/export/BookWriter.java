@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.battenbook.export.SpreadsheetExport.Progress;
 
 /** Writes a file, the same bytes for the same book. */
 final class BookWriter {
@@ -33,16 +34,19 @@ final class BookWriter {
 
   private final StreamedWorkbook workbook;
   private final Styles styles;
+  private final Progress progress;
+  private int written;
 
-  private BookWriter(StreamedWorkbook workbook) {
+  private BookWriter(StreamedWorkbook workbook, Progress progress) {
     this.workbook = workbook;
+    this.progress = progress;
     this.styles = new Styles(workbook.getXSSFWorkbook());
   }
 
   /** Writes a book as an .xlsx file (ISO/IEC 29500); the stream is left open. */
-  static void write(Book book, OutputStream out) throws IOException {
+  static void write(Book book, OutputStream out, Progress progress) throws IOException {
     try (StreamedWorkbook workbook = new StreamedWorkbook()) {
-      new BookWriter(workbook).write(book);
+      new BookWriter(workbook, progress).write(book);
       workbook.write(CloseShieldOutputStream.wrap(out));
     }
   }
@@ -51,7 +55,8 @@ final class BookWriter {
     properties(book.title());
     book.sheets().forEach(sheet -> workbook.createSheet(sheet.name()));
     book.names().forEach(this::name);
-    book.sheets().forEach(this::sheet);
+    int all = book.sheets().stream().mapToInt(Sheet::end).sum();
+    book.sheets().forEach(sheet -> sheet(sheet, all));
   }
 
   private void properties(String title) {
@@ -79,7 +84,7 @@ final class BookWriter {
     defined.setRefersToFormula(address);
   }
 
-  private void sheet(Sheet sheet) {
+  private void sheet(Sheet sheet, int all) {
     SXSSFSheet target = workbook.getSheet(sheet.name());
     sheet
         .widths()
@@ -91,7 +96,13 @@ final class BookWriter {
     workbook.setPrintArea(
         workbook.getSheetIndex(target), 0, sheet.columns() - 1, 0, Math.max(0, sheet.end() - 1));
     print(target, sheet);
-    sheet.rows().each(cells -> row(target, cells, sheet.widths().lines(cells)));
+    sheet
+        .rows()
+        .each(
+            cells -> {
+              row(target, cells, sheet.widths().lines(cells));
+              progress.rows(++written, all);
+            });
   }
 
   /** On paper: headings and names on every page, and no wider than a page if it stays legible. */

@@ -14,14 +14,17 @@ import org.jspecify.annotations.Nullable;
  */
 final class DerivationPlan {
   static final int NAME = 0;
-  static final int RESULT = 1;
-  static final int UNIT = 2;
-  static final int FORMULA = 3;
-  static final int WITH_VALUES = 4;
-  static final int SET_IN = 5;
-  static final int CHANGED = 6;
-  static final int NOTE = 7;
+  static final int ROW = 1;
+  static final int RESULT = 2;
+  static final int UNIT = 3;
+  static final int FORMULA = 4;
+  static final int WITH_VALUES = 5;
+  static final int SET_IN = 6;
+  static final int CHANGED = 7;
   static final int HEADING_ROW = 2;
+
+  /** So wide that all columns together are still legible on paper, in characters. */
+  static final int WIDEST_TEXT = 25;
 
   /** Programs take 65 530 links in a sheet, and nobody reads more. */
   private static final int MOST = 30_000;

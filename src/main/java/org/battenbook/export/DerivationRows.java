@@ -41,13 +41,13 @@ final class DerivationRows implements Sheet.Rows {
     int row = DerivationPlan.HEADING_ROW;
     return List.of(
         SheetCell.words(row, DerivationPlan.NAME, Look.HEADING, "value"),
+        SheetCell.words(row, DerivationPlan.ROW, Look.HEADING, "of"),
         SheetCell.words(row, DerivationPlan.RESULT, Look.NUMBER_HEADING, "result"),
         SheetCell.words(row, DerivationPlan.UNIT, Look.HEADING, "unit"),
         SheetCell.words(row, DerivationPlan.FORMULA, Look.HEADING, "formula"),
         SheetCell.words(row, DerivationPlan.WITH_VALUES, Look.HEADING, "with values, as filled"),
         SheetCell.words(row, DerivationPlan.SET_IN, Look.HEADING, "set in"),
-        SheetCell.words(row, DerivationPlan.CHANGED, Look.HEADING, "changed"),
-        SheetCell.words(row, DerivationPlan.NOTE, Look.HEADING, "note"));
+        SheetCell.words(row, DerivationPlan.CHANGED, Look.HEADING, "changed"));
   }
 
   private List<SheetCell> value(int index) {
@@ -57,15 +57,21 @@ final class DerivationRows implements Sheet.Rows {
     Derivation step = Why.step(places.results(), spot);
     List<SheetCell> cells = new ArrayList<>();
     cells.add(
-        SheetCell.words(row, DerivationPlan.NAME, Look.LINK, step.place())
-            .linkedTo(at.seenFrom("")));
+        new SheetCell(
+            row,
+            DerivationPlan.NAME,
+            new CellContent.Words(spot.place().name().text()),
+            Look.LINK,
+            NumberFormats.TEXT,
+            "",
+            at.seenFrom("")));
+    text(row, DerivationPlan.ROW, places.rowName(spot), cells);
     cells.add(places.readFrom(spot, at, new Address(plan.sheet(), row, DerivationPlan.RESULT)));
     text(row, DerivationPlan.UNIT, places.unit(spot.place()), cells);
     text(row, DerivationPlan.FORMULA, formula(step), cells);
     text(row, DerivationPlan.WITH_VALUES, step.withValues(), cells);
     text(row, DerivationPlan.SET_IN, step.at().place(), cells);
     text(row, DerivationPlan.CHANGED, changed(step), cells);
-    text(row, DerivationPlan.NOTE, step.note(), cells);
     return cells;
   }
 

@@ -42,11 +42,11 @@ final class LineRows implements Sheet.Rows {
     return cells;
   }
 
-  /** Broken into lines on a page of its own; beside tables their columns are too narrow for it. */
   private void remark(int row, int column, String words, List<SheetCell> cells) {
-    String format = plan.tables().isEmpty() ? NumberFormats.TEXT : NumberFormats.GENERAL;
     if (!words.isEmpty()) {
-      cells.add(new SheetCell(row, column, new CellContent.Words(words), Look.NOTE, format, ""));
+      cells.add(
+          new SheetCell(
+              row, column, new CellContent.Words(words), Look.NOTE, plan.remarkFormat(), ""));
     }
   }
 }

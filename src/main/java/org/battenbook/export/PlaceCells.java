@@ -3,6 +3,7 @@ package org.battenbook.export;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
@@ -125,15 +126,19 @@ final class PlaceCells {
 
   private SheetCell cell(Spot spot, Address at, CellContent content, Look look, String comment) {
     String format = format(book.place(spot.place()), results.value(spot), content);
-    Address told = reads.plan().derivations().of(spot);
     return new SheetCell(
-        at.row(),
-        at.column(),
-        content,
-        look,
-        format,
-        comment,
-        told == null ? "" : told.seenFrom(""));
+        at.row(), at.column(), content, look, format, comment, link(spot, content));
+  }
+
+  /** To where its derivation is told. A plain text leads nowhere: programs redraw linked texts. */
+  private String link(Spot spot, CellContent content) {
+    Address told = reads.plan().derivations().of(spot);
+    return told == null || content instanceof CellContent.Words ? "" : told.seenFrom("");
+  }
+
+  /** The name of a spot's row; empty for a line. */
+  String rowName(Spot spot) {
+    return spot.place() instanceof Column column ? book.keys(column.table()).name(spot.row()) : "";
   }
 
   /** A cell that shows the value of a spot by reading the spot's own cell. */

@@ -12,8 +12,8 @@ final class RulePlan {
   static final int OF = 0;
   static final int COUNT = 1;
   static final int ROWS = 2;
-  static final int SAYS = 3;
-  static final int SET_IN = 4;
+  static final int SET_IN = 3;
+  static final int SAYS = 4;
 
   private final boolean required;
   private final int headingRow;

@@ -31,10 +31,10 @@ final class RuleRows implements Sheet.Rows {
   private static final SpreadsheetText ONE = number(1);
 
   private final RulePlan plan;
-  private final String sheet;
+  private final SheetPlan sheet;
   private final PlaceReads reads;
 
-  RuleRows(RulePlan plan, String sheet, PlaceReads reads) {
+  RuleRows(RulePlan plan, SheetPlan sheet, PlaceReads reads) {
     this.plan = plan;
     this.sheet = sheet;
     this.reads = reads;
@@ -58,8 +58,8 @@ final class RuleRows implements Sheet.Rows {
         SheetCell.words(row, RulePlan.OF, Look.HEADING, "of"),
         SheetCell.words(row, RulePlan.COUNT, Look.NUMBER_HEADING, count),
         SheetCell.words(row, RulePlan.ROWS, Look.HEADING, "of rows"),
-        SheetCell.words(row, RulePlan.SAYS, Look.HEADING, "says"),
-        SheetCell.words(row, RulePlan.SET_IN, Look.HEADING, "set in"));
+        SheetCell.words(row, RulePlan.SET_IN, Look.HEADING, "set in"),
+        SheetCell.words(row, RulePlan.SAYS, Look.HEADING, "says"));
   }
 
   private List<SheetCell> rule(Ruled ruled, int row) {
@@ -74,8 +74,13 @@ final class RuleRows implements Sheet.Rows {
             Look.UNIT,
             NumberFormats.GENERAL,
             ""),
-        SheetCell.words(row, RulePlan.SAYS, Look.NOTE, says(ruled)),
-        SheetCell.words(row, RulePlan.SET_IN, Look.NOTE, ruled.rule().span().place()));
+        remark(row, RulePlan.SET_IN, ruled.rule().span().place()),
+        remark(row, RulePlan.SAYS, says(ruled)));
+  }
+
+  private SheetCell remark(int row, int column, String words) {
+    return new SheetCell(
+        row, column, new CellContent.Words(words), Look.NOTE, sheet.remarkFormat(), "");
   }
 
   private SheetCell count(Ruled ruled, int row) {
@@ -92,7 +97,7 @@ final class RuleRows implements Sheet.Rows {
 
   private SpreadsheetText countFormula(Ruled ruled) {
     if (ruled.table() == null) {
-      return counts(ruled.rule(), 0, Standing.ofLine(sheet));
+      return counts(ruled.rule(), 0, Standing.ofLine(sheet.name()));
     }
     TablePlan table = reads.plan().table(ruled.table());
     HelperColumn helper =
@@ -103,7 +108,7 @@ final class RuleRows implements Sheet.Rows {
             row -> counts(ruled.rule(), row, Standing.inRow(table, row)),
             row -> counted(ruled.rule(), row));
     counts(ruled.rule(), 0, Standing.inRow(table, 0));
-    String range = table.range(helper, sheet);
+    String range = table.range(helper, sheet.name());
     return call("SUM", SpreadsheetText.reference(range, Content.NUMBER));
   }
 

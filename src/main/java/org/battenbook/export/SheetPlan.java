@@ -98,6 +98,11 @@ final class SheetPlan {
     return tables.isEmpty() ? linesHeading + 1 : 1;
   }
 
+  /** Remarks are broken into lines; but beside tables their columns are too narrow for that. */
+  String remarkFormat() {
+    return tables.isEmpty() ? NumberFormats.TEXT : NumberFormats.GENERAL;
+  }
+
   /** Whether each table has its name above it. */
   boolean hasSubtitles() {
     return page.tables().size() > 1;

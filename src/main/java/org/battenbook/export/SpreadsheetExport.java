@@ -26,11 +26,26 @@ public final class SpreadsheetExport {
    *     a sheet may have
    */
   public static void write(Filled filled, OutputStream out) throws IOException {
+    write(filled, out, (written, all) -> {});
+  }
+
+  /** Is told how far the writing is. */
+  public interface Progress {
+    /**
+     * So many rows are written.
+     *
+     * @param all how many there will be
+     */
+    void rows(int written, int all);
+  }
+
+  /** Writes a file, and tells how far it is with each row. */
+  public static void write(Filled filled, OutputStream out, Progress progress) throws IOException {
     BookPlan plan = new BookPlan(filled.checked());
     for (SheetPlan sheet : plan.sheets()) {
       SheetLimits.check(sheet);
     }
-    BookWriter.write(book(filled, plan), out);
+    BookWriter.write(book(filled, plan), out, progress);
   }
 
   private static Book book(Filled filled, BookPlan plan) {
@@ -51,7 +66,7 @@ public final class SpreadsheetExport {
   private static Sheet.Rows rows(SheetPlan sheet, PlaceReads reads, PlaceCells places) {
     return row -> {
       new PageRows(sheet, places).each(row);
-      sheet.rules().forEach(rules -> new RuleRows(rules, sheet.name(), reads).each(row));
+      sheet.rules().forEach(rules -> new RuleRows(rules, sheet, reads).each(row));
     };
   }
 
@@ -68,8 +83,14 @@ public final class SpreadsheetExport {
   private static Sheet derivations(DerivationPlan plan, PlaceCells places) {
     Sheet.Rows rows = new DerivationRows(plan, places);
     int headings = DerivationPlan.HEADING_ROW + 1;
-    int columns = DerivationPlan.NOTE + 1;
+    int columns = DerivationPlan.CHANGED + 1;
     return new Sheet(
-        plan.sheet(), rows, Widths.of(rows), new TreeSet<>(), headings, columns, plan.end());
+        plan.sheet(),
+        rows,
+        Widths.of(rows, DerivationPlan.WIDEST_TEXT),
+        new TreeSet<>(),
+        headings,
+        columns,
+        plan.end());
   }
 }

@@ -6,9 +6,7 @@ import java.util.TreeMap;
 
 /** How wide columns and how high rows have to be for all to be seen. */
 final class Widths {
-  /** A text longer than this is broken into lines. */
-  static final int WIDEST_TEXT = 60;
-
+  private static final int WIDEST_TEXT = 60;
   private static final int NARROWEST = 7;
   private static final int HEADING_LINES = 4;
   private static final int ROOM = 2;
@@ -17,10 +15,24 @@ final class Widths {
   private static final int DATE = 10;
 
   private final SortedMap<Integer, Integer> columns = new TreeMap<>();
+  private final int widestText;
+
+  private Widths(int widestText) {
+    this.widestText = widestText;
+  }
 
   /** Goes through all cells of a sheet. */
   static Widths of(Sheet.Rows rows) {
-    Widths widths = new Widths();
+    return of(rows, WIDEST_TEXT);
+  }
+
+  /**
+   * Goes through all cells of a sheet.
+   *
+   * @param widestText a longer text is broken into lines
+   */
+  static Widths of(Sheet.Rows rows, int widestText) {
+    Widths widths = new Widths(widestText);
     rows.each(row -> row.forEach(widths::widen));
     return widths;
   }
@@ -61,14 +73,12 @@ final class Widths {
     return Math.max(longest, text.length() / HEADING_LINES + 1);
   }
 
-  private static int needed(SheetCell cell) {
+  private int needed(SheetCell cell) {
     CellContent content = cell.seen();
     if (content instanceof CellContent.Figure figure) {
       return figure(figure.number(), cell.format());
     }
-    return content instanceof CellContent.Day
-        ? DATE
-        : Math.min(text(content).length(), WIDEST_TEXT);
+    return content instanceof CellContent.Day ? DATE : Math.min(text(content).length(), widestText);
   }
 
   private static int figure(double number, String format) {

@@ -16,6 +16,7 @@ record CommandRun(int status, String out, String err) {
     return of(false, arguments);
   }
 
+  /** On a terminal. */
   static CommandRun coloured(String... arguments) {
     return of(true, arguments);
   }
@@ -28,6 +29,7 @@ record CommandRun(int status, String out, String err) {
             new PrintStream(out, false, StandardCharsets.UTF_8),
             new PrintStream(err, false, StandardCharsets.UTF_8),
             StandardCharsets.UTF_8,
+            coloured,
             coloured);
     int status = Battenbook.run(terminal, arguments);
     return new CommandRun(

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.battenbook.Golden;
+import org.battenbook.bench.WideBook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -168,5 +169,24 @@ class CommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.status()).isEqualTo(status);
     return run.out();
+  }
+
+  @Test
+  void a_job_of_thousands_is_exported_in_little_memory() throws Exception {
+    String job = job(WideBook.text(6_000));
+    Path file = folder.resolve("wide.xlsx");
+    CommandRun run = CommandRun.withMemory("192m", "export", job, "--to", file.toString());
+    assertThat(run.out() + run.err()).contains("wrote ");
+    assertThat(run.status()).isZero();
+    assertThat(Files.size(file)).isGreaterThan(1_000_000);
+  }
+
+  @Test
+  void a_long_export_says_how_far_it_is_on_a_terminal_only() throws IOException {
+    String job = job(WideBook.text(2_500));
+    String file = folder.resolve("wide.xlsx").toString();
+    assertThat(CommandRun.coloured("export", job, "--to", file).err())
+        .containsPattern("\r2000 of \\d+ rows written\r +\rwrote ");
+    assertThat(CommandRun.of("export", job, "--to", file).err()).doesNotContain("rows written");
   }
 }

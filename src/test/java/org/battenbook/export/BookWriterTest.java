@@ -115,7 +115,7 @@ class BookWriterTest {
 
   private static byte[] bytes(Book book) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    BookWriter.write(book, out);
+    BookWriter.write(book, out, (written, all) -> {});
     return out.toByteArray();
   }
 

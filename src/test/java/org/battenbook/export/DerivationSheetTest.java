@@ -1,0 +1,167 @@
+package org.battenbook.export;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.bench.WideBook;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.Loader;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.TextLoader;
+import org.battenbook.workbook.Workbook;
+import org.junit.jupiter.api.Test;
+
+/** The sheets that explain a file: derivations, requirements and cautions. */
+class DerivationSheetTest {
+  private static final String MUSEUM = "workbooks/saltmarsh-ferry-museum.batten";
+
+  @Test
+  void every_value_has_a_row_that_leads_to_its_cell_and_reads_it() throws Exception {
+    Filled museum = fill();
+    try (XSSFWorkbook book = Recalculation.exported(museum)) {
+      Map<Spot, Address> places = Places.of(museum);
+      XSSFSheet sheet = book.getSheet("Derivation");
+      assertThat(sheet.getLastRowNum()).isEqualTo(DerivationPlan.HEADING_ROW + places.size());
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      for (int r = DerivationPlan.HEADING_ROW + 1; r <= sheet.getLastRowNum(); r++) {
+        Cell name = sheet.getRow(r).getCell(DerivationPlan.NAME);
+        Cell result = sheet.getRow(r).getCell(DerivationPlan.RESULT);
+        assertThat(name.getHyperlink().getAddress()).isEqualTo(result.getCellFormula());
+        assertThat(evaluator.evaluate(result).formatAsString())
+            .isEqualTo(evaluator.evaluate(followed(book, name)).formatAsString());
+      }
+    }
+  }
+
+  private static Cell followed(XSSFWorkbook book, Cell link) {
+    CellReference at = new CellReference(link.getHyperlink().getAddress());
+    return book.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
+  }
+
+  @Test
+  void a_live_cell_leads_to_its_derivation_and_back() throws Exception {
+    Filled museum = fill();
+    try (XSSFWorkbook book = Recalculation.exported(museum)) {
+      Cell cell = Places.cell(book, Places.at(museum, spot(museum, "top rail", "Fares of 1911")));
+      Cell told = followed(book, cell);
+      assertThat(told.getStringCellValue()).isEqualTo("top rail");
+      assertThat(text(told, DerivationPlan.ROW)).isEqualTo("Fares of 1911");
+      assertThat(followed(book, told).getAddress()).isEqualTo(cell.getAddress());
+    }
+  }
+
+  @Test
+  void formulas_changes_and_what_was_filled_in_by_hand_are_told() throws Exception {
+    Filled museum = fill();
+    try (XSSFWorkbook book = Recalculation.exported(museum)) {
+      Cell needed = told(book, museum, museum.spot("rabbet needed across of Fares of 1911"));
+      assertThat(text(needed, DerivationPlan.FORMULA)).isEqualTo("package across + style.room");
+      assertThat(text(needed, DerivationPlan.WITH_VALUES)).endsWith(" in + 3/16 in");
+      assertThat(text(needed, DerivationPlan.SET_IN)).startsWith("frames.batten:");
+      Cell changed = told(book, museum, museum.spot("fitting allowance"));
+      assertThat(text(changed, DerivationPlan.CHANGED))
+          .startsWith("from 1/8 in (allowances.batten:")
+          .endsWith("because the backing boards from the attic run fat");
+      Cell measured = told(book, museum, museum.spot("top rail of The Heron, elevation"));
+      assertThat(text(measured, DerivationPlan.CHANGED)).startsWith("filled in; the formula gives");
+    }
+  }
+
+  private static Cell told(XSSFWorkbook book, Filled filled, Spot spot) {
+    Address at = requireNonNull(new BookPlan(filled.checked()).derivations().of(spot));
+    return Places.cell(book, at);
+  }
+
+  private static String text(Cell told, int column) {
+    return told.getRow().getCell(column).getStringCellValue();
+  }
+
+  @Test
+  void too_many_values_are_told_of_in_the_first_row_of_each_table() throws IOException {
+    Filled wide = TextLoader.of(WideBook.text(1200)).open().fill();
+    try (XSSFWorkbook book = Recalculation.exported(wide)) {
+      XSSFSheet sheet = book.getSheet("Derivation");
+      assertThat(sheet.getLastRowNum()).isLessThan(100);
+      assertThat(sheet.getRow(1).getCell(0).getStringCellValue())
+          .startsWith("One row for each line, and for each column in the first row");
+    }
+  }
+
+  @Test
+  void a_requirement_counts_the_rows_that_do_not_meet_it_when_the_file_is_edited()
+      throws IOException {
+    Filled filled =
+        TextLoader.of(
+                """
+                workbook "Rails"
+                page allowances
+                  stick length = 8 ft
+                  require stick length > 5 ft
+                    else "A stick of {stick length} is too short."
+                page rails
+                  table rails by name
+                    given
+                      name : text
+                      length : length
+                    require length <= stick length
+                      else "{name} does not come out of a stick."
+                    caution when length > 90 in
+                      say "{name} is long: ask for help."
+                  rows of rails
+                    name | length
+                    "a" | 100 in
+                    "b" | 95 in
+                    "c" | 3 in
+                """)
+            .open()
+            .fill();
+    try (XSSFWorkbook book = Recalculation.exported(filled)) {
+      RulePlan required = new BookPlan(filled.checked()).sheets().get(0).rules().get(0);
+      RulePlan cautions = new BookPlan(filled.checked()).sheets().get(0).rules().get(1);
+      XSSFSheet sheet = book.getSheetAt(0);
+      assertThat(counts(sheet, required)).containsExactly(0, 1);
+      assertThat(counts(sheet, cautions)).containsExactly(2);
+      XSSFRow rails = sheet.getRow(required.row(1));
+      assertThat(rails.getCell(RulePlan.SAYS).getStringCellValue())
+          .isEqualTo("a does not come out of a stick.");
+      Cell stick = Places.cell(book, Places.at(filled, filled.spot("stick length")));
+      if (stick.getCellType() == CellType.FORMULA) {
+        stick.removeFormula();
+      }
+      stick.setCellValue(2);
+      book.getCreationHelper().createFormulaEvaluator().evaluateAll();
+      assertThat(counts(sheet, required)).containsExactly(1, 3);
+    }
+  }
+
+  private static double[] counts(XSSFSheet sheet, RulePlan plan) {
+    return plan.rules().stream()
+        .mapToDouble(
+            ruled ->
+                sheet
+                    .getRow(plan.row(plan.rules().indexOf(ruled)))
+                    .getCell(RulePlan.COUNT)
+                    .getNumericCellValue())
+        .toArray();
+  }
+
+  private static Filled fill() throws Loader.Unreadable {
+    return Workbook.open(MUSEUM).fill();
+  }
+
+  private static Spot spot(Filled filled, String column, String row) {
+    Spot spot = filled.spot(column + " of " + row);
+    assertThat(spot.place()).isInstanceOf(Column.class);
+    return spot;
+  }
+}

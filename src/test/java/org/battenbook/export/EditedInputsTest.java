@@ -1,0 +1,137 @@
+package org.battenbook.export;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.Loader;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.unit.Form;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.battenbook.workbook.Edit;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.Workbook;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The law that a file and its workbook stay alike: ten inputs are changed in the file, which Apache
+ * POI's evaluator recalculates, and the same ten in the workbook, which is filled again.
+ */
+class EditedInputsTest {
+  private static final int EDITS = 10;
+
+  @ParameterizedTest
+  @CsvSource({
+    "workbooks/saltmarsh-ferry-museum.batten, 1",
+    "workbooks/saltmarsh-ferry-museum.batten, 2",
+    "workbooks/saltmarsh-ferry-museum.batten, 3",
+    "workbooks/saltmarsh-ferry-museum.batten, 6",
+    "workbooks/saltmarsh-ferry-museum.batten, 7",
+    "workbooks/saltmarsh-ferry-museum.batten, 8",
+    "workbooks/first-frame.batten, 4",
+    "workbooks/first-frame.batten, 5"
+  })
+  void a_file_and_its_workbook_change_alike(String job, long seed)
+      throws IOException, Loader.Unreadable {
+    Random random = new Random(seed);
+    Filled filled = Workbook.open(job).fill();
+    Map<Spot, Address> places = Places.of(filled);
+    List<String> edits = new ArrayList<>();
+    try (XSSFWorkbook book = Recalculation.exported(filled)) {
+      for (int i = 0; i < EDITS; i++) {
+        List<Spot> inputs = inputs(filled, places);
+        Spot spot = inputs.get(random.nextInt(inputs.size()));
+        filled = edit(filled, spot, Places.cell(book, requireNonNull(places.get(spot))), random);
+        edits.add(filled.value(spot).words() + " = " + filled.value(spot).shown().text());
+      }
+      assertThat(Recalculation.agrees(filled, book)).as("seed %d, %s", seed, edits).isPositive();
+    }
+  }
+
+  /** What a person wrote as a number or as the name of a row. */
+  private static List<Spot> inputs(Filled filled, Map<Spot, Address> places) {
+    return places.keySet().stream().filter(spot -> isInput(filled, spot)).toList();
+  }
+
+  private static boolean isInput(Filled filled, Spot spot) {
+    CheckedPlace checked = filled.checked().place(spot.place());
+    Value value = filled.results().value(spot);
+    boolean written =
+        spot.place() instanceof Column
+            ? spot.place().isGiven() && checked.cells().value(spot.row()) != null
+            : checked.formula() != null && checked.formula().literal().isPresent();
+    boolean changes = value instanceof Value.Row || isPositive(value);
+    return written && changes;
+  }
+
+  private static boolean isPositive(Value value) {
+    return value instanceof Value.Amount amount && amount.quantity().number().signum() > 0;
+  }
+
+  private static Filled edit(Filled filled, Spot spot, Cell cell, Random random) {
+    Value now = filled.results().value(spot);
+    String entry = now instanceof Value.Row row ? name(filled, row, random) : size(filled, spot);
+    Edit edit =
+        spot.place() instanceof Column column
+            ? filled.withCell(column, spot.row(), entry)
+            : filled.withFormula(spot.place(), entry);
+    assertThat(edit.diagnostics()).as(spot + " = " + entry).isEmpty();
+    Filled edited = requireNonNull(edit.filled());
+    enter(edited, spot, cell);
+    return edited;
+  }
+
+  private static String name(Filled filled, Value.Row row, Random random) {
+    Table table = requireNonNull(filled.book().table(row.table()));
+    RowKeys keys = filled.checked().keys(table);
+    String name = keys.name(random.nextInt(table.rowCount()));
+    return "\"" + name.replace("\"", "\"\"") + "\"";
+  }
+
+  /** An eighth more, or one more of what is counted. */
+  private static String size(Filled filled, Spot spot) {
+    Place place = spot.place();
+    Quantity quantity = ((Value.Amount) filled.results().value(spot)).quantity();
+    Rational now = (Rational) quantity.number();
+    String unit = quantity.dimension().baseSymbol();
+    boolean counted = unit.isEmpty() && now.isWhole();
+    Rational then = counted ? now.plus(Rational.ONE) : now.times(Rational.of(9, 8));
+    assertThat(filled.checked().place(place).kind()).isInstanceOf(Kind.Measured.class);
+    String number = then.numerator() + " * (1 / " + then.denominator() + ")";
+    if (unit.startsWith("1/")) {
+      return number + " / (1 " + unit.substring(2) + ")";
+    }
+    return unit.isEmpty() ? number : number + " * (1 " + unit + ")";
+  }
+
+  private static void enter(Filled edited, Spot spot, Cell cell) {
+    if (cell.getCellType() == CellType.FORMULA) {
+      cell.removeFormula();
+    }
+    Value value = edited.results().value(spot);
+    if (value instanceof Value.Amount amount) {
+      Form form = edited.checked().place(spot.place()).form();
+      Real number = form == null ? amount.quantity().number() : amount.quantity().in(form.unit());
+      cell.setCellValue(number.toDouble());
+    } else {
+      cell.setCellValue(((Value.Row) value).name());
+    }
+  }
+}
