@@ -3,8 +3,11 @@ package org.battenbook.cli;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.battenbook.export.SpreadsheetExport;
+import org.battenbook.export.SpreadsheetExport.Fixed;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.Workbook;
 import picocli.CommandLine.Command;
@@ -35,9 +38,12 @@ final class ExportCommand extends JobCommand {
   ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
     Path target = target();
     ProgressLine progress = new ProgressLine(terminal);
-    SafeFile.write(target, out -> SpreadsheetExport.write(filled, out, progress::rows));
+    List<Fixed> fixed = new ArrayList<>();
+    SafeFile.write(
+        target, out -> fixed.addAll(SpreadsheetExport.write(filled, out, progress::rows)));
     progress.clear();
     terminal.err().println("wrote " + target);
+    FixedReport.print(fixed, terminal);
     return status(filled);
   }
 

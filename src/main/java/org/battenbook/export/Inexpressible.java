@@ -18,8 +18,12 @@ final class Inexpressible extends RuntimeException {
     return new Inexpressible("it lies too near to a limit for a spreadsheet's numbers to tell");
   }
 
+  String reason() {
+    return String.valueOf(getMessage());
+  }
+
   /** What is said beside the value. */
   String words() {
-    return "a value, not a formula: " + getMessage();
+    return "a value, not a formula: " + reason();
   }
 }

@@ -1,5 +1,7 @@
 package org.battenbook.export;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.Spot;
@@ -31,6 +33,7 @@ final class PlaceCells {
   private final PlaceReads reads;
   private final CheckedBook book;
   private final Results results;
+  private final Map<Spot, String> fixed = new LinkedHashMap<>();
 
   PlaceCells(PlaceReads reads) {
     this.reads = reads;
@@ -106,6 +109,7 @@ final class PlaceCells {
       return cell(
           spot, at, new CellContent.Formula(shown, false, content), look(spot), fault(value));
     } catch (Inexpressible reason) {
+      fixed.put(spot, reason.reason());
       return cell(spot, at, content, Look.FIXED, reason.words());
     }
   }
@@ -149,6 +153,11 @@ final class PlaceCells {
     CellContent read = new CellContent.Formula(own.seenFrom(at.sheet()), false, content);
     return new SheetCell(
         at.row(), at.column(), read, Look.WORKED_OUT, format(checked, value, content), "");
+  }
+
+  /** The values that turned out to have no formula so far, with the reasons. */
+  Map<Spot, String> fixed() {
+    return fixed;
   }
 
   Results results() {

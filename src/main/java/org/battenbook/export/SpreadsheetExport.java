@@ -22,12 +22,21 @@ public final class SpreadsheetExport {
    * Writes an .xlsx file (ISO/IEC 29500), the same bytes for the same workbook; the stream is left
    * open.
    *
+   * @return the values that are written as values, without a formula
    * @throws IOException when the stream cannot be written, or a page has more rows or columns than
    *     a sheet may have
    */
-  public static void write(Filled filled, OutputStream out) throws IOException {
-    write(filled, out, (written, all) -> {});
+  public static List<Fixed> write(Filled filled, OutputStream out) throws IOException {
+    return write(filled, out, (written, all) -> {});
   }
+
+  /**
+   * A value that is written as a value though a formula works it out.
+   *
+   * @param place as people say it
+   * @param reason why no formula of a spreadsheet says it
+   */
+  public record Fixed(String place, String reason) {}
 
   /** Is told how far the writing is. */
   public interface Progress {
@@ -39,18 +48,24 @@ public final class SpreadsheetExport {
     void rows(int written, int all);
   }
 
-  /** Writes a file, and tells how far it is with each row. */
-  public static void write(Filled filled, OutputStream out, Progress progress) throws IOException {
+  /** Writes a file as above, and tells how far it is with each row. */
+  public static List<Fixed> write(Filled filled, OutputStream out, Progress progress)
+      throws IOException {
     BookPlan plan = new BookPlan(filled.checked());
     for (SheetPlan sheet : plan.sheets()) {
       SheetLimits.check(sheet);
     }
-    BookWriter.write(book(filled, plan), out, progress);
-  }
-
-  private static Book book(Filled filled, BookPlan plan) {
     PlaceReads reads = new PlaceReads(plan, filled.results());
     PlaceCells places = new PlaceCells(reads);
+    BookWriter.write(book(filled.title(), plan, reads, places), out, progress);
+    List<Fixed> fixed = new ArrayList<>();
+    places
+        .fixed()
+        .forEach((spot, reason) -> fixed.add(new Fixed(filled.checked().words(spot), reason)));
+    return fixed;
+  }
+
+  private static Book book(String title, BookPlan plan, PlaceReads reads, PlaceCells places) {
     List<Sheet.Rows> rows = new ArrayList<>();
     plan.sheets().forEach(sheet -> rows.add(rows(sheet, reads, places)));
     List<Widths> widths = rows.stream().map(Widths::of).toList();
@@ -60,7 +75,7 @@ public final class SpreadsheetExport {
       sheets.add(sheet(sheet, rows.get(index), widths.get(index)));
     }
     sheets.add(derivations(plan.derivations(), places));
-    return new Book(filled.title(), sheets, plan.addresses());
+    return new Book(title, sheets, plan.addresses());
   }
 
   private static Sheet.Rows rows(SheetPlan sheet, PlaceReads reads, PlaceCells places) {

@@ -189,4 +189,21 @@ class CommandTest {
         .containsPattern("\r2000 of \\d+ rows written\r +\rwrote ");
     assertThat(CommandRun.of("export", job, "--to", file).err()).doesNotContain("rows written");
   }
+
+  @Test
+  void values_that_no_spreadsheet_formula_says_are_listed() throws IOException {
+    String job =
+        job(
+            """
+        workbook "Labels"
+        currency USD
+        page labels
+          price = 4.25 USD/ft
+          label = "ash at {price}"
+        """);
+    String file = folder.resolve("labels.xlsx").toString();
+    assertThat(CommandRun.of("export", job, "--to", file).err())
+        .contains("written as values, which the spreadsheet does not recalculate, are these:")
+        .containsPattern("\n  label: .+\n");
+  }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -55,6 +56,31 @@ class BookWriterTest {
       assertThat(text.getCellType()).isEqualTo(CellType.STRING);
       assertThat(text.getStringCellValue()).isEqualTo("=1+2\";=1+2");
       assertThat(text.getCellStyle().getQuotePrefixed()).isTrue();
+    }
+  }
+
+  @Test
+  void any_text_is_read_back_as_it_was_written() throws IOException {
+    List<String> texts =
+        List.of(
+            "Ünïcödé – 船 🛶",
+            "\"quoted\", with commas; & <tags>",
+            "two\nlines",
+            "  spaces around  ",
+            "@home",
+            "-5 and more",
+            "x".repeat(32_000));
+    Sheet.Rows rows =
+        row ->
+            IntStream.range(0, texts.size())
+                .forEach(r -> row.accept(List.of(cell(r, 0, new CellContent.Words(texts.get(r))))));
+    Sheet sheet = new Sheet("Texts", rows, Widths.of(rows), new TreeSet<>(), 0, 1, texts.size());
+    try (XSSFWorkbook read = read(bytes(new Book("T", List.of(sheet), new TreeMap<>())))) {
+      for (int r = 0; r < texts.size(); r++) {
+        Cell cell = read.getSheetAt(0).getRow(r).getCell(0);
+        assertThat(cell.getCellType()).isEqualTo(CellType.STRING);
+        assertThat(cell.getStringCellValue()).isEqualTo(texts.get(r));
+      }
     }
   }
 
