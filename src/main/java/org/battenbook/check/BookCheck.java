@@ -44,6 +44,9 @@ import org.jspecify.annotations.Nullable;
  * from the branch that does not, and once more knowing it.
  */
 public final class BookCheck implements Knowledge {
+  /** What ISO 4217 has for money of no currency: standards, read by themselves, name none. */
+  static final String NO_CURRENCY = "XXX";
+
   private final Book book;
   private final Diagnostics diagnostics;
   private final NameBinder binder;
@@ -97,9 +100,10 @@ public final class BookCheck implements Knowledge {
     return new CheckedBook(book, this, shownForms.defaults(), keys, inOrder, checkRules());
   }
 
+  /** The job's currency; none where what is written is no currency, which is said once, here. */
   private @Nullable String currency(@Nullable Name written) {
     if (written == null) {
-      return null;
+      return NO_CURRENCY;
     }
     String code = written.text().toUpperCase(Locale.ROOT);
     boolean known =
@@ -364,8 +368,11 @@ public final class BookCheck implements Knowledge {
 
   @Override
   public Optional<Value> setting(String key) {
-    if (!key.equals("minor unit") || currency == null) {
+    if (!key.equals("minor unit")) {
       return Optional.empty();
+    }
+    if (currency == null) {
+      return Optional.of(new Value.Fault("unknown-currency", "there is no currency"));
     }
     int digits = Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
     Rational step = Rational.of(10).pow(-digits);

@@ -50,6 +50,9 @@ final class DeclaredKinds {
   private final @Nullable String currency;
   private final Diagnostics diagnostics;
 
+  /**
+   * @param currency the job's; absent where it is at fault, which was said
+   */
   DeclaredKinds(Book book, @Nullable String currency, Diagnostics diagnostics) {
     this.book = book;
     this.currency = currency;
@@ -102,7 +105,7 @@ final class DeclaredKinds {
 
   private @Nullable Dimension dimension(Name name) {
     if (name.key().equals(MONEY)) {
-      return money(name);
+      return currency == null ? null : Dimension.money(currency);
     }
     Dimension dimension = DIMENSIONS.get(name.key());
     if (dimension == null) {
@@ -117,17 +120,5 @@ final class DeclaredKinds {
           near.isEmpty() ? "the kinds are " + String.join(", ", known) : near);
     }
     return dimension;
-  }
-
-  private @Nullable Dimension money(Name name) {
-    if (currency == null) {
-      diagnostics.fault(
-          "no-currency",
-          name.span(),
-          "'money' is of the job's currency, and no workbook names one",
-          "add a line such as 'currency USD' under the workbook's name");
-      return null;
-    }
-    return Dimension.money(currency);
   }
 }

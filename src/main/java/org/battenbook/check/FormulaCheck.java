@@ -75,10 +75,24 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
           whole.span(),
           "'%s' is %s, and %s is wanted here"
               .formatted(whole.span().text(), kind.words(), expected.words()),
-          "");
+          currencyRepair(kind, expected));
       return Kind.UNKNOWN;
     }
     return kind;
+  }
+
+  /** Money of a currency where the job names none. */
+  private static String currencyRepair(Kind found, Kind expected) {
+    Optional<String> code = currency(found);
+    return code.isPresent() && currency(expected).filter(BookCheck.NO_CURRENCY::equals).isPresent()
+        ? "add a line 'currency %s' under the workbook's name".formatted(code.get())
+        : "";
+  }
+
+  private static Optional<String> currency(Kind kind) {
+    return kind instanceof Kind.Measured measured
+        ? measured.dimension().currency()
+        : Optional.empty();
   }
 
   static boolean agree(Kind a, Kind b) {

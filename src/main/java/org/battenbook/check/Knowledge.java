@@ -44,7 +44,7 @@ interface Knowledge {
   @Nullable CheckedFunction checkCall(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics diagnostics);
 
-  /** A value that the job's settings give: {@code minor unit}. */
+  /** A value that the job's settings give: {@code minor unit}; a fault where they are at fault. */
   Optional<Value> setting(String key);
 
   /** The form that a text asks for, if it fits the kind; else a message and none. */

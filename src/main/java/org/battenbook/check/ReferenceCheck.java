@@ -82,8 +82,11 @@ final class ReferenceCheck {
       }
     }
     Optional<Value> setting = knowledge.setting(first.key());
-    if (setting.isPresent() && setting.get() instanceof Value.Amount amount) {
-      Kind kind = new Kind.Measured(amount.quantity().dimension());
+    if (setting.isPresent()) {
+      Kind kind =
+          setting.get() instanceof Value.Amount amount
+              ? new Kind.Measured(amount.quantity().dimension())
+              : Kind.UNKNOWN;
       return through(reference, new Target.Setting(setting.get()), kind, rest);
     }
     if (meaning instanceof Meaning.Unclear unclear) {

@@ -34,6 +34,15 @@ final class ShownForms {
 
   /** The form that is asked for, if it fits the kind; else a message and none. */
   Optional<Form> form(ShownAs written, Kind kind, Diagnostics diagnostics) {
+    Optional<Form> form = one(written, kind, diagnostics);
+    if (written.metric() == null) {
+      return form;
+    }
+    Optional<Form> metric = one(written.metric(), kind, diagnostics);
+    return defaults.isMetric() ? metric : form;
+  }
+
+  private Optional<Form> one(ShownAs written, Kind kind, Diagnostics diagnostics) {
     return unit(written, kind, diagnostics)
         .map(unit -> defaults.shownAs(written.step(), written.decimal(), unit));
   }

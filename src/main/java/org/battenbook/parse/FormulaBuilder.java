@@ -84,8 +84,7 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
       return null;
     }
     Expression expression = result(tree.expression());
-    ShownAs shownAs = tree.form() == null ? null : form(tree.form());
-    return sound(new Formula(expression, nextId, shownAs, span(tree)));
+    return sound(new Formula(expression, nextId, shownAs(tree), span(tree)));
   }
 
   /** The condition of a requirement or caution; absent, with a fault, where it cannot be read. */
@@ -127,13 +126,27 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
     return depth;
   }
 
-  /** How a value is to be shown, after {@code shown as} or {@code lengths in}. */
+  /** How a formula says that its value is to be shown. */
+  @Nullable ShownAs shownAs(FormulaContext tree) {
+    if (tree.form().isEmpty()) {
+      return null;
+    }
+    ShownAs metric = tree.form().size() == 1 ? null : form(tree.form(1), null);
+    return form(tree.form(0), metric);
+  }
+
+  /** The form after {@code lengths in}. */
   ShownAs form(FormContext form) {
+    return form(form, null);
+  }
+
+  private ShownAs form(FormContext form, @Nullable ShownAs metric) {
     boolean decimal = form.number() != null && form.number().DECIMAL() != null;
     return new ShownAs(
         form.number() == null ? null : NumberText.read(form.number().getText()),
         decimal,
         form.UNIT().getText(),
+        metric,
         span(form));
   }
 

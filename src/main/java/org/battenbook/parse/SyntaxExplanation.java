@@ -99,12 +99,21 @@ final class SyntaxExplanation {
     return true;
   }
 
+  /** Whether a second form was to follow: {@code shown as ft or}. */
+  private boolean isSecondForm(int or) {
+    return line.type(or) == OR
+        && line.type(or - 1) == UNIT
+        && line.find(SHOWN_AS) >= 0
+        && line.find(SHOWN_AS) < or;
+  }
+
   /** What must stand beside {@code shown as}, {@code over}, {@code count of}. */
   private boolean side() {
-    if (before == SHOWN_AS || (line.type(at - 2) == SHOWN_AS && isNumber(before))) {
+    int form = isNumber(before) ? at - 2 : at - 1;
+    if (line.type(form) == SHOWN_AS || isSecondForm(form)) {
       fault(
           "shown-as-what",
-          line.span(before == SHOWN_AS ? at - 1 : at - 2, Math.min(at, line.count() - 1)),
+          line.span(form, Math.min(at, line.count() - 1)),
           "'%s' is not followed by a unit or a step",
           "write a unit, mm or ft, or a step with its unit, 1/16 in");
     } else if (type == SHOWN_AS) {

@@ -8,7 +8,6 @@ import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Reference;
-import org.battenbook.syntax.ShownAs;
 import org.battenbook.syntax.TextPart;
 import org.jspecify.annotations.Nullable;
 
@@ -129,8 +128,7 @@ final class TextBuilder {
   private @Nullable TextPart hole(FormulaContext tree, Span inside) {
     Expression shown = formula.hole(tree.expression());
     if (shown instanceof Reference reference) {
-      ShownAs form = tree.form() == null ? null : formula.form(tree.form());
-      return new TextPart.Hole(reference, form);
+      return new TextPart.Hole(reference, formula.shownAs(tree));
     }
     faults.fault(
         "hole-not-a-name",

@@ -46,6 +46,7 @@ final class TokenJoins {
         take(1, WorkbookParser.LENGTHS);
         unit();
       }
+      case WorkbookParser.OR -> or();
       case WorkbookParser.WHOLE,
           WorkbookParser.DECIMAL,
           WorkbookParser.FRACTION,
@@ -104,6 +105,18 @@ final class TokenJoins {
       unit();
     } else {
       take(1, WorkbookParser.SHOWN);
+    }
+  }
+
+  /** After {@code shown as ft} it says another form. */
+  private void or() {
+    boolean ofForms =
+        !joined.isEmpty()
+            && lastJoined() == WorkbookParser.UNIT
+            && joined.stream().anyMatch(token -> token.getType() == WorkbookParser.SHOWN_AS);
+    take(1, WorkbookParser.OR);
+    if (ofForms) {
+      unit();
     }
   }
 

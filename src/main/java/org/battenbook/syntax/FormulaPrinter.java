@@ -41,7 +41,12 @@ public final class FormulaPrinter implements ExpressionVisitor<FormulaPrinter.Pi
   }
 
   private static String form(@Nullable ShownAs form) {
-    return form == null ? "" : " shown as " + step(form) + form.unit();
+    if (form == null) {
+      return "";
+    }
+    ShownAs metric = form.metric();
+    String or = metric == null ? "" : " or " + step(metric) + metric.unit();
+    return " shown as " + step(form) + form.unit() + or;
   }
 
   private static String step(ShownAs form) {

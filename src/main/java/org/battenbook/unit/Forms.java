@@ -34,6 +34,11 @@ public final class Forms {
     return new Forms(lengths);
   }
 
+  /** Whether its lengths are in millimetres, centimetres or metres. */
+  public boolean isMetric() {
+    return METRIC.contains(lengths.unit());
+  }
+
   /** The form for a dimension. Money is shown to the minor digits of its currency. */
   public Form form(Dimension dimension) {
     return dimension.equals(Dimension.LENGTH)
@@ -46,7 +51,7 @@ public final class Forms {
   }
 
   private Unit preferred(Base base, int power) {
-    boolean metric = METRIC.contains(lengths.unit());
+    boolean metric = isMetric();
     if (base.equals(Base.LENGTH)) {
       return metric ? Units.METRE : power < 0 ? Units.FOOT : Units.INCH;
     }
@@ -74,7 +79,7 @@ public final class Forms {
   /** The step of the workbook's lengths if those are fractions of an inch, else 1/16. */
   private Rational inchStep() {
     Rational step = lengths.step();
-    boolean fractions = !lengths.isDecimal() && !METRIC.contains(lengths.unit());
+    boolean fractions = !lengths.isDecimal() && !isMetric();
     return step == null || !fractions ? Form.SIXTEENTH : step.times(lengths.unit().factor());
   }
 

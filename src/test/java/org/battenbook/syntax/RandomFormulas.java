@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.battenbook.number.Rational;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
+import org.jspecify.annotations.Nullable;
 
 /** Formulas at random, of every kind of node: what a person might write, and what none would. */
 public final class RandomFormulas {
@@ -147,12 +148,16 @@ public final class RandomFormulas {
   }
 
   private ShownAs form() {
+    return form(random.nextInt(3) == 0 ? form(null) : null);
+  }
+
+  private ShownAs form(@Nullable ShownAs metric) {
     if (random.nextInt(3) == 0) {
-      return new ShownAs(null, false, of(UNITS), NOWHERE);
+      return new ShownAs(null, false, of(UNITS), metric, NOWHERE);
     }
     boolean decimal = random.nextBoolean();
     Rational step = Rational.of(1 + random.nextInt(3), decimal ? 100 : 16);
-    return new ShownAs(step, decimal, of(UNITS), NOWHERE);
+    return new ShownAs(step, decimal, of(UNITS), metric, NOWHERE);
   }
 
   /** A name that a line may have. */

@@ -25,7 +25,8 @@ public final class TreeText implements ExpressionVisitor<String> {
       return "";
     }
     String step = form.step() == null ? "" : form.step() + (form.decimal() ? " decimal " : " ");
-    return " shown as " + step + form.unit();
+    String metric = form.metric() == null ? "" : form(form.metric()).replace(" shown as", " or");
+    return " shown as " + step + form.unit() + metric;
   }
 
   private static String name(Name name) {
