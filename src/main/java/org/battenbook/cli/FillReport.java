@@ -13,8 +13,9 @@ import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.Verdict;
 
 /**
- * What a maker wants to see of a filled job: the pages that the job itself writes on and those that
- * hold nothing but results, then what does not hold, what to beware of, and what is still missing.
+ * What a maker wants to see of a filled job: first what the job lists, in tables, then the pages
+ * whose lines it fills in and those that hold nothing but results; then what does not hold, what to
+ * beware of, and what is still missing.
  */
 final class FillReport {
   private final Filled filled;
@@ -28,14 +29,13 @@ final class FillReport {
   void print() {
     terminal.out().println(terminal.paint(Ink.HEADING, DisplayText.safe(filled.title())));
     terminal.out().println();
-    List<Page> others = new ArrayList<>();
-    for (Page page : filled.book().pages()) {
-      if (isShown(page)) {
-        new PageReport(filled, terminal).printTicket(page, ownTables(page));
-      } else {
-        others.add(page);
-      }
-    }
+    List<Page> others = new ArrayList<>(filled.book().pages());
+    List<Page> lists = others.stream().filter(page -> !ownTables(page).isEmpty()).toList();
+    lists.forEach(page -> new PageReport(filled, terminal).printTicket(page, ownTables(page)));
+    others.removeAll(lists);
+    List<Page> results = others.stream().filter(this::isShown).toList();
+    results.forEach(page -> new PageReport(filled, terminal).printTicket(page, page.tables()));
+    others.removeAll(results);
     printRequirements();
     printCautions();
     printMissing();
@@ -43,9 +43,7 @@ final class FillReport {
   }
 
   private boolean isShown(Page page) {
-    return !ownTables(page).isEmpty()
-        || page.lines().stream().anyMatch(line -> isOwn(line))
-        || holdsResults(page);
+    return page.lines().stream().anyMatch(this::isOwn) || holdsResults(page);
   }
 
   private List<Table> ownTables(Page page) {
@@ -54,8 +52,12 @@ final class FillReport {
         .toList();
   }
 
+  /**
+   * Whether the job brings the line or fills it in; a standard that it changes is none of these.
+   */
   private boolean isOwn(Line line) {
-    return isOwn(line.origin().source());
+    return line.layers().stream()
+        .anyMatch(layer -> layer.because() == null && isOwn(layer.span().source()));
   }
 
   private boolean isOwn(Object source) {
