@@ -274,7 +274,7 @@ public final class BookAssembly {
     }
     List<Column> columns = headings(table, rows.headings());
     if (columns.size() == rows.headings().size()) {
-      table.add(new RowSegment(rows.rows(), columns, table.rowCount()));
+      table.add(new RowSegment(rows.rows(), columns, table.rowCount(), null));
     }
   }
 

@@ -1,34 +1,45 @@
 package org.battenbook.cli;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.battenbook.answer.FillAnswer;
+import org.battenbook.book.Table;
 import org.battenbook.export.SpreadsheetExport;
 import org.battenbook.export.SpreadsheetExport.Fixed;
+import org.battenbook.export.TableExport;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** {@code export JOB --to FILE.xlsx}: writes a job as a spreadsheet file. */
+/** {@code export JOB --to FILE}: writes a job for other programs, as the file's ending says. */
 @Command(
     name = "export",
     description = {
-      "Writes a job as a spreadsheet file with live formulas.",
+      "Writes a job as a file for other programs.",
+      "Its ending says what is written: .xlsx a spreadsheet with live formulas, .csv one table"
+          + " with its numbers as decimals, .json what fill --json answers.",
       "An earlier file of that name is replaced in one step, once the new one is whole."
     })
 final class ExportCommand extends JobCommand {
-  private static final String ENDING = ".xlsx";
-
   @Option(
       names = "--to",
       required = true,
-      paramLabel = "FILE.xlsx",
-      description = "The file to write.")
+      paramLabel = "FILE",
+      description = "The file to write; it ends in .xlsx, .csv or .json.")
   String to = "";
+
+  @Option(
+      names = "--table",
+      paramLabel = "NAME",
+      description = "The table that a .csv file holds; if not named, the one that the job fills.")
+  @Nullable String table;
 
   ExportCommand(Terminal terminal) {
     super(terminal);
@@ -37,21 +48,45 @@ final class ExportCommand extends JobCommand {
   @Override
   ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
     Path target = target();
-    ProgressLine progress = new ProgressLine(terminal);
     List<Fixed> fixed = new ArrayList<>();
-    SafeFile.write(
-        target, out -> fixed.addAll(SpreadsheetExport.write(filled, out, progress::rows)));
-    progress.clear();
+    SafeFile.write(target, content(workbook, filled, fixed));
     terminal.err().println("wrote " + target);
     FixedReport.print(fixed, terminal);
     return status(filled);
   }
 
-  private Path target() {
-    if (!to.toLowerCase(Locale.ROOT).endsWith(ENDING)) {
-      throw new NoSuchChoice(
-          "'%s' is to be a spreadsheet: end its name in %s".formatted(to, ENDING));
+  private SafeFile.Content content(Workbook workbook, Filled filled, List<Fixed> fixed) {
+    String ending = ending();
+    if (table != null && !ending.equals(".csv")) {
+      throw new NoSuchChoice("--table is for a file that ends in .csv: it holds one table");
     }
+    return switch (ending) {
+      case ".xlsx" -> out -> fixed.addAll(spreadsheet(filled, out));
+      case ".json" -> out -> FillAnswer.of(workbook, filled).writeTo(out);
+      case ".csv" -> {
+        Table chosen = TableChoice.of(filled, table);
+        yield out -> TableExport.write(filled, chosen, out);
+      }
+      default ->
+          throw new NoSuchChoice(
+              "'%s' does not say what to write: end its name in .xlsx, .csv or .json"
+                  .formatted(to));
+    };
+  }
+
+  private List<Fixed> spreadsheet(Filled filled, OutputStream out) throws IOException {
+    ProgressLine progress = new ProgressLine(terminal);
+    List<Fixed> fixed = SpreadsheetExport.write(filled, out, progress::rows);
+    progress.clear();
+    return fixed;
+  }
+
+  /** From the last point of the file's name on, in lower case; empty where it has none. */
+  private String ending() {
+    return to.substring(Math.max(0, to.lastIndexOf('.'))).toLowerCase(Locale.ROOT);
+  }
+
+  private Path target() {
     try {
       return Path.of(to);
     } catch (InvalidPathException invalid) {
