@@ -14,6 +14,7 @@ public final class Page {
   private String title;
   private final String note;
   private final Map<String, Line> lines = new LinkedHashMap<>();
+  private int linesAbove;
   private final List<Table> tables = new ArrayList<>();
   private final List<Rule> rules = new ArrayList<>();
 
@@ -45,6 +46,16 @@ public final class Page {
     return List.copyOf(lines.values());
   }
 
+  /** The lines that are written before the page's first table. */
+  public List<Line> linesAbove() {
+    return lines().subList(0, linesAbove);
+  }
+
+  /** The other lines. */
+  public List<Line> linesBelow() {
+    return lines().subList(linesAbove, lines.size());
+  }
+
   public @Nullable Line line(String key) {
     return lines.get(key);
   }
@@ -60,6 +71,7 @@ public final class Page {
 
   void add(Line line) {
     lines.put(line.name().key(), line);
+    linesAbove = tables.isEmpty() ? lines.size() : linesAbove;
   }
 
   void add(Table table) {

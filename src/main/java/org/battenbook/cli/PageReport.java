@@ -33,19 +33,21 @@ final class PageReport {
     if (!page.note().isEmpty()) {
       indent(terminal.paint(Ink.ASIDE, DisplayText.safe(page.note())));
     }
+    printLines(page.linesAbove(), true);
     for (Table table : page.tables()) {
       printTable(table, table.columns());
     }
-    printLines(page.lines(), true);
+    printLines(page.linesBelow(), true);
   }
 
   /** A page with the columns that its tables show first; of its tables, those given. */
   void printTicket(Page page, List<Table> tables) {
     heading(page);
+    printLines(page.linesAbove(), false);
     for (Table table : tables) {
       printTable(table, table.ticket());
     }
-    printLines(page.lines(), false);
+    printLines(page.linesBelow(), false);
   }
 
   private void heading(Page page) {

@@ -37,12 +37,12 @@ final class BookPlan {
     sheets.add(sheet);
     tables.putAll(sheet.tables());
     sheet
-        .lines()
+        .lineAddresses()
         .forEach(
-            (line, row) -> {
+            (line, at) -> {
               String name = definedNames.name(line.name().text(), sheet.page().name().text());
               names.put(line, name);
-              addresses.put(name, new Address(sheet.name(), row, SheetPlan.VALUE).fixedFrom(""));
+              addresses.put(name, at.fixedFrom(""));
             });
   }
 

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Line;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,12 +46,12 @@ final class DerivationPlan {
         page.tables().values().stream()
             .mapToLong(table -> (long) table.columns().size() * table.table().rowCount())
             .sum();
-    return cells + page.lines().size();
+    return cells + page.page().lines().size();
   }
 
   private void addPage(SheetPlan page) {
     page.tables().values().forEach(this::addTable);
-    page.lines().forEach((line, row) -> addLine(page, line, row));
+    page.lineAddresses().forEach((line, at) -> add(new Spot(line, 0), at));
   }
 
   private void addTable(TablePlan table) {
@@ -61,10 +60,6 @@ final class DerivationPlan {
       int at = row;
       table.columns().keySet().forEach(c -> add(new Spot(c, at), table.cell(c, at)));
     }
-  }
-
-  private void addLine(SheetPlan page, Line line, int row) {
-    add(new Spot(line, 0), new Address(page.name(), row, SheetPlan.VALUE));
   }
 
   private void add(Spot spot, Address at) {

@@ -9,17 +9,21 @@ import org.battenbook.book.Line;
 /** The rows of a page's lines: name, value, unit, the formula as written, and the note. */
 final class LineRows implements Sheet.Rows {
   private final SheetPlan plan;
+  private final LineBlock block;
   private final PlaceCells places;
 
-  LineRows(SheetPlan plan, PlaceCells places) {
+  LineRows(SheetPlan plan, LineBlock block, PlaceCells places) {
     this.plan = plan;
+    this.block = block;
     this.places = places;
   }
 
   @Override
   public void each(Consumer<List<SheetCell>> row) {
-    row.accept(headings(plan.linesHeading()));
-    plan.lines().forEach((line, at) -> row.accept(line(line, at)));
+    row.accept(headings(block.headingRow()));
+    for (int i = 0; i < block.lines().size(); i++) {
+      row.accept(line(block.lines().get(i), block.row(i)));
+    }
   }
 
   private static List<SheetCell> headings(int row) {

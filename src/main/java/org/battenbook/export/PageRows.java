@@ -19,11 +19,16 @@ final class PageRows implements Sheet.Rows {
     if (!plan.page().note().isEmpty()) {
       row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, plan.page().note())));
     }
+    List<LineBlock> above = plan.lines().stream().filter(this::isAbove).toList();
+    List<LineBlock> below = plan.lines().stream().filter(b -> !isAbove(b)).toList();
+    above.forEach(block -> new LineRows(plan, block, places).each(row));
     plan.tables()
         .values()
         .forEach(table -> new TableRows(table, plan.hasSubtitles(), places).each(row));
-    if (plan.linesHeading() >= 0) {
-      new LineRows(plan, places).each(row);
-    }
+    below.forEach(block -> new LineRows(plan, block, places).each(row));
+  }
+
+  private boolean isAbove(LineBlock block) {
+    return plan.tables().values().stream().allMatch(t -> block.headingRow() < t.headingRow());
   }
 }

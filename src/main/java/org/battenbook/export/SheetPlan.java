@@ -8,7 +8,10 @@ import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.Table;
 
-/** Where the tables and lines of a page stand in its sheet: a title, the tables, then the lines. */
+/**
+ * Where the tables and lines of a page stand in its sheet: a title, the lines that are written
+ * above the tables, the tables, the other lines, and on one sheet the rules.
+ */
 final class SheetPlan {
   static final int NAME = 0;
   static final int VALUE = 1;
@@ -19,28 +22,30 @@ final class SheetPlan {
   private final Page page;
   private final String name;
   private final Map<Table, TablePlan> tables = new LinkedHashMap<>();
-  private final Map<Line, Integer> lines = new LinkedHashMap<>();
+  private final List<LineBlock> lines = new ArrayList<>();
   private final List<RulePlan> rules = new ArrayList<>();
-  private int linesHeading = -1;
 
   SheetPlan(Page page, String name) {
     this.page = page;
     this.name = name;
     int row = page.note().isEmpty() ? 1 : 2;
+    row = placeLines(page.linesAbove(), row);
     for (Table table : page.tables()) {
       int heading = row + (hasSubtitles() ? 2 : 1);
       TablePlan placed = new TablePlan(table, name, heading, visibleColumns());
       tables.put(table, placed);
       row = placed.end();
     }
-    placeLines(row + 1);
+    placeLines(page.linesBelow(), row);
   }
 
-  private void placeLines(int heading) {
-    if (!page.lines().isEmpty()) {
-      linesHeading = heading;
-      page.lines().forEach(line -> lines.put(line, linesHeading + 1 + lines.size()));
+  /** The first row that is free then. */
+  private int placeLines(List<Line> placed, int free) {
+    if (placed.isEmpty()) {
+      return free;
     }
+    lines.add(new LineBlock(free + 1, placed));
+    return free + 2 + placed.size();
   }
 
   /** Has the requirements and cautions of a whole book stand below all else. */
@@ -70,14 +75,20 @@ final class SheetPlan {
     return tables;
   }
 
-  /** The lines in their order, each with its row in the sheet. */
-  Map<Line, Integer> lines() {
-    return lines;
+  /** Where each line stands. */
+  Map<Line, Address> lineAddresses() {
+    Map<Line, Address> addresses = new LinkedHashMap<>();
+    for (LineBlock block : lines) {
+      for (int i = 0; i < block.lines().size(); i++) {
+        addresses.put(block.lines().get(i), new Address(name, block.row(i), VALUE));
+      }
+    }
+    return addresses;
   }
 
-  /** The row of the lines' headings; negative where the page has no lines. */
-  int linesHeading() {
-    return linesHeading;
+  /** The lines above the tables, and those below. */
+  List<LineBlock> lines() {
+    return lines;
   }
 
   /** The first row below everything. */
@@ -86,16 +97,17 @@ final class SheetPlan {
   }
 
   private int endOfPage() {
-    int lastLine = linesHeading < 0 ? 0 : linesHeading + 1 + lines.size();
+    int lastLine = lines.stream().mapToInt(LineBlock::end).reduce(0, Math::max);
     return tables.values().stream().mapToInt(TablePlan::end).reduce(lastLine, Math::max);
   }
 
   /** The rows down to the headings, where these belong to all that is below them. */
   int frozenRows() {
-    if (tables.size() == 1) {
-      return tables.values().iterator().next().headingRow() + 1;
+    if (tables.isEmpty()) {
+      return lines.isEmpty() ? 1 : lines.get(0).headingRow() + 1;
     }
-    return tables.isEmpty() ? linesHeading + 1 : 1;
+    boolean first = tables.size() == 1 && page.linesAbove().isEmpty();
+    return first ? tables.values().iterator().next().headingRow() + 1 : 1;
   }
 
   /** Remarks are broken into lines; but beside tables their columns are too narrow for that. */

@@ -17,11 +17,7 @@ final class Places {
   static Map<Spot, Address> of(Filled filled) {
     Map<Spot, Address> places = new LinkedHashMap<>();
     for (SheetPlan sheet : new BookPlan(filled.checked()).sheets()) {
-      sheet
-          .lines()
-          .forEach(
-              (line, row) ->
-                  places.put(new Spot(line, 0), new Address(sheet.name(), row, SheetPlan.VALUE)));
+      sheet.lineAddresses().forEach((line, at) -> places.put(new Spot(line, 0), at));
       sheet.tables().values().forEach(table -> addTable(table, places));
     }
     return places;
