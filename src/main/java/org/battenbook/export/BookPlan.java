@@ -17,6 +17,7 @@ final class BookPlan {
   private final Map<Table, TablePlan> tables = new HashMap<>();
   private final Map<Line, String> names = new HashMap<>();
   private final SortedMap<String, String> addresses = new TreeMap<>();
+  private final RuleSheetPlan rules;
   private final DerivationPlan derivations;
 
   BookPlan(CheckedBook book) {
@@ -27,9 +28,7 @@ final class BookPlan {
         add(new SheetPlan(page, sheetNames.name(page.title())), definedNames);
       }
     }
-    if (!sheets.isEmpty()) {
-      sheets.get(0).placeRules(book.book().pages());
-    }
+    rules = new RuleSheetPlan(sheetNames.name("Requirements"), book.book().pages());
     derivations = new DerivationPlan(sheetNames.name("Derivation"), sheets);
   }
 
@@ -48,6 +47,11 @@ final class BookPlan {
 
   List<SheetPlan> sheets() {
     return sheets;
+  }
+
+  /** The sheet of requirements and cautions; without blocks there is none. */
+  RuleSheetPlan rules() {
+    return rules;
   }
 
   /** The sheet that tells where each value came from. */

@@ -107,7 +107,7 @@ final class PlaceCells {
           new Translation(reads, formula, standing).translate(formula.expression());
       String shown = FormulaLimits.checked(inCell(spot, text)).toString();
       return cell(
-          spot, at, new CellContent.Formula(shown, false, content), look(spot), fault(value));
+          spot, at, new CellContent.Formula(shown, false, content), Look.WORKED_OUT, fault(value));
     } catch (Inexpressible reason) {
       fixed.put(spot, reason.reason());
       return cell(spot, at, content, Look.FIXED, reason.words());
@@ -122,10 +122,6 @@ final class PlaceCells {
   private SpreadsheetText inCell(Spot spot, SpreadsheetText text) {
     SpreadsheetText name = text.rowName();
     return name != null ? name : reads.inShownUnit(spot.place(), text);
-  }
-
-  private static Look look(Spot spot) {
-    return spot.place().isGiven() ? Look.GIVEN : Look.WORKED_OUT;
   }
 
   private SheetCell cell(Spot spot, Address at, CellContent content, Look look, String comment) {

@@ -6,8 +6,6 @@ import static org.battenbook.operation.SpreadsheetText.number;
 
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Rule;
 import org.battenbook.check.CheckedFormula;
@@ -16,8 +14,6 @@ import org.battenbook.export.RulePlan.Ruled;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
-import org.battenbook.value.ShownValue;
-import org.battenbook.value.Value;
 
 /**
  * Requirements, or cautions: in how many rows one is not met, or fires, as a live formula, and what
@@ -31,13 +27,15 @@ final class RuleRows implements Sheet.Rows {
   private static final SpreadsheetText ONE = number(1);
 
   private final RulePlan plan;
-  private final SheetPlan sheet;
+  private final String sheet;
   private final PlaceReads reads;
+  private final RuleCounts counts;
 
-  RuleRows(RulePlan plan, SheetPlan sheet, PlaceReads reads) {
+  RuleRows(RulePlan plan, String sheet, PlaceReads reads) {
     this.plan = plan;
     this.sheet = sheet;
     this.reads = reads;
+    this.counts = new RuleCounts(reads.results());
   }
 
   @Override
@@ -78,13 +76,13 @@ final class RuleRows implements Sheet.Rows {
         remark(row, RulePlan.SAYS, says(ruled)));
   }
 
-  private SheetCell remark(int row, int column, String words) {
+  private static SheetCell remark(int row, int column, String words) {
     return new SheetCell(
-        row, column, new CellContent.Words(words), Look.NOTE, sheet.remarkFormat(), "");
+        row, column, new CellContent.Words(words), Look.NOTE, NumberFormats.TEXT, "");
   }
 
   private SheetCell count(Ruled ruled, int row) {
-    CellContent counted = counted(ruled);
+    CellContent counted = counts.of(ruled);
     try {
       String formula = FormulaLimits.checked(countFormula(ruled)).toString();
       CellContent live = new CellContent.Formula(formula, false, counted);
@@ -97,7 +95,7 @@ final class RuleRows implements Sheet.Rows {
 
   private SpreadsheetText countFormula(Ruled ruled) {
     if (ruled.table() == null) {
-      return counts(ruled.rule(), 0, Standing.ofLine(sheet.name()));
+      return counts(ruled.rule(), 0, Standing.ofLine(sheet));
     }
     TablePlan table = reads.plan().table(ruled.table());
     HelperColumn helper =
@@ -106,9 +104,9 @@ final class RuleRows implements Sheet.Rows {
             ruled.rule().condition().name().text(),
             false,
             row -> counts(ruled.rule(), row, Standing.inRow(table, row)),
-            row -> counted(ruled.rule(), row));
+            row -> counts.of(ruled.rule(), row));
     counts(ruled.rule(), 0, Standing.inRow(table, 0));
-    String range = table.range(helper, sheet.name());
+    String range = table.range(helper, sheet);
     return call("SUM", SpreadsheetText.reference(range, Content.NUMBER));
   }
 
@@ -127,47 +125,13 @@ final class RuleRows implements Sheet.Rows {
     return rule.required() ? choice(holds, NONE, ONE) : choice(holds, ONE, NONE);
   }
 
-  private CellContent counted(Ruled ruled) {
-    double count = 0;
-    for (int row = 0; row < ruled.rowCount(); row++) {
-      if (!(counted(ruled.rule(), row) instanceof CellContent.Figure one)) {
-        return new CellContent.Missing();
-      }
-      count += one.number();
-    }
-    return new CellContent.Figure(count);
-  }
-
-  private CellContent counted(Rule rule, int row) {
-    Value value = reads.results().value(new Spot(rule.condition(), row));
-    return value instanceof Value.YesNo holds
-        ? new CellContent.Figure(holds.yes() == rule.required() ? 0 : 1)
-        : new CellContent.Missing();
-  }
-
   /** What it told of the job; as written where it told nothing. */
   private String says(Ruled ruled) {
-    int[] rows =
-        IntStream.range(0, ruled.rowCount())
-            .filter(row -> isTold(ruled.rule(), row))
-            .limit(TOLD + 1)
-            .toArray();
-    if (rows.length == 0) {
+    List<String> told = counts.messages(ruled, TOLD + 1);
+    if (told.isEmpty()) {
       return ruled.rule().message().text().replaceAll("^\"|\"$", "").replace("\"\"", "\"");
     }
-    String told =
-        IntStream.of(rows)
-            .limit(TOLD)
-            .mapToObj(row -> message(ruled.rule(), row))
-            .collect(Collectors.joining(" "));
-    return rows.length > TOLD ? told + " And more." : told;
-  }
-
-  private boolean isTold(Rule rule, int row) {
-    return counted(rule, row) instanceof CellContent.Figure one && one.number() > 0;
-  }
-
-  private String message(Rule rule, int row) {
-    return ShownValue.of(reads.results().message(rule, row), null).text();
+    String first = String.join(" ", told.subList(0, Math.min(TOLD, told.size())));
+    return told.size() > TOLD ? first + " And more." : first;
   }
 }

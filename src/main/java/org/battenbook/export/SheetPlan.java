@@ -10,7 +10,7 @@ import org.battenbook.book.Table;
 
 /**
  * Where the tables and lines of a page stand in its sheet: a title, the lines that are written
- * above the tables, the tables, the other lines, and on one sheet the rules.
+ * above the tables, the tables, the other lines.
  */
 final class SheetPlan {
   static final int NAME = 0;
@@ -23,7 +23,6 @@ final class SheetPlan {
   private final String name;
   private final Map<Table, TablePlan> tables = new LinkedHashMap<>();
   private final List<LineBlock> lines = new ArrayList<>();
-  private final List<RulePlan> rules = new ArrayList<>();
 
   SheetPlan(Page page, String name) {
     this.page = page;
@@ -46,21 +45,6 @@ final class SheetPlan {
     }
     lines.add(new LineBlock(free + 1, placed));
     return free + 2 + placed.size();
-  }
-
-  /** Has the requirements and cautions of a whole book stand below all else. */
-  void placeRules(Iterable<Page> pages) {
-    for (boolean required : new boolean[] {true, false}) {
-      RulePlan placed = new RulePlan(required, pages, end());
-      if (!placed.rules().isEmpty()) {
-        rules.add(placed);
-      }
-    }
-  }
-
-  /** The requirements and the cautions that stand here. */
-  List<RulePlan> rules() {
-    return rules;
   }
 
   Page page() {
@@ -93,10 +77,6 @@ final class SheetPlan {
 
   /** The first row below everything. */
   int end() {
-    return rules.stream().mapToInt(RulePlan::end).reduce(endOfPage(), Math::max);
-  }
-
-  private int endOfPage() {
     int lastLine = lines.stream().mapToInt(LineBlock::end).reduce(0, Math::max);
     return tables.values().stream().mapToInt(TablePlan::end).reduce(lastLine, Math::max);
   }
@@ -122,7 +102,7 @@ final class SheetPlan {
 
   /** How many of the sheet's columns are there to be seen. */
   int visibleColumns() {
-    int ofLines = page.lines().isEmpty() && rules.isEmpty() ? 1 : NOTE + 1;
+    int ofLines = page.lines().isEmpty() ? 1 : NOTE + 1;
     return page.tables().stream().mapToInt(t -> t.columns().size()).reduce(ofLines, Math::max);
   }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.battenbook.workbook.Filled;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A filled workbook as a spreadsheet file.
@@ -66,33 +67,55 @@ public final class SpreadsheetExport {
   }
 
   private static Book book(String title, BookPlan plan, PlaceReads reads, PlaceCells places) {
-    List<Sheet.Rows> rows = new ArrayList<>();
-    plan.sheets().forEach(sheet -> rows.add(rows(sheet, reads, places)));
-    List<Widths> widths = rows.stream().map(Widths::of).toList();
-    List<Sheet> sheets = new ArrayList<>();
+    List<Pending> pending = new ArrayList<>();
     for (SheetPlan sheet : plan.sheets()) {
-      int index = sheets.size();
-      sheets.add(sheet(sheet, rows.get(index), widths.get(index)));
+      pending.add(page(sheet, pending.isEmpty() ? plan.rules() : null, reads, places));
+    }
+    List<Sheet> sheets = new ArrayList<>(pending.stream().map(Pending::sheet).toList());
+    if (!plan.rules().blocks().isEmpty()) {
+      sheets.add(rules(plan.rules(), reads));
     }
     sheets.add(derivations(plan.derivations(), places));
     return new Book(title, sheets, plan.addresses());
   }
 
-  private static Sheet.Rows rows(SheetPlan sheet, PlaceReads reads, PlaceCells places) {
-    return row -> {
-      new PageRows(sheet, places).each(row);
-      sheet.rules().forEach(rules -> new RuleRows(rules, sheet, reads).each(row));
-    };
+  /** A page that was gone through once: only when all were are all helper columns known. */
+  private record Pending(SheetPlan plan, Sheet.Rows rows, Widths widths, int end) {
+    Sheet sheet() {
+      TreeSet<Integer> hidden = new TreeSet<>();
+      plan.tables()
+          .values()
+          .forEach(table -> table.helpers().forEach(helper -> hidden.add(helper.column())));
+      return new Sheet(
+          plan.name(), rows, widths, hidden, plan.frozenRows(), plan.visibleColumns(), end);
+    }
   }
 
-  /** To be asked for when all sheets have been gone through: then all helper columns are known. */
-  private static Sheet sheet(SheetPlan plan, Sheet.Rows rows, Widths widths) {
-    TreeSet<Integer> hidden = new TreeSet<>();
-    plan.tables()
-        .values()
-        .forEach(table -> table.helpers().forEach(helper -> hidden.add(helper.column())));
+  /** A page's sheet; on the first one stands what is to be known of the rules. */
+  private static Pending page(
+      SheetPlan plan, @Nullable RuleSheetPlan rules, PlaceReads reads, PlaceCells places) {
+    Sheet.Rows page = new PageRows(plan, places);
+    if (rules == null) {
+      return new Pending(plan, page, Widths.of(page), plan.end());
+    }
+    RuleSummaryRows summary =
+        new RuleSummaryRows(rules, plan.end(), new RuleCounts(reads.results()));
+    Sheet.Rows both =
+        row -> {
+          page.each(row);
+          summary.each(row);
+        };
+    return new Pending(plan, both, Widths.of(both), plan.end() + summary.count());
+  }
+
+  private static Sheet rules(RuleSheetPlan plan, PlaceReads reads) {
+    Sheet.Rows rows =
+        row -> {
+          row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, plan.sheet())));
+          plan.blocks().forEach(block -> new RuleRows(block, plan.sheet(), reads).each(row));
+        };
     return new Sheet(
-        plan.name(), rows, widths, hidden, plan.frozenRows(), plan.visibleColumns(), plan.end());
+        plan.sheet(), rows, Widths.of(rows), new TreeSet<>(), 1, RulePlan.SAYS + 1, plan.end());
   }
 
   private static Sheet derivations(DerivationPlan plan, PlaceCells places) {

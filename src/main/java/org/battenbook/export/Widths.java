@@ -69,7 +69,7 @@ final class Widths {
 
   /** Bold letters are wider. */
   private static int heading(String text) {
-    int longest = Lines.longestWord(text) * 6 / 5 + 1;
+    int longest = Lines.longestWord(text) * 6 / 5 + 2;
     return Math.max(longest, text.length() / HEADING_LINES + 1);
   }
 

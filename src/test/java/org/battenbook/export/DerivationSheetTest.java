@@ -126,9 +126,10 @@ class DerivationSheetTest {
             .open()
             .fill();
     try (XSSFWorkbook book = Recalculation.exported(filled)) {
-      RulePlan required = new BookPlan(filled.checked()).sheets().get(0).rules().get(0);
-      RulePlan cautions = new BookPlan(filled.checked()).sheets().get(0).rules().get(1);
-      XSSFSheet sheet = book.getSheetAt(0);
+      RuleSheetPlan rules = new BookPlan(filled.checked()).rules();
+      RulePlan required = rules.blocks().get(0);
+      RulePlan cautions = rules.blocks().get(1);
+      XSSFSheet sheet = book.getSheet("Requirements");
       assertThat(counts(sheet, required)).containsExactly(0, 1);
       assertThat(counts(sheet, cautions)).containsExactly(2);
       XSSFRow rails = sheet.getRow(required.row(1));
@@ -141,6 +142,13 @@ class DerivationSheetTest {
       stick.setCellValue(2);
       book.getCreationHelper().createFormulaEvaluator().evaluateAll();
       assertThat(counts(sheet, required)).containsExactly(1, 3);
+      XSSFSheet first = book.getSheetAt(0);
+      XSSFRow summary = first.getRow(first.getLastRowNum() - 2);
+      assertThat(summary.getCell(0).getStringCellValue()).isEqualTo("requirements not met");
+      assertThat(summary.getCell(1).getNumericCellValue()).isEqualTo(4);
+      assertThat(followed(book, summary.getCell(0)).getStringCellValue()).isEqualTo("of");
+      assertThat(first.getRow(first.getLastRowNum()).getCell(0).getStringCellValue())
+          .isEqualTo("a does not come out of a stick.");
     }
   }
 

@@ -1,0 +1,53 @@
+package org.battenbook.export;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Rule;
+import org.battenbook.evaluate.Results;
+import org.battenbook.export.RulePlan.Ruled;
+import org.battenbook.value.ShownValue;
+import org.battenbook.value.Value;
+
+/** In how many rows a requirement is not met, or a caution fires, and what it says there. */
+record RuleCounts(Results results) {
+
+  /** Of all rules of a block. */
+  CellContent all(RulePlan block) {
+    return sum(block.rules().stream().map(this::of).toList());
+  }
+
+  /** Of one rule in all its rows. */
+  CellContent of(Ruled ruled) {
+    return sum(
+        IntStream.range(0, ruled.rowCount()).mapToObj(row -> of(ruled.rule(), row)).toList());
+  }
+
+  /** One for a row that is to be told of, else none; missing where it cannot be told yet. */
+  CellContent of(Rule rule, int row) {
+    Value value = results.value(new Spot(rule.condition(), row));
+    return value instanceof Value.YesNo holds
+        ? new CellContent.Figure(holds.yes() == rule.required() ? 0 : 1)
+        : new CellContent.Missing();
+  }
+
+  private static CellContent sum(List<CellContent> counts) {
+    double sum = 0;
+    for (CellContent count : counts) {
+      if (!(count instanceof CellContent.Figure figure)) {
+        return new CellContent.Missing();
+      }
+      sum += figure.number();
+    }
+    return new CellContent.Figure(sum);
+  }
+
+  /** What a rule says in the first rows that are to be told of. */
+  List<String> messages(Ruled ruled, int most) {
+    return IntStream.range(0, ruled.rowCount())
+        .filter(row -> of(ruled.rule(), row) instanceof CellContent.Figure one && one.number() > 0)
+        .limit(most)
+        .mapToObj(row -> ShownValue.of(results.message(ruled.rule(), row), null).text())
+        .toList();
+  }
+}

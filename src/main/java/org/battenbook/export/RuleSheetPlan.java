@@ -1,0 +1,42 @@
+package org.battenbook.export;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.battenbook.book.Page;
+
+/** Where the requirements and the cautions of a book stand, on a sheet of their own. */
+final class RuleSheetPlan {
+  private static final int TITLE_ROWS = 1;
+
+  private final String sheet;
+  private final List<RulePlan> blocks = new ArrayList<>();
+
+  RuleSheetPlan(String sheet, Iterable<Page> pages) {
+    this.sheet = sheet;
+    for (boolean required : new boolean[] {true, false}) {
+      RulePlan block = new RulePlan(required, pages, end());
+      if (!block.rules().isEmpty()) {
+        blocks.add(block);
+      }
+    }
+  }
+
+  String sheet() {
+    return sheet;
+  }
+
+  /** The requirements, the cautions: those of which there are any. */
+  List<RulePlan> blocks() {
+    return blocks;
+  }
+
+  /** The cells in which the rules of a block are counted, as a formula elsewhere names them. */
+  String counts(RulePlan block) {
+    return new Address(sheet, block.row(0), RulePlan.COUNT).rangeFrom("", block.end() - 1);
+  }
+
+  /** The first row below everything. */
+  int end() {
+    return blocks.stream().mapToInt(RulePlan::end).reduce(TITLE_ROWS, Math::max);
+  }
+}

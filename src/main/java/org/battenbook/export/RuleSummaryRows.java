@@ -1,0 +1,63 @@
+package org.battenbook.export;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * What a person is to know of requirements and cautions before all else: how many times one is not
+ * met, or fires, and what the broken requirements said when the job was filled.
+ */
+final class RuleSummaryRows implements Sheet.Rows {
+  /** How many messages are told here; the sheet of rules tells all. */
+  private static final int TOLD = 12;
+
+  private final RuleSheetPlan plan;
+  private final int free;
+  private final RuleCounts counts;
+
+  /**
+   * Rows of a summary.
+   *
+   * @param free the first row that is free on its sheet
+   */
+  RuleSummaryRows(RuleSheetPlan plan, int free, RuleCounts counts) {
+    this.plan = plan;
+    this.free = free;
+    this.counts = counts;
+  }
+
+  @Override
+  public void each(Consumer<List<SheetCell>> row) {
+    int at = free + 1;
+    for (RulePlan block : plan.blocks()) {
+      row.accept(total(block, at++));
+    }
+    for (String message : broken()) {
+      row.accept(List.of(SheetCell.words(at++, SheetPlan.NAME, Look.NOTE, message)));
+    }
+  }
+
+  /** How many rows these take, with the empty one above them. */
+  int count() {
+    return plan.blocks().isEmpty() ? 0 : 1 + plan.blocks().size() + broken().size();
+  }
+
+  private List<String> broken() {
+    return plan.blocks().stream()
+        .filter(RulePlan::isRequired)
+        .flatMap(block -> block.rules().stream())
+        .flatMap(ruled -> counts.messages(ruled, TOLD).stream())
+        .limit(TOLD)
+        .toList();
+  }
+
+  private List<SheetCell> total(RulePlan block, int row) {
+    String words = block.isRequired() ? "requirements not met" : "cautions that fire";
+    String there = new Address(plan.sheet(), block.headingRow(), RulePlan.OF).seenFrom("");
+    CellContent sum =
+        new CellContent.Formula("SUM(" + plan.counts(block) + ")", false, counts.all(block));
+    return List.of(
+        SheetCell.words(row, SheetPlan.NAME, Look.LINK, words).linkedTo(there),
+        new SheetCell(row, SheetPlan.VALUE, sum, Look.WORKED_OUT, NumberFormats.GENERAL, ""));
+  }
+}
