@@ -90,9 +90,9 @@ final class SheetPlan {
     return first ? tables.values().iterator().next().headingRow() + 1 : 1;
   }
 
-  /** Remarks are broken into lines; but beside tables their columns are too narrow for that. */
-  String remarkFormat() {
-    return tables.isEmpty() ? NumberFormats.TEXT : NumberFormats.GENERAL;
+  /** Whether there are no tables, so that the columns are the lines' own. */
+  boolean isOfLines() {
+    return tables.isEmpty();
   }
 
   /** Whether each table has its name above it. */

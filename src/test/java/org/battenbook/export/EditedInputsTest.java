@@ -45,6 +45,9 @@ class EditedInputsTest {
     "workbooks/saltmarsh-ferry-museum.batten, 6",
     "workbooks/saltmarsh-ferry-museum.batten, 7",
     "workbooks/saltmarsh-ferry-museum.batten, 8",
+    "workbooks/skerry-light-reading-room.batten, 9",
+    "workbooks/skerry-light-reading-room.batten, 10",
+    "workbooks/skerry-light-reading-room.batten, 11",
     "workbooks/first-frame.batten, 4",
     "workbooks/first-frame.batten, 5"
   })
