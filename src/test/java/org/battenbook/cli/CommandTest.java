@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class CommandTest {
   private static final String MUSEUM = "workbooks/saltmarsh-ferry-museum.batten";
   private static final String FIRST = "workbooks/first-frame.batten";
+  private static final String READING_ROOM = "workbooks/skerry-light-reading-room.batten";
 
   @TempDir Path folder;
 
@@ -23,12 +24,15 @@ class CommandTest {
   void fill_shows_what_a_maker_wants_to_see() {
     Golden.assertSame("commands/fill-museum.txt", answer(0, "fill", MUSEUM));
     Golden.assertSame("commands/fill-first.txt", answer(0, "fill", FIRST));
+    Golden.assertSame("commands/fill-reading-room.txt", answer(0, "fill", READING_ROOM));
   }
 
   @Test
   void fill_shows_any_page_whole() {
     Golden.assertSame(
         "commands/page-allowances.txt", answer(0, "fill", MUSEUM, "--page", "Allowances"));
+    Golden.assertSame(
+        "commands/page-bill.txt", answer(0, "fill", READING_ROOM, "--page", "bill of materials"));
     Golden.assertSame("commands/page-cleats.txt", answer(0, "fill", MUSEUM, "--page=cleats"));
   }
 

@@ -8,11 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.battenbook.book.Loader;
 import org.battenbook.book.Page;
-import org.battenbook.source.SourceText;
 import org.battenbook.value.Value;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -23,40 +20,20 @@ import org.junit.jupiter.api.TestFactory;
  * standards and is filled, and the table beside it says what its values come to and who says so.
  */
 class StandardsTest {
-  private static final Path WORKBOOKS = Path.of("workbooks");
+  private static final Path WORKBOOKS = ShippedFiles.WORKBOOKS;
   private static final Path ACCEPTANCE = Path.of("src/test/resources/acceptance");
-
-  /** Jobs stand among the tests; what they follow stands in the shipped folders. */
-  private static SourceText load(String path, @Nullable SourceText from) throws Loader.Unreadable {
-    Path file = from == null ? Path.of(path) : shipped(name(path));
-    try {
-      return SourceText.of(file.toString(), Files.readString(file));
-    } catch (IOException e) {
-      throw new Loader.Unreadable("no-such-file", "cannot read " + file, "");
-    }
-  }
-
-  private static Path shipped(Path name) {
-    Path standard = WORKBOOKS.resolve("standards").resolve(name);
-    return Files.exists(standard) ? standard : WORKBOOKS.resolve(name);
-  }
 
   private static Path name(String path) {
     return Path.of(path).getFileName();
   }
 
   private static Filled fill(Path job) {
-    return filled(job.toString(), StandardsTest::load);
+    return filled(ShippedFiles.open(job));
   }
 
-  private static Filled filled(String job, Loader loader) {
-    try {
-      Workbook workbook = Workbook.open(job, loader);
-      assertThat(workbook.diagnostics()).isEmpty();
-      return workbook.fill();
-    } catch (Loader.Unreadable e) {
-      throw new IllegalStateException(e);
-    }
+  private static Filled filled(Workbook workbook) {
+    assertThat(workbook.diagnostics()).isEmpty();
+    return workbook.fill();
   }
 
   private static Filled museum() {
@@ -211,8 +188,7 @@ class StandardsTest {
             "Test" | 8 in | 10 in | %s
         """
             .formatted(headings, cells);
-    Loader loader = (path, from) -> from == null ? SourceText.of(path, job) : load(path, from);
-    return filled("test.batten", loader).requirements().stream()
+    return filled(ShippedFiles.open(job)).requirements().stream()
         .filter(Verdict::isNo)
         .map(Verdict::text)
         .toList();
