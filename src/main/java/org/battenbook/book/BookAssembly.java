@@ -4,16 +4,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.battenbook.listing.Listing;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
+import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Caution;
 import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.FunctionDefinition;
 import org.battenbook.syntax.LineDefinition;
+import org.battenbook.syntax.ListedRows;
 import org.battenbook.syntax.Name;
 import org.battenbook.syntax.PageItem;
 import org.battenbook.syntax.PageSection;
+import org.battenbook.syntax.Quoted;
 import org.battenbook.syntax.Requirement;
 import org.battenbook.syntax.RowsSection;
 import org.battenbook.syntax.ShownAs;
@@ -256,24 +260,50 @@ public final class BookAssembly {
       for (PageItem item : section.items()) {
         if (item instanceof RowsSection rows) {
           addRows(rows);
+        } else if (item instanceof ListedRows rows) {
+          addRows(rows);
         }
       }
     }
   }
 
-  private void addRows(RowsSection rows) {
-    Table table = book.table(rows.table().key());
+  private void addRows(ListedRows rows) {
+    Table table = table(rows.table());
+    if (table == null) {
+      return;
+    }
+    try {
+      SourceText from = rows.span().source();
+      Quoted page = rows.page();
+      Listing list = files.list(rows.file(), from, page == null ? null : page.text());
+      ListAssembly.segment(rows, table, list, diagnostics)
+          .ifPresent(
+              segment -> {
+                files.addList(segment.cells().source(), from);
+                table.add(segment);
+              });
+    } catch (Loader.Unreadable bad) {
+      diagnostics.fault(bad.code(), rows.file().span(), bad.message(), bad.repair());
+    }
+  }
+
+  /** The table of a name; absent, with a fault, where none is called so. */
+  private @Nullable Table table(Name name) {
+    Table table = book.table(name.key());
     if (table == null) {
       diagnostics.fault(
           "no-such-table",
-          rows.table().span(),
-          "no table is called '%s'".formatted(rows.table()),
-          NearNames.question(
-              rows.table().text(), book.tables().stream().map(Table::toString).toList()));
-      return;
+          name.span(),
+          "no table is called '%s'".formatted(name),
+          NearNames.question(name.text(), book.tables().stream().map(Table::toString).toList()));
     }
-    List<Column> columns = headings(table, rows.headings());
-    if (columns.size() == rows.headings().size()) {
+    return table;
+  }
+
+  private void addRows(RowsSection rows) {
+    Table table = table(rows.table());
+    List<Column> columns = table == null ? List.of() : headings(table, rows.headings());
+    if (table != null && columns.size() == rows.headings().size()) {
       table.add(new RowSegment(rows.rows(), columns, table.rowCount(), null));
     }
   }

@@ -6,11 +6,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.battenbook.listing.Listing;
 import org.battenbook.parse.WorkbookParser;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
 import org.battenbook.syntax.Quoted;
 import org.battenbook.syntax.WorkbookFile;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a job and all that it follows, each file once, and finds circles among them. */
 final class FollowedFiles {
@@ -42,6 +44,16 @@ final class FollowedFiles {
   /** What each file sees: itself and all that it follows, near and far. */
   Map<SourceText, Set<SourceText>> seen() {
     return seen;
+  }
+
+  /** The list that a workbook names. */
+  Listing list(Quoted file, SourceText from, @Nullable String page) throws Loader.Unreadable {
+    return loader.list(file.text(), from, page);
+  }
+
+  /** Lets what stands in a list see what the workbook sees that names it. */
+  void addList(SourceText list, SourceText from) {
+    seen.put(list, seen.getOrDefault(from, Set.of()));
   }
 
   private WorkbookFile visit(SourceText text) {

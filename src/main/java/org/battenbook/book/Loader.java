@@ -1,5 +1,6 @@
 package org.battenbook.book;
 
+import org.battenbook.listing.Listing;
 import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +16,19 @@ public interface Loader {
    * @throws Unreadable when it cannot be read or may not be
    */
   SourceText load(String path, @Nullable SourceText from) throws Unreadable;
+
+  /**
+   * Reads a list that rows of a table stand in. Where workbooks come from may hold no lists: then
+   * none of any name is there.
+   *
+   * @param path as the workbook wrote it
+   * @param from the workbook that names it
+   * @param page the page of a spreadsheet file; absent where its first is meant
+   * @throws Unreadable when it cannot be read or may not be
+   */
+  default Listing list(String path, SourceText from, @Nullable String page) throws Unreadable {
+    throw new Unreadable("no-such-file", "there is no file '%s'".formatted(path), "");
+  }
 
   /** Why a workbook could not be read, for people. */
   final class Unreadable extends Exception {

@@ -20,13 +20,21 @@ public record RowSegment(
    * Where a workbook says that rows come from a list.
    *
    * @param statement in the workbook
-   * @param headings as they stand in the list, one for each column
+   * @param headings one for each column
    */
-  public record FromList(Span statement, List<String> headings) {
+  public record FromList(Span statement, List<Heading> headings) {
     public FromList {
       headings = List.copyOf(headings);
     }
   }
+
+  /**
+   * A heading of a list.
+   *
+   * @param written as it stands there
+   * @param unit that it gives to numbers without one of their own, or empty
+   */
+  public record Heading(String written, String unit) {}
 
   public RowSegment {
     columns = List.copyOf(columns);

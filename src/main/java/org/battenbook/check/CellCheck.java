@@ -103,12 +103,26 @@ final class CellCheck {
         cells.set(row, known);
         continue;
       }
-      enter(CellReader.read(written, i, at, diagnostics), row, column, kind, cells);
+      enter(segment, i, at, column, kind, cells);
       Value entered = cells.value(row);
       if (entered != null) {
         same.put(text, entered);
       }
     }
+  }
+
+  private void enter(RowSegment segment, int i, int at, Column column, Kind kind, Cells cells) {
+    int row = segment.firstRow() + i;
+    RowSegment.FromList list = segment.list();
+    if (list == null) {
+      enter(CellReader.read(segment.cells(), i, at, diagnostics), row, column, kind, cells);
+      return;
+    }
+    ListedValue listed = new ListedValue(column, kind, list.headings().get(at));
+    Diagnostics told = new Diagnostics();
+    Formula entry = listed.read(segment.cells(), i, at, diagnostics);
+    new CellCheck(knowledge, told).enter(entry, row, column, kind, cells);
+    told.inOrder().stream().limit(1).map(listed::inColumn).forEach(diagnostics::report);
   }
 
   /** Puts an entry into a cell: its value, or its formula, or a message of what is wrong. */

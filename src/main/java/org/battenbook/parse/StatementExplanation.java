@@ -49,9 +49,7 @@ final class StatementExplanation {
           list("page-names", "the order of pages is a list of their names", "pages: pieces, mats");
       case PAGE -> page();
       case TABLE -> table();
-      case ROWS_OF ->
-          atFirst(
-              "table-missing", "'rows of' is followed by the name of a table", "rows of pieces");
+      case ROWS_OF -> rows();
       case TICKET ->
           list("ticket-names", "a ticket is a list of columns", "ticket: title, width, height");
       case CHANGE -> change();
@@ -115,6 +113,31 @@ final class StatementExplanation {
             line.whole(),
             "a table has a name without quotes",
             "write it as in table pieces by title");
+  }
+
+  private boolean rows() {
+    int from = line.find(FROM);
+    if (from < 0 || at <= from) {
+      return atFirst(
+          "table-missing", "'rows of' is followed by the name of a table", "rows of pieces");
+    }
+    Span rest = line.span(Math.min(at, line.count() - 1), line.count() - 1);
+    if (line.type(at - 1) == FROM) {
+      return say(
+          "list-in-quotes",
+          rest,
+          "the file that rows come from stands in quotes",
+          "write it as in rows of prices from \"supplier.csv\"");
+    }
+    if (line.type(at - 1) == PAGE) {
+      return say(
+          "list-in-quotes",
+          rest,
+          "the page of a list stands in quotes",
+          "write it as in rows of prices from \"supplier.xlsx\" page \"Mouldings\"");
+    }
+    return say(
+        "list-in-quotes", rest, "only the page of the list may follow its file", "leave it out");
   }
 
   private boolean list(String code, String what, String example) {

@@ -78,7 +78,7 @@ final class StatementHeads {
       return head(2, WorkbookParser.LENGTHS);
     }
     if (is(0, "rows") && is(1, "of")) {
-      return head(2, WorkbookParser.ROWS_OF);
+      return withList(head(2, WorkbookParser.ROWS_OF));
     }
     if (is(0, "worked") && is(1, "out") && line.count() == 2) {
       return head(2, WorkbookParser.WORKED_OUT);
@@ -98,12 +98,43 @@ final class StatementHeads {
   private static LineTokens withKey(LineTokens table) {
     for (int i = table.count() - 1; i > 1; i--) {
       if (table.isWord(i) && TokenJoins.is(table, i, "by")) {
-        List<Token> tokens = new ArrayList<>(table.tokens());
-        tokens.set(i, TokenJoins.merge(table, i, i, WorkbookParser.BY));
-        return new LineTokens(table.source(), tokens, table.note());
+        return mark(table, i, WorkbookParser.BY);
       }
     }
     return table;
+  }
+
+  /**
+   * Marks the last {@code from} of {@code rows of prices from "supplier.csv"}, and {@code page}
+   * behind the file; a name may hold both, and ends no statement.
+   */
+  private static LineTokens withList(LineTokens rows) {
+    int from = rows.count() - 1;
+    while (from > 1 && !TokenJoins.is(rows, from, "from")) {
+      from--;
+    }
+    if (from <= 1 || isName(rows, from + 1)) {
+      return rows;
+    }
+    LineTokens marked = mark(rows, from, WorkbookParser.FROM);
+    return TokenJoins.is(rows, from + 2, "page")
+        ? mark(marked, from + 2, WorkbookParser.PAGE)
+        : marked;
+  }
+
+  /** Whether nothing but words stands there up to the end, and at least one. */
+  private static boolean isName(LineTokens line, int start) {
+    int at = start;
+    while (line.isWord(at)) {
+      at++;
+    }
+    return at == line.count() && at > start;
+  }
+
+  private static LineTokens mark(LineTokens line, int index, int type) {
+    List<Token> tokens = new ArrayList<>(line.tokens());
+    tokens.set(index, TokenJoins.merge(line, index, index, type));
+    return new LineTokens(line.source(), tokens, line.note());
   }
 
   private boolean isDefinition() {

@@ -18,6 +18,7 @@ import org.battenbook.parse.generated.WorkbookParser.KindContext;
 import org.battenbook.parse.generated.WorkbookParser.LengthsContext;
 import org.battenbook.parse.generated.WorkbookParser.LineContext;
 import org.battenbook.parse.generated.WorkbookParser.LinesContext;
+import org.battenbook.parse.generated.WorkbookParser.ListedRowsContext;
 import org.battenbook.parse.generated.WorkbookParser.NameContext;
 import org.battenbook.parse.generated.WorkbookParser.PageContext;
 import org.battenbook.parse.generated.WorkbookParser.PageOrderContext;
@@ -38,6 +39,7 @@ import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.FunctionDefinition;
 import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.LineDefinition;
+import org.battenbook.syntax.ListedRows;
 import org.battenbook.syntax.Name;
 import org.battenbook.syntax.PageItem;
 import org.battenbook.syntax.PageSection;
@@ -157,7 +159,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       case WorkbookParser.TABLE -> openTable(wordsAfterHead(), null);
       case WorkbookParser.ROWS_OF -> {
         closeTable();
-        rows = new RowsReader(null, line.whole());
+        rows = line.find(WorkbookParser.FROM) < 0 ? new RowsReader(null, line.whole()) : null;
       }
       case WorkbookParser.WORD -> keepLine();
       case WorkbookParser.TO_FIND -> keepFunction();
@@ -332,6 +334,15 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
     pageAt(line.whole());
     indentation.lines(line.whole());
     rows = new RowsReader(name(tree.name()), line.whole());
+    return null;
+  }
+
+  @Override
+  public @Nullable Void visitListedRows(ListedRowsContext tree) {
+    closeTable();
+    indentation.lines(line.whole());
+    Quoted listPage = tree.PAGE() == null ? null : quoted(tree.TEXT(1));
+    addToPage(new ListedRows(name(tree.name()), quoted(tree.TEXT(0)), listPage, span(tree)));
     return null;
   }
 

@@ -4,6 +4,6 @@ import org.battenbook.source.Span;
 
 /** What may stand on a page. */
 public sealed interface PageItem
-    permits LineDefinition, TableSection, RowsSection, Requirement, Caution {
+    permits LineDefinition, TableSection, RowsSection, ListedRows, Requirement, Caution {
   Span span();
 }

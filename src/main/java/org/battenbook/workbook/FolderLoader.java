@@ -11,8 +11,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.battenbook.book.Loader;
+import org.battenbook.listing.BadList;
+import org.battenbook.listing.Listing;
 import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
+import org.battenbook.source.Utf8Reader;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,9 +23,6 @@ import org.jspecify.annotations.Nullable;
  * workbook from elsewhere cannot reach for other files of the computer, by links neither.
  */
 public final class FolderLoader implements Loader {
-  /** The largest file that is read. */
-  static final int MOST_BYTES = 64 << 20;
-
   private final Path job;
   private final int mostBytes;
 
@@ -33,7 +33,7 @@ public final class FolderLoader implements Loader {
 
   /** A loader for a job and for what stands beside and below it. */
   public static Loader of(Path job) {
-    return of(job, MOST_BYTES);
+    return of(job, Integer.MAX_VALUE);
   }
 
   /**
@@ -67,17 +67,41 @@ public final class FolderLoader implements Loader {
   }
 
   private SourceText loadFollowed(String path, SourceText from) throws Unreadable {
-    Path wanted = Path.of(from.name()).resolveSibling(path);
-    Path root = real(folderOf(job), path);
-    Path real = real(wanted, path);
+    Path real = beside(path, from, Sought.WORKBOOK);
+    return read(real, path, nameOf(real));
+  }
+
+  @Override
+  public Listing list(String path, SourceText from, @Nullable String page) throws Unreadable {
+    try {
+      Listing.checkEnding(path);
+      Path real = beside(path, from, Sought.LIST);
+      byte[] bytes = bytes(real, path, Sought.LIST);
+      return Listing.read(path, bytes, page).named(nameOf(real));
+    } catch (BadList bad) {
+      throw new Unreadable(bad.code(), bad.message(), bad.repair());
+    } catch (InvalidPathException invalid) {
+      throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(path), "");
+    }
+  }
+
+  /** The real file that another names, in the job's folder or below it. */
+  private Path beside(String path, SourceText from, Sought sought) throws Unreadable {
+    Path root = real(folderOf(job), path, sought);
+    Path real = real(Path.of(from.name()).resolveSibling(path), path, sought);
     if (!real.startsWith(root)) {
       throw new Unreadable(
           "outside-the-folder",
           "'%s' lies outside the job's folder".formatted(path),
-          "put what a job follows beside the job, or into a folder below it");
+          "put what a job uses beside the job, or into a folder below it");
     }
-    Path relative = root.relativize(real);
-    return read(real, path, slashed(folderAsWritten().resolve(relative)));
+    return real;
+  }
+
+  /** As the job's user would write it. */
+  private String nameOf(Path real) throws Unreadable {
+    Path root = real(folderOf(job), real.toString(), Sought.WORKBOOK);
+    return slashed(folderAsWritten().resolve(root.relativize(real)));
   }
 
   private static Path folderOf(Path file) {
@@ -91,47 +115,57 @@ public final class FolderLoader implements Loader {
   }
 
   private SourceText read(Path file, String written, String name) throws Unreadable {
+    return SourceText.of(name, text(bytes(file, written, Sought.WORKBOOK), written));
+  }
+
+  private static String text(byte[] bytes, String written) throws Unreadable {
+    try {
+      return new Utf8Reader(written).text(bytes);
+    } catch (Utf8Reader.NotUtf8 no) {
+      throw new Unreadable("not-utf-8", no.message(), no.repair());
+    }
+  }
+
+  /** One byte more than the most is enough to know that a file is too large. */
+  private byte[] bytes(Path file, String written, Sought sought) throws Unreadable {
     if (Files.isDirectory(file)) {
-      throw folder(file, written);
+      throw folder(file, written, sought);
     }
     if (Files.exists(file) && !Files.isRegularFile(file)) {
       throw new Unreadable("not-a-file", "'%s' is no ordinary file".formatted(written), "");
     }
-    return SourceText.of(name, new Utf8Reader(written).text(bytes(file, written)));
-  }
-
-  /** One byte more than the most is enough to know that a file is too large. */
-  private byte[] bytes(Path file, String written) throws Unreadable {
+    int most = Math.min(mostBytes, sought.mostBytes());
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(mostBytes + 1);
-      if (bytes.length > mostBytes) {
-        throw tooLarge(written);
+      byte[] bytes = in.readNBytes(most + 1);
+      if (bytes.length > most) {
+        throw new Unreadable(
+            "file-too-large",
+            "'%s' is larger than %s MB, the most that is read".formatted(written, most >> 20),
+            sought.smaller());
       }
       return bytes;
     } catch (IOException failure) {
-      throw unreadable(file, written, failure);
+      throw unreadable(file, written, failure, sought);
     }
   }
 
-  private Unreadable tooLarge(String written) {
-    return new Unreadable(
-        "file-too-large",
-        "'%s' is larger than %s MB, the most that is read".formatted(written, mostBytes >> 20),
-        "is it a workbook? a large one can be parted with 'follows'");
-  }
-
-  private static Path real(Path path, String written) throws Unreadable {
+  private static Path real(Path path, String written, Sought sought) throws Unreadable {
     try {
       return path.toRealPath();
     } catch (IOException failure) {
-      throw unreadable(path, written, failure);
+      throw unreadable(path, written, failure, sought);
     }
   }
 
   static Unreadable unreadable(Path file, String written, IOException failure) {
+    return unreadable(file, written, failure, Sought.WORKBOOK);
+  }
+
+  private static Unreadable unreadable(
+      Path file, String written, IOException failure, Sought sought) {
     if (failure instanceof NoSuchFileException) {
       return new Unreadable(
-          "no-such-file", "there is no file '%s'".formatted(written), nearFiles(file));
+          "no-such-file", "there is no file '%s'".formatted(written), nearFiles(file, sought));
     }
     if (failure instanceof AccessDeniedException) {
       return new Unreadable(
@@ -149,25 +183,25 @@ public final class FolderLoader implements Loader {
     return reason == null ? "the computer does not say why" : reason;
   }
 
-  private static Unreadable folder(Path folder, String written) {
-    List<String> inside = workbooksIn(folder);
+  private static Unreadable folder(Path folder, String written, Sought sought) {
+    List<String> inside = filesIn(folder, sought);
     String repair =
         inside.isEmpty()
-            ? "name a workbook, a file that ends in .batten"
-            : "name one of the workbooks in it: " + String.join(", ", inside);
+            ? "name " + sought.one()
+            : "name one of the %s in it: %s".formatted(sought.several(), String.join(", ", inside));
     return new Unreadable("is-a-folder", "'%s' is a folder".formatted(written), repair);
   }
 
-  private static String nearFiles(Path file) {
+  private static String nearFiles(Path file, Sought sought) {
     Path name = file.getFileName();
-    return name == null ? "" : NearNames.question(name.toString(), workbooksIn(folderOf(file)));
+    return name == null ? "" : NearNames.question(name.toString(), filesIn(folderOf(file), sought));
   }
 
-  private static List<String> workbooksIn(Path folder) {
+  private static List<String> filesIn(Path folder, Sought sought) {
     try (Stream<Path> files = Files.list(folder)) {
       return files
           .map(file -> file.getFileName().toString())
-          .filter(name -> name.endsWith(".batten"))
+          .filter(sought::isNameOfOne)
           .sorted()
           .toList();
     } catch (IOException noList) {

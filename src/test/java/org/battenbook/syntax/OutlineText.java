@@ -79,6 +79,10 @@ public final class OutlineText {
     if (item instanceof RowsSection rows) {
       return rows(rows);
     }
+    if (item instanceof ListedRows rows) {
+      String page = rows.page() == null ? "" : " page " + rows.page().text();
+      return "rows of " + rows.table() + " from " + rows.file().text() + page;
+    }
     if (item instanceof Requirement requirement) {
       return requirement(requirement);
     }

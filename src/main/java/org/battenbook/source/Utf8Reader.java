@@ -1,4 +1,4 @@
-package org.battenbook.workbook;
+package org.battenbook.source;
 
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -6,22 +6,40 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
-import org.battenbook.book.Loader.Unreadable;
 
 /** Bytes to text, strictly: what is not UTF-8 is told of with its line, never guessed at. */
-final class Utf8Reader {
+public final class Utf8Reader {
   private static final char REPLACEMENT = '\uFFFD';
-  private static final String REPAIR = "save it as UTF-8 text";
-
   private final String file;
 
+  /** Bytes that are no UTF-8 text, and what to do. */
+  public static final class NotUtf8 extends Exception {
+    private static final long serialVersionUID = 1;
+
+    NotUtf8(String message) {
+      super(message);
+    }
+
+    public String message() {
+      return String.valueOf(getMessage());
+    }
+
+    public String repair() {
+      return "save it as UTF-8 text";
+    }
+  }
+
   /** A reader for the file of this name. */
-  Utf8Reader(String file) {
+  public Utf8Reader(String file) {
     this.file = file;
   }
 
-  /** The text of a file, without the mark that some editors begin it with. */
-  String text(byte[] bytes) throws Unreadable {
+  /**
+   * The text of a file, without the mark that some editors begin it with.
+   *
+   * @throws NotUtf8 where it is something else
+   */
+  public String text(byte[] bytes) throws NotUtf8 {
     if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
       throw notText("'%s' is saved as UTF-16".formatted(file));
     }
@@ -46,7 +64,7 @@ final class Utf8Reader {
   }
 
   /** A replacement character may stand in the file as it is; only bytes decide. */
-  private void refuseMalformed(byte[] bytes) throws Unreadable {
+  private void refuseMalformed(byte[] bytes) throws NotUtf8 {
     CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CharBuffer out = CharBuffer.allocate(1 << 13);
@@ -62,8 +80,8 @@ final class Utf8Reader {
     }
   }
 
-  private static Unreadable notText(String message) {
-    return new Unreadable("not-utf-8", message, REPAIR);
+  private static NotUtf8 notText(String message) {
+    return new NotUtf8(message);
   }
 
   private static int line(byte[] bytes, int offset) {

@@ -1,0 +1,237 @@
+package org.battenbook.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.battenbook.listing.Listing;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.NearNames;
+import org.battenbook.source.SourceText;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.ListedRows;
+import org.battenbook.syntax.RowCells;
+import org.battenbook.unit.Units;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Brings the rows of a list into a table: its headings are matched to given columns, and its cells
+ * laid out as they would be written in the workbook, so that all that comes after reads them alike.
+ */
+final class ListAssembly {
+  private final ListedRows statement;
+  private final Table table;
+  private final Listing list;
+  private final Diagnostics diagnostics;
+  private final List<@Nullable ListHeading> headings = new ArrayList<>();
+  private final ListText text = new ListText();
+  private SourceText source;
+
+  private ListAssembly(ListedRows statement, Table table, Listing list, Diagnostics diagnostics) {
+    this.statement = statement;
+    this.table = table;
+    this.list = list;
+    this.diagnostics = diagnostics;
+    this.source = statement.span().source();
+  }
+
+  /**
+   * Adds the rows of a list to its table.
+   *
+   * @return the rows; empty where its headings do not let them be read, with a fault
+   */
+  static Optional<RowSegment> segment(
+      ListedRows statement, Table table, Listing list, Diagnostics diagnostics) {
+    return new ListAssembly(statement, table, list, diagnostics).segment();
+  }
+
+  private Optional<RowSegment> segment() {
+    int headingRow = firstRow();
+    if (headingRow == list.rows().size()) {
+      diagnostics.fault(
+          "list-empty",
+          statement.file().span(),
+          "'%s' is empty".formatted(statement.file().text()),
+          "its first row is to name the columns of '%s'".formatted(table));
+      return Optional.empty();
+    }
+    List<String> written = list.rows().get(headingRow);
+    written.forEach(heading -> headings.add(ListHeading.of(heading, table).orElse(null)));
+    layOut(headingRow);
+    source = text.source(list.name());
+    checkHeadings();
+    return column(table.keyName().key()) < 0 ? Optional.empty() : Optional.of(rows(written.size()));
+  }
+
+  private int firstRow() {
+    int row = 0;
+    while (row < list.rows().size() && isBlank(list.rows().get(row))) {
+      row++;
+    }
+    return row;
+  }
+
+  private static boolean isBlank(List<String> cells) {
+    return cells.stream().allMatch(String::isBlank);
+  }
+
+  /** A line for each row of the list, so that its number is the row's. */
+  private void layOut(int headingRow) {
+    for (int row = 0; row < list.rows().size(); row++) {
+      if (row == headingRow) {
+        list.rows().get(row).forEach(heading -> text.cell(heading.replaceAll("\\s+", " ").strip()));
+      } else if (row > headingRow) {
+        layOut(list.rows().get(row));
+      }
+      text.endLine();
+    }
+  }
+
+  /** A row in which no cell is of the table's is passed over. */
+  private void layOut(List<String> row) {
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < headings.size(); i++) {
+      ListHeading heading = headings.get(i);
+      if (heading != null) {
+        cells.add(i < row.size() ? heading.cell(row.get(i)) : "");
+      }
+    }
+    if (!isBlank(cells)) {
+      cells.forEach(text::cell);
+    }
+  }
+
+  private List<ListHeading> matched() {
+    List<ListHeading> matched = new ArrayList<>();
+    for (ListHeading heading : headings) {
+      if (heading != null) {
+        matched.add(heading);
+      }
+    }
+    return matched;
+  }
+
+  private RowSegment rows(int firstCell) {
+    List<ListHeading> matched = matched();
+    RowCells cells = text.rows(source, firstCell, matched.size());
+    int key = column(table.keyName().key());
+    for (int row = 0; row < cells.rowCount(); row++) {
+      if (cells.isEmpty(row, key)) {
+        diagnostics.fault(
+            "row-without-name",
+            cells.span(row, key),
+            "a row of '%s' goes by its '%s', and this one has none"
+                .formatted(table, table.keyName()),
+            "fill in column '%s'".formatted(matched.get(key).written()));
+      }
+    }
+    return new RowSegment(
+        cells,
+        matched.stream().map(ListHeading::column).toList(),
+        table.rowCount(),
+        new RowSegment.FromList(
+            statement.span(),
+            matched.stream().map(h -> new RowSegment.Heading(h.written(), h.unit())).toList()));
+  }
+
+  /** The place of a column among the matched ones; -1 where no heading names it. */
+  private int column(String key) {
+    List<ListHeading> matched = matched();
+    for (int i = 0; i < matched.size(); i++) {
+      if (matched.get(i).column().name().key().equals(key)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private void checkHeadings() {
+    Map<Column, ListHeading> found = new LinkedHashMap<>();
+    for (int i = 0; i < headings.size(); i++) {
+      ListHeading heading = headings.get(i);
+      if (heading != null) {
+        checkHeading(heading, found.putIfAbsent(heading.column(), heading), text.span(source, i));
+      }
+    }
+    List<Span> left = unmatched();
+    List<Column> missing =
+        table.columns().stream().filter(c -> isNeeded(c) && !found.containsKey(c)).toList();
+    if (!missing.isEmpty()) {
+      Span row = text.span(source, 0).to(text.span(source, headings.size() - 1));
+      missing(missing, left.stream().map(Span::text).toList(), row);
+    } else if (!left.isEmpty()) {
+      leftOut(left);
+    }
+  }
+
+  private void checkHeading(ListHeading heading, @Nullable ListHeading earlier, Span span) {
+    if (earlier != null) {
+      diagnostics.fault(
+          "heading-twice",
+          span,
+          "column '%s' is there already, as '%s'"
+              .formatted(heading.column().name(), earlier.written()),
+          "take one of the two out of the list, or give it another heading");
+    } else if (!heading.hasGoodUnit()) {
+      String question = NearNames.question(Units.suggestions(heading.unit()));
+      diagnostics.fault(
+          "unknown-unit",
+          span,
+          "'%s' is not a unit".formatted(heading.unit()),
+          question.isEmpty()
+              ? "write a unit there, as in %s (in), or none".formatted(heading.column().name())
+              : question);
+    }
+  }
+
+  private boolean isNeeded(Column column) {
+    boolean isKey = column == table.keyColumn();
+    return isKey || (column.isGiven() && column.layer().formula() == null);
+  }
+
+  /** Headings that name no given column, where they stand. */
+  private List<Span> unmatched() {
+    List<Span> left = new ArrayList<>();
+    for (int i = 0; i < headings.size(); i++) {
+      Span heading = text.span(source, i);
+      if (headings.get(i) == null && !heading.text().isEmpty()) {
+        left.add(heading);
+      }
+    }
+    return left;
+  }
+
+  private void missing(List<Column> missing, List<String> left, Span row) {
+    List<String> names = missing.stream().map(column -> column.name().text()).toList();
+    String near = NearNames.question(names.get(0), left);
+    diagnostics.fault(
+        "list-lacks-column",
+        row,
+        "no heading of this list names %s of '%s'".formatted(quoted(names), table),
+        near.isEmpty()
+            ? "give the list a column '%s', or the table's column a value to begin with"
+                .formatted(names.get(0))
+            : near + " call it '%s' in the list".formatted(names.get(0)));
+  }
+
+  private void leftOut(List<Span> left) {
+    diagnostics.report(
+        new Diagnostic(
+            Diagnostic.Severity.CAUTION,
+            "list-columns-left-out",
+            left.get(0),
+            left.subList(1, left.size()),
+            "%s of this list %s no given column of '%s'"
+                .formatted(
+                    quoted(left.stream().map(Span::text).toList()),
+                    left.size() == 1 ? "names" : "name",
+                    table),
+            "what stands below is left out"));
+  }
+
+  private static String quoted(List<String> names) {
+    return "'" + String.join("', '", names) + "'";
+  }
+}

@@ -1,0 +1,95 @@
+package org.battenbook.book;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.KindExpression;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.TextLiteral;
+import org.battenbook.unit.Units;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A heading of a list that names a given column: by itself, or with the unit of its numbers, {@code
+ * price (USD/ft)}, {@code price [USD/ft]} or {@code price, USD/ft}.
+ *
+ * @param written as it stands in the list
+ * @param unit of numbers that have none of their own, or empty
+ * @param hasGoodUnit whether the unit is one, or none is written
+ */
+record ListHeading(String written, Column column, String unit, boolean hasGoodUnit) {
+  private static final Pattern WITH_UNIT =
+      Pattern.compile("(?<name>.+?)\\s*(?:\\((?<round>[^()]*)\\)|\\[(?<square>[^\\[\\]]*)\\])");
+
+  /** Of every sort, line breaks too: a row is one line. */
+  private static final Pattern SPACES = Pattern.compile("[\\p{Cntrl}\\p{Z}]+");
+
+  private static final Pattern WITH_COMMA = Pattern.compile("(?<name>.+),(?<unit>[^,]*)");
+
+  /** What a heading names; empty where no given column is called so. */
+  static Optional<ListHeading> of(String written, Table table) {
+    Column whole = given(written, table);
+    if (whole != null) {
+      return Optional.of(new ListHeading(written.strip(), whole, "", true));
+    }
+    Matcher brackets = WITH_UNIT.matcher(written.strip());
+    if (brackets.matches()) {
+      String round = brackets.group("round");
+      String unit = round == null ? brackets.group("square") : round;
+      return of(written, brackets.group("name"), unit, table);
+    }
+    Matcher comma = WITH_COMMA.matcher(written);
+    return comma.matches()
+        ? of(written, comma.group("name"), comma.group("unit"), table)
+        : Optional.empty();
+  }
+
+  private static Optional<ListHeading> of(String written, String name, String unit, Table table) {
+    return Optional.ofNullable(given(name, table))
+        .map(
+            column ->
+                new ListHeading(
+                    written.strip(), column, unit.strip(), Units.find(unit.strip()).isPresent()));
+  }
+
+  private static @Nullable Column given(String name, Table table) {
+    Column column = table.column(Name.key(name));
+    return column != null && column.isGiven() ? column : null;
+  }
+
+  /** Whether its cells are words, so that what looks like a number is one of them. */
+  boolean isOfWords() {
+    KindExpression kind = column.declaredKind();
+    if (kind == null) {
+      Formula formula = column.layer().formula();
+      Expression preset = formula == null ? null : formula.expression();
+      return preset instanceof TextLiteral;
+    }
+    return kind instanceof KindExpression.RowOf
+        || (kind instanceof KindExpression.Product product
+            && product.factors().get(0).name().key().equals("text"));
+  }
+
+  /**
+   * A cell as it would be written in a workbook; empty for a blank one, and where the heading's
+   * unit is at fault.
+   */
+  String cell(String listed) {
+    String words = SPACES.matcher(listed).replaceAll(" ").strip();
+    if (words.isEmpty() || !hasGoodUnit) {
+      return "";
+    }
+    if (isOfWords()) {
+      return '"' + words.replace("\"", "\"\"") + '"';
+    }
+    char last = words.charAt(words.length() - 1);
+    boolean hasUnit = unit.isEmpty() || !(Character.isDigit(last) || isFraction(last));
+    return hasUnit ? words : words + " " + unit;
+  }
+
+  private static boolean isFraction(char c) {
+    return Character.getType(c) == Character.OTHER_NUMBER;
+  }
+}

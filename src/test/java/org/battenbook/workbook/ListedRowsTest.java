@@ -1,0 +1,204 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.book.Column;
+import org.battenbook.book.Loader.Unreadable;
+import org.battenbook.book.Table;
+import org.battenbook.export.TableExport;
+import org.battenbook.listing.Listing;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.value.Value;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Rows of a list mean what the same rows mean when they are written in the workbook. */
+class ListedRowsTest {
+  private static final String HEAD =
+      """
+      workbook "Prices"
+      currency USD
+      lengths in 1/16 in
+
+      page prices
+        table prices by name
+          given
+            name  : text
+            price : money / length
+            face  : length
+            lip   : length = 1/4 in
+            waste : ratio = 5 %
+            shift : length = 0 in
+            stock : yes or no = true
+            since : date = 2026-01-01
+            packs : count = 1
+            like  : row of woods = "ash"
+          worked out
+            cost of a stick = price * 8 ft * (1 + waste)
+        table woods by wood
+          given
+            wood : text
+        rows of woods
+          wood
+          "ash"
+          "oak"
+      """;
+
+  private static final String WRITTEN =
+      """
+        rows of prices
+          name              | price       | face     | lip   | waste | shift   | stock | since      | packs | like
+          "ash cap"         | 4.25 USD/ft | 38 mm    | 1/4 in|       |         | no    | 2026-03-14 | 2     | "oak"
+          "oak ""flat"", 1" | 14 USD/m    | 1 1/2 in |       | 7.5 % | -1/8 in |       |            |       |
+          "12"              | 0.5 USD/in  | 40 mm    | 6 mm  | 0.1   |         | yes   |            | 12    | "Ash"
+      """;
+
+  private static final String LISTED =
+      """
+
+      NAME,Price (USD/ft),"Face, mm",lip [in],waste,shift,Stock,since,packs,like
+      ash cap,4.25,38,1/4,,,no,2026-03-14,2,oak
+      "oak ""flat"", 1",14 USD/m,1 1/2 in,,7.5 %,-1/8 in,,,,
+      ,,,
+      12,0.5 USD/in,40,6 mm,0.1,,yes,,12,Ash
+      """;
+
+  @TempDir Path folder;
+
+  @Test
+  void rows_of_a_list_are_worth_what_written_rows_are() throws Exception {
+    Filled written = filled(HEAD + WRITTEN);
+    Files.writeString(folder.resolve("supplier.csv"), LISTED);
+    Filled listed = filled(HEAD + "  rows of prices from \"supplier.csv\"\n");
+    assertSame(written, listed);
+    assertThat(written.find("price of ash cap").at()).isEqualTo("job.batten:29");
+    assertThat(listed.find("price of ash cap").at()).isEqualTo("supplier.csv:3");
+  }
+
+  @Test
+  void a_spreadsheet_file_reads_as_its_text_does() throws Exception {
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      book.createSheet("Cover");
+      var page = book.createSheet("Spring");
+      List<List<String>> lines =
+          Listing.read("list.csv", LISTED.getBytes(StandardCharsets.UTF_8), null).rows();
+      for (int i = 0; i < lines.size(); i++) {
+        Row row = page.createRow(i);
+        for (int j = 0; j < lines.get(i).size(); j++) {
+          row.createCell(j).setCellValue(lines.get(i).get(j));
+        }
+      }
+      page.getRow(2).getCell(1).setCellValue(4.25);
+      page.getRow(2).getCell(2).setCellValue(38);
+      page.getRow(5).getCell(0).setCellValue(12);
+      try (var out = Files.newOutputStream(folder.resolve("supplier.xlsx"))) {
+        book.write(out);
+      }
+    }
+    Filled listed = filled(HEAD + "  rows of prices from \"supplier.xlsx\" page \"Spring\"\n");
+    assertSame(filled(HEAD + WRITTEN), listed);
+    assertThat(listed.find("price of ash cap").at()).isEqualTo("supplier.xlsx:3");
+  }
+
+  @Test
+  void a_list_may_stand_beside_written_rows_and_goes_by_the_folder_of_its_workbook()
+      throws Exception {
+    Files.createDirectory(folder.resolve("standards"));
+    Files.writeString(
+        folder.resolve("standards/prices.batten"),
+        HEAD + "  rows of prices from \"lists/more.csv\"\n");
+    Files.createDirectory(folder.resolve("standards/lists"));
+    Files.writeString(
+        folder.resolve("standards/lists/more.csv"),
+        "name;price (USD/ft);face (mm)\r\nbirch;3;38\r\n");
+    String job =
+        "workbook \"Job\"\nfollows \"standards/prices.batten\"\npage prices\n"
+            + WRITTEN.replace("\"ash cap\" ", "\"Ash Cap\" ");
+    Filled filled = filled(job);
+    assertThat(filled.find("cost of a stick of Birch").shown().text()).isEqualTo("25.20 USD");
+    assertThat(filled.find("face of birch").at()).isEqualTo("more.csv:2");
+    assertThat(filled.find("face of ash cap").at()).isEqualTo("job.batten:6");
+  }
+
+  @Test
+  void why_ends_at_the_file_and_its_row() throws Exception {
+    Files.writeString(folder.resolve("supplier.csv"), LISTED);
+    Filled listed = filled(HEAD + "  rows of prices from \"supplier.csv\"\n");
+    var price = listed.why("cost of a stick of 12").from().get(0);
+    assertThat(price.at().place()).isEqualTo("supplier.csv:6");
+    assertThat(price.how().toString()).isEqualTo("GIVEN");
+  }
+
+  @Test
+  void a_table_that_was_written_out_reads_back_the_same() throws Exception {
+    Filled written = filled(HEAD + WRITTEN);
+    try (var out = Files.newOutputStream(folder.resolve("back.csv"))) {
+      TableExport.write(written, table(written), out);
+    }
+    Workbook workbook = opened(HEAD + "  rows of prices from \"back.csv\"\n");
+    assertThat(workbook.diagnostics())
+        .extracting(Diagnostic::code)
+        .containsExactly("list-columns-left-out");
+    Filled back = workbook.fill();
+    for (Column column : table(written).columns()) {
+      for (int row = 0; row < table(written).rowCount(); row++) {
+        assertNear(back.value(column(back, column), row), written.value(column, row));
+      }
+    }
+    assertThat(back.find("lip of ash cap").exact()).isEqualTo("1/4");
+    assertThat(back.find("shift of oak \"flat\", 1").exact()).isEqualTo("-1/8");
+  }
+
+  /** A length in millimetres is no decimal of inches: of those, fifteen digits come back. */
+  private static void assertNear(FilledValue back, FilledValue written) {
+    if (written.value() instanceof Value.Amount a && back.value() instanceof Value.Amount b) {
+      Real apart = a.quantity().number().minus(b.quantity().number()).abs();
+      Real most = a.quantity().number().abs().times(Rational.of(1, 10).pow(14));
+      assertThat(apart.compareTo(most)).as(written.words()).isNotPositive();
+      assertThat(b.quantity().dimension()).isEqualTo(a.quantity().dimension());
+    } else {
+      assertThat(back.value()).as(written.words()).isEqualTo(written.value());
+    }
+  }
+
+  private static void assertSame(Filled expected, Filled found) {
+    assertThat(found.checked().keys(table(found)).names())
+        .isEqualTo(expected.checked().keys(table(expected)).names());
+    for (Column column : table(expected).columns()) {
+      for (int row = 0; row < table(expected).rowCount(); row++) {
+        assertThat(found.value(column(found, column), row).value())
+            .as(expected.value(column, row).words())
+            .isEqualTo(expected.value(column, row).value());
+      }
+    }
+  }
+
+  private static Column column(Filled filled, Column like) {
+    return Objects.requireNonNull(table(filled).column(like.name().key()));
+  }
+
+  private static Table table(Filled filled) {
+    return Objects.requireNonNull(filled.book().table("prices"));
+  }
+
+  private Filled filled(String job) throws IOException, Unreadable {
+    Workbook workbook = opened(job);
+    assertThat(workbook.diagnostics()).isEmpty();
+    return workbook.fill();
+  }
+
+  private Workbook opened(String job) throws IOException, Unreadable {
+    Path file = Files.writeString(folder.resolve("job.batten"), job);
+    return Workbook.open(file.toString());
+  }
+}
