@@ -81,7 +81,7 @@ final class ListAssembly {
   private void layOut(int headingRow) {
     for (int row = 0; row < list.rows().size(); row++) {
       if (row == headingRow) {
-        list.rows().get(row).forEach(heading -> text.cell(heading.replaceAll("\\s+", " ").strip()));
+        list.rows().get(row).forEach(heading -> text.cell(ListHeading.spaced(heading)));
       } else if (row > headingRow) {
         layOut(list.rows().get(row));
       }

@@ -3,7 +3,6 @@ package org.battenbook.book;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.Name;
@@ -17,11 +16,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param written as it stands in the list
  * @param unit of numbers that have none of their own, or empty
- * @param hasGoodUnit whether the unit is one, or none is written
+ * @param hasGoodUnit whether the unit is one, or none is needed
  */
 record ListHeading(String written, Column column, String unit, boolean hasGoodUnit) {
   private static final Pattern WITH_UNIT =
-      Pattern.compile("(?<name>.+?)\\s*(?:\\((?<round>[^()]*)\\)|\\[(?<square>[^\\[\\]]*)\\])");
+      Pattern.compile("(?<name>.+?) ?(?:\\((?<round>[^()]*)\\)|\\[(?<square>[^\\[\\]]*)\\])");
 
   /** Of every sort, line breaks too: a row is one line. */
   private static final Pattern SPACES = Pattern.compile("[\\p{Cntrl}\\p{Z}]+");
@@ -29,20 +28,21 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
   private static final Pattern WITH_COMMA = Pattern.compile("(?<name>.+),(?<unit>[^,]*)");
 
   /** What a heading names; empty where no given column is called so. */
-  static Optional<ListHeading> of(String written, Table table) {
+  static Optional<ListHeading> of(String listed, Table table) {
+    String written = spaced(listed);
     Column whole = given(written, table);
     if (whole != null) {
-      return Optional.of(new ListHeading(written.strip(), whole, "", true));
+      return Optional.of(new ListHeading(written, whole, "", true));
     }
-    Matcher brackets = WITH_UNIT.matcher(written.strip());
+    Matcher brackets = WITH_UNIT.matcher(written);
     if (brackets.matches()) {
       String round = brackets.group("round");
       String unit = round == null ? brackets.group("square") : round;
-      return of(written, brackets.group("name"), unit, table);
+      return of(written, brackets.group("name"), unit.strip(), table);
     }
     Matcher comma = WITH_COMMA.matcher(written);
     return comma.matches()
-        ? of(written, comma.group("name"), comma.group("unit"), table)
+        ? of(written, comma.group("name"), comma.group("unit").strip(), table)
         : Optional.empty();
   }
 
@@ -51,7 +51,7 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
         .map(
             column ->
                 new ListHeading(
-                    written.strip(), column, unit.strip(), Units.find(unit.strip()).isPresent()));
+                    written, column, unit, isOfWords(column) || Units.find(unit).isPresent()));
   }
 
   private static @Nullable Column given(String name, Table table) {
@@ -59,13 +59,12 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
     return column != null && column.isGiven() ? column : null;
   }
 
-  /** Whether its cells are words, so that what looks like a number is one of them. */
-  boolean isOfWords() {
+  /** Whether cells of a column are words, so that what looks like a number is one of them. */
+  private static boolean isOfWords(Column column) {
     KindExpression kind = column.declaredKind();
     if (kind == null) {
       Formula formula = column.layer().formula();
-      Expression preset = formula == null ? null : formula.expression();
-      return preset instanceof TextLiteral;
+      return formula != null && formula.expression() instanceof TextLiteral;
     }
     return kind instanceof KindExpression.RowOf
         || (kind instanceof KindExpression.Product product
@@ -77,19 +76,26 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
    * unit is at fault.
    */
   String cell(String listed) {
-    String words = SPACES.matcher(listed).replaceAll(" ").strip();
+    String words = spaced(listed);
     if (words.isEmpty() || !hasGoodUnit) {
       return "";
     }
-    if (isOfWords()) {
+    if (isOfWords(column)) {
       return '"' + words.replace("\"", "\"\"") + '"';
     }
-    char last = words.charAt(words.length() - 1);
-    boolean hasUnit = unit.isEmpty() || !(Character.isDigit(last) || isFraction(last));
-    return hasUnit ? words : words + " " + unit;
+    boolean lacksUnit = !unit.isEmpty() && words.codePoints().allMatch(ListHeading::isOfNumber);
+    return lacksUnit ? words + " " + unit : words;
   }
 
-  private static boolean isFraction(char c) {
-    return Character.getType(c) == Character.OTHER_NUMBER;
+  private static boolean isOfNumber(int c) {
+    return " .,-−/⁄".indexOf(c) >= 0
+        || Character.isDigit(c)
+        || Character.getType(c) == Character.OTHER_NUMBER;
+  }
+
+  /** With plain spaces alone, and none at the ends; most cells are so already. */
+  static String spaced(String listed) {
+    boolean plain = listed.chars().allMatch(c -> c > ' ' && c <= '~');
+    return plain ? listed : SPACES.matcher(listed).replaceAll(" ").strip();
   }
 }

@@ -92,8 +92,9 @@ final class CellCheck {
     int at = segment.columns().indexOf(column);
     RowCells written = segment.cells();
     Map<String, Value> same = new HashMap<>();
+    ListedCells listed = at < 0 ? null : listed(segment, at, column, kind);
     for (int i = 0; at >= 0 && i < written.rowCount(); i++) {
-      if (written.isEmpty(i, at)) {
+      if (written.isEmpty(i, at) || (listed != null && listed.isGivenUp())) {
         continue;
       }
       int row = segment.firstRow() + i;
@@ -103,7 +104,11 @@ final class CellCheck {
         cells.set(row, known);
         continue;
       }
-      enter(segment, i, at, column, kind, cells);
+      if (listed == null) {
+        enter(CellReader.read(written, i, at, diagnostics), row, column, kind, cells);
+      } else {
+        listed.enter(written, i, at, row, cells);
+      }
       Value entered = cells.value(row);
       if (entered != null) {
         same.put(text, entered);
@@ -111,18 +116,11 @@ final class CellCheck {
     }
   }
 
-  private void enter(RowSegment segment, int i, int at, Column column, Kind kind, Cells cells) {
-    int row = segment.firstRow() + i;
+  private @Nullable ListedCells listed(RowSegment segment, int at, Column column, Kind kind) {
     RowSegment.FromList list = segment.list();
-    if (list == null) {
-      enter(CellReader.read(segment.cells(), i, at, diagnostics), row, column, kind, cells);
-      return;
-    }
-    ListedValue listed = new ListedValue(column, kind, list.headings().get(at));
-    Diagnostics told = new Diagnostics();
-    Formula entry = listed.read(segment.cells(), i, at, diagnostics);
-    new CellCheck(knowledge, told).enter(entry, row, column, kind, cells);
-    told.inOrder().stream().limit(1).map(listed::inColumn).forEach(diagnostics::report);
+    return list == null
+        ? null
+        : new ListedCells(knowledge, column, kind, list.headings().get(at), diagnostics);
   }
 
   /** Puts an entry into a cell: its value, or its formula, or a message of what is wrong. */

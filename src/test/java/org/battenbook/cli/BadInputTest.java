@@ -98,6 +98,54 @@ class BadInputTest {
   }
 
   @Test
+  void a_list_that_is_too_large_is_not_read() throws Exception {
+    Path list = made("list").resolveSibling("large.csv");
+    Files.writeString(list, "name,price\n".repeat(2 << 20));
+    Path job = made("list-too-large");
+    Files.writeString(
+        job,
+        """
+        workbook "Large"
+        page p
+          table prices by name
+            given
+              name : text
+          rows of prices from "large.csv"
+        """);
+    check("list-too-large", CommandRun.withMemory("512m", "fill", slashed(job)), 3);
+    Files.delete(list);
+  }
+
+  @Test
+  void a_list_of_one_mistake_throughout_is_not_read_to_its_end() throws Exception {
+    Path list = made("list").resolveSibling("commas.csv");
+    Files.writeString(list, "name;price (USD/ft)\n" + rows(100_000));
+    Path job = made("list-of-one-mistake");
+    Files.writeString(
+        job,
+        """
+        workbook "Commas"
+        currency USD
+        page p
+          table prices by name
+            given
+              name : text
+              price : money / length
+          rows of prices from "commas.csv"
+        """);
+    check("list-of-one-mistake", CommandRun.withMemory("512m", "fill", slashed(job)), 3);
+    Files.delete(list);
+  }
+
+  private static String rows(int count) {
+    StringBuilder rows = new StringBuilder();
+    for (int i = 0; i < count; i++) {
+      rows.append("moulding ").append(i).append(";4,").append(i).append('\n');
+    }
+    return rows.toString();
+  }
+
+  @Test
   void a_place_that_does_not_exist_gets_near_names() {
     String job = "workbooks/first-frame.batten";
     List<String> places =

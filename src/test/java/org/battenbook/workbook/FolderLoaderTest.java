@@ -63,6 +63,26 @@ class FolderLoaderTest {
   }
 
   @Test
+  void a_list_comes_from_the_folder_of_the_workbook_that_names_it() throws Exception {
+    SourceText frames = follow("standards/frames.batten");
+    Files.writeString(folder.resolve("standards/prices.csv"), "name\nash\n");
+    Files.writeString(top.resolve("secret.csv"), "name\nash\n");
+    assertThat(loader().list("prices.csv", frames, null).name())
+        .isEqualTo(folder + "/standards/prices.csv");
+    assertThat(refusalToList("../../secret.csv", frames).code()).isEqualTo("outside-the-folder");
+    assertThat(refusalToList("price.csv", frames).repair()).isEqualTo("did you mean 'prices.csv'?");
+    assertThat(refusalToList("prices.txt", frames).code()).isEqualTo("list-ending");
+    assertThat(refusalToList("prices\0.csv", frames).code()).isEqualTo("no-such-file");
+    Files.createDirectory(folder.resolve("standards/lists.csv"));
+    assertThat(refusalToList("lists.csv", frames).repair())
+        .isEqualTo("name a list, a file that ends in .csv or .xlsx");
+  }
+
+  private Unreadable refusalToList(String path, SourceText from) {
+    return catchThrowableOfType(Unreadable.class, () -> loader().list(path, from, null));
+  }
+
+  @Test
   void a_missing_file_is_missed_with_near_names() {
     Unreadable missing = refusalToFollow("standards/frame.batten");
     assertThat(missing.code()).isEqualTo("no-such-file");

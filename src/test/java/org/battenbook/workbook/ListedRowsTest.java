@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Random;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.battenbook.book.Column;
@@ -18,9 +19,12 @@ import org.battenbook.listing.Listing;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.source.Diagnostic;
+import org.battenbook.source.DiagnosticPrinter;
 import org.battenbook.value.Value;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Rows of a list mean what the same rows mean when they are written in the workbook. */
 class ListedRowsTest {
@@ -83,6 +87,100 @@ class ListedRowsTest {
     assertSame(written, listed);
     assertThat(written.find("price of ash cap").at()).isEqualTo("job.batten:29");
     assertThat(listed.find("price of ash cap").at()).isEqualTo("supplier.csv:3");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '!',
+      textBlock =
+          """
+          price (USD/ft)    ! 4.25           ! 17/48
+          Price  (USD/ft)   ! 4 1/4          ! 17/48
+          PRICE(USD/ft)     ! 4½             ! 3/8
+          price [ USD/ft ]  ! -4.25          ! -17/48
+          price, USD/ft     ! 4.25           ! 17/48
+          price             ! 4.25 USD/ft    ! 17/48
+          price             ! 4.25USD/ft     ! 17/48
+          price (USD/m)     ! 4.25 USD/ft    ! 17/48
+          price (USD/in)    ! 12 USD/in^1    ! 12
+          """)
+  void a_unit_stands_in_the_heading_or_behind_the_number(String heading, String cell, String price)
+      throws Exception {
+    list("name;%s;face (mm)\nash;%s;38\n".formatted(heading, cell));
+    assertThat(listed().find("price of ash").exact()).isEqualTo(price);
+  }
+
+  @Test
+  void headings_are_compared_as_names_are() throws Exception {
+    Files.writeString(folder.resolve("supplier.csv"), "\u00A0NAME , Pre\u0301cis (mm)\nash,38\n");
+    Filled listed =
+        filled(
+            """
+            workbook "Names"
+            page p
+              table t by name
+                given
+                  name : text
+                  pr\u00e9cis : length
+              rows of t from "supplier.csv"
+            """);
+    assertThat(listed.find("pr\u00e9cis of ash").exact()).isEqualTo("190/127");
+  }
+
+  /** A sign, a quote or a separator anywhere: told of, and never a failure of our own. */
+  @Test
+  void any_text_is_a_list_or_is_told_of() throws Exception {
+    long seed = 1180;
+    Random random = new Random(seed);
+    String[] words = {
+      "name",
+      "price (USD/ft)",
+      "face (mm)",
+      "ash",
+      "4.25",
+      ",",
+      ";",
+      "\"",
+      "\n",
+      "\r",
+      " ",
+      "(",
+      ")",
+      "[",
+      "'",
+      "=",
+      "-",
+      "1/0",
+      "9".repeat(200),
+      "{",
+      "|",
+      "--",
+      "\t",
+      "\uFEFF",
+      "\uD83D\uDE00",
+      "%"
+    };
+    for (int i = 0; i < 500; i++) {
+      StringBuilder text = new StringBuilder("name,price (USD/ft),face (mm)\n");
+      text.setLength(random.nextInt(4) == 0 ? 0 : text.length());
+      for (int j = random.nextInt(20); j >= 0; j--) {
+        text.append(words[random.nextInt(words.length)]);
+      }
+      list(text.toString());
+      Workbook workbook = opened(HEAD + "  rows of prices from \"supplier.csv\"\n");
+      if (!workbook.hasFaults()) {
+        assertThat(workbook.fill().faults()).as("seed %d, text %d: %s", seed, i, text).isEmpty();
+      }
+      workbook.diagnostics().forEach(new DiagnosticPrinter()::print);
+    }
+  }
+
+  private void list(String text) throws IOException {
+    Files.writeString(folder.resolve("supplier.csv"), text);
+  }
+
+  private Filled listed() throws IOException, Unreadable {
+    return filled(HEAD + "  rows of prices from \"supplier.csv\"\n");
   }
 
   @Test

@@ -17,27 +17,67 @@ import org.battenbook.syntax.TruthLiteral;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
-/** A cell of a list: a value and no formula. What is wrong with it is said in the list's words. */
-final class ListedValue {
+/**
+ * Reads what a list says of one column: values and no formulas. What is wrong is said in the list's
+ * words; after some cells at fault the others are not read on, since all may be of one mistake.
+ */
+final class ListedCells {
+  /** So many messages tell what is wrong with a column. */
+  static final int MOST_TOLD = 20;
+
+  private final Knowledge knowledge;
   private final Column column;
   private final Kind kind;
   private final RowSegment.Heading heading;
+  private final Diagnostics diagnostics;
+  private int told;
 
-  /** What cells under a heading are to be. */
-  ListedValue(Column column, Kind kind, RowSegment.Heading heading) {
+  /** A reader of the cells under a heading, which are to be of a kind. */
+  ListedCells(
+      Knowledge knowledge,
+      Column column,
+      Kind kind,
+      RowSegment.Heading heading,
+      Diagnostics diagnostics) {
+    this.knowledge = knowledge;
     this.column = column;
     this.kind = kind;
     this.heading = heading;
+    this.diagnostics = diagnostics;
   }
 
-  /** The value in a cell that is not empty; absent, with a fault, where there is none. */
-  @Nullable Formula read(RowCells rows, int row, int at, Diagnostics diagnostics) {
-    Formula formula = CellReader.read(rows, row, at, new Diagnostics());
+  /** Whether so many cells were at fault that no more are read. */
+  boolean isGivenUp() {
+    return told > MOST_TOLD;
+  }
+
+  /** Puts what a cell of the list says into a row's, or tells what is wrong with it. */
+  void enter(RowCells list, int listRow, int at, int row, Cells cells) {
+    Diagnostics found = new Diagnostics();
+    Formula value = value(list, listRow, at, found);
+    new CellCheck(knowledge, found).enter(value, row, column, kind, cells);
+    found.inOrder().stream().limit(1).forEach(this::tell);
+  }
+
+  private void tell(Diagnostic found) {
+    told++;
+    diagnostics.report(
+        isGivenUp()
+            ? Diagnostic.fault(
+                "list-column-given-up",
+                found.span(),
+                "column '%s': more than %d cells are at fault, and those below were not read"
+                    .formatted(heading.written(), MOST_TOLD),
+                "repair the first ones and see what is left")
+            : inColumn(found));
+  }
+
+  private @Nullable Formula value(RowCells list, int row, int at, Diagnostics found) {
+    Formula formula = CellReader.read(list, row, at, new Diagnostics());
     if (formula != null && isValue(formula.expression())) {
       return formula;
     }
-    Span cell = rows.span(row, at);
-    diagnostics.report(inColumn(refusal(cell)));
+    found.report(refusal(list.span(row, at)));
     return null;
   }
 
@@ -97,7 +137,7 @@ final class ListedValue {
   }
 
   /** The same message, the column it speaks of before it. */
-  Diagnostic inColumn(Diagnostic told) {
+  private Diagnostic inColumn(Diagnostic told) {
     boolean wantsUnit = told.code().equals("kind-mismatch") && !unit().isEmpty();
     return new Diagnostic(
         told.severity(),
