@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
  * laid out as they would be written in the workbook, so that all that comes after reads them alike.
  */
 final class ListAssembly {
+  /** So many rows may stand above the headings: whose list it is, and of when. */
+  private static final int MOST_TITLES = 20;
+
   private final ListedRows statement;
   private final Table table;
   private final Listing list;
@@ -48,13 +51,13 @@ final class ListAssembly {
   }
 
   private Optional<RowSegment> segment() {
-    int headingRow = firstRow();
+    int headingRow = headingRow();
     if (headingRow == list.rows().size()) {
       diagnostics.fault(
           "list-empty",
           statement.file().span(),
           "'%s' is empty".formatted(statement.file().text()),
-          "its first row is to name the columns of '%s'".formatted(table));
+          "its first row is to name columns of '%s'".formatted(table));
       return Optional.empty();
     }
     List<String> written = list.rows().get(headingRow);
@@ -65,12 +68,23 @@ final class ListAssembly {
     return column(table.keyName().key()) < 0 ? Optional.empty() : Optional.of(rows(written.size()));
   }
 
-  private int firstRow() {
-    int row = 0;
-    while (row < list.rows().size() && isBlank(list.rows().get(row))) {
-      row++;
+  /** The first row that names the column rows go by, below titles perhaps; or that is not blank. */
+  private int headingRow() {
+    int rowCount = list.rows().size();
+    int first = 0;
+    while (first < rowCount && isBlank(list.rows().get(first))) {
+      first++;
     }
-    return row;
+    for (int row = first; row < Math.min(rowCount, first + MOST_TITLES); row++) {
+      if (list.rows().get(row).stream().anyMatch(this::namesKey)) {
+        return row;
+      }
+    }
+    return first;
+  }
+
+  private boolean namesKey(String cell) {
+    return ListHeading.of(cell, table).filter(h -> h.column() == table.keyColumn()).isPresent();
   }
 
   private static boolean isBlank(List<String> cells) {

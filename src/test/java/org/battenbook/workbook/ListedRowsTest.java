@@ -111,6 +111,13 @@ class ListedRowsTest {
   }
 
   @Test
+  void titles_may_stand_above_the_headings() throws Exception {
+    list(
+        "\nPrices of the mill\n\"Spring, all per foot\",,\nface (mm),price (USD/ft),Name\n38,3,ash\n");
+    assertThat(listed().find("price of ash").at()).isEqualTo("supplier.csv:5");
+  }
+
+  @Test
   void headings_are_compared_as_names_are() throws Exception {
     Files.writeString(folder.resolve("supplier.csv"), "\u00A0NAME , Pre\u0301cis (mm)\nash,38\n");
     Filled listed =
