@@ -44,9 +44,6 @@ import org.jspecify.annotations.Nullable;
  * from the branch that does not, and once more knowing it.
  */
 public final class BookCheck implements Knowledge {
-  /** What ISO 4217 has for money of no currency: standards, read by themselves, name none. */
-  static final String NO_CURRENCY = "XXX";
-
   private final Book book;
   private final Diagnostics diagnostics;
   private final NameBinder binder;
@@ -103,7 +100,7 @@ public final class BookCheck implements Knowledge {
   /** The job's currency; none where what is written is no currency, which is said once, here. */
   private @Nullable String currency(@Nullable Name written) {
     if (written == null) {
-      return NO_CURRENCY;
+      return Dimension.NO_CURRENCY;
     }
     String code = written.text().toUpperCase(Locale.ROOT);
     boolean known =

@@ -33,6 +33,7 @@ import org.battenbook.syntax.Selection;
 import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TextPart;
 import org.battenbook.syntax.TruthLiteral;
+import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -84,7 +85,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   /** Money of a currency where the job names none. */
   private static String currencyRepair(Kind found, Kind expected) {
     Optional<String> code = currency(found);
-    return code.isPresent() && currency(expected).filter(BookCheck.NO_CURRENCY::equals).isPresent()
+    return code.isPresent() && currency(expected).filter(Dimension.NO_CURRENCY::equals).isPresent()
         ? "add a line 'currency %s' under the workbook's name".formatted(code.get())
         : "";
   }

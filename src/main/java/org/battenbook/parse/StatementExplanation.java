@@ -46,7 +46,8 @@ final class StatementExplanation {
           atFirst(
               "lengths-form", "'lengths in' is followed by a unit or a step", "lengths in 1/16 in");
       case PAGES ->
-          list("page-names", "the order of pages is a list of their names", "pages: pieces, mats");
+          list(
+              "page-names", "the order of pages is a list of their names", "pages: pieces, totals");
       case PAGE -> page();
       case TABLE -> table();
       case ROWS_OF -> rows();
@@ -134,7 +135,7 @@ final class StatementExplanation {
           "list-in-quotes",
           rest,
           "the page of a list stands in quotes",
-          "write it as in rows of prices from \"supplier.xlsx\" page \"Mouldings\"");
+          "write it as in rows of prices from \"supplier.xlsx\" page \"Prices\"");
     }
     return say(
         "list-in-quotes", rest, "only the page of the list may follow its file", "leave it out");

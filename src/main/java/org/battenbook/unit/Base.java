@@ -20,9 +20,10 @@ record Base(String symbol, String noun) implements Comparable<Base> {
   private static final List<Base> ORDER =
       List.of(MASS, LENGTH, TIME, ANGLE, TEMPERATURE_DIFFERENCE);
 
-  /** Money of a currency, or of none: ISO 4217 calls that XXX. */
+  /** Money of a currency, or of none. */
   static Base money(String currency) {
-    String noun = currency.equals("XXX") ? "money of no currency" : "money in " + currency;
+    String noun =
+        currency.equals(Dimension.NO_CURRENCY) ? "money of no currency" : "money in " + currency;
     return new Base(currency, noun);
   }
 

@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * a dimension of its own.
  */
 public final class Dimension {
+  /** What ISO 4217 has for money of no currency: standards, read by themselves, name none. */
+  public static final String NO_CURRENCY = "XXX";
+
   public static final Dimension NONE = new Dimension(new TreeMap<>());
   public static final Dimension LENGTH = of(Base.LENGTH);
   public static final Dimension AREA = LENGTH.pow(2);
