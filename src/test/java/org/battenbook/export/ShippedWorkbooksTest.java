@@ -14,7 +14,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** The spreadsheet files of every shipped workbook. */
+/** The spreadsheet files of every shipped workbook, and of the jobs that check the standards. */
 class ShippedWorkbooksTest {
 
   @TestFactory
