@@ -34,7 +34,7 @@ public final class Book {
     this.title = title;
     this.currency = currency;
     this.lengths = lengths;
-    this.seen = seen;
+    this.seen = new LinkedHashMap<>(seen);
   }
 
   /** The job's own text. */
@@ -91,6 +91,16 @@ public final class Book {
   /** Whether a formula written in one text sees what another defines: its own, or followed. */
   public boolean sees(SourceText from, SourceText other) {
     return seen.getOrDefault(from, Set.of()).contains(other);
+  }
+
+  /** Whether somebody speaks of rows that are not there, while some may still be opened. */
+  public boolean awaitsRows() {
+    return tables.values().stream().anyMatch(Table::awaitsRow);
+  }
+
+  /** Lets a text that was laid out see what the workbook sees that has it. */
+  void addSeen(SourceText text, SourceText from) {
+    seen.put(text, seen.getOrDefault(from, Set.of()));
   }
 
   void add(Page page) {

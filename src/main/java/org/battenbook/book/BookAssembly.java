@@ -30,30 +30,30 @@ public final class BookAssembly {
   private final Diagnostics diagnostics;
   private final FollowedFiles files;
   private final Book book;
+  private final OpeningAssembly openings;
 
-  private BookAssembly(FollowedFiles files, WorkbookFile job, Diagnostics diagnostics) {
+  private BookAssembly(FollowedFiles files, OpenedRows opened, Diagnostics diagnostics) {
     this.files = files;
     this.diagnostics = diagnostics;
+    WorkbookFile job = files.job();
     this.book = new Book(job.source(), title(job), currency(), lengths(), files.seen());
+    this.openings = new OpeningAssembly(book, opened, diagnostics);
   }
 
   /**
-   * Reads a job with all that it follows and puts it together.
+   * Puts a job with all that it follows together.
    *
-   * @param job the job's path, for the loader
-   * @param diagnostics takes every fault of every file
-   * @return the book, as far as it could be read
-   * @throws Loader.Unreadable when the job itself cannot be read
+   * @param opened the rows that tables open from others, as far as they are known
+   * @param diagnostics takes every fault of what the files say together
+   * @return the book, as far as it could be put together
    */
-  public static Book assemble(String job, Loader loader, Diagnostics diagnostics)
-      throws Loader.Unreadable {
-    FollowedFiles files = new FollowedFiles(loader, diagnostics);
-    WorkbookFile jobFile = files.readAll(job);
-    return new BookAssembly(files, jobFile, diagnostics).assemble();
+  public static Book assemble(FollowedFiles files, OpenedRows opened, Diagnostics diagnostics) {
+    return new BookAssembly(files, opened, diagnostics).assemble();
   }
 
   private Book assemble() {
     files.inOrder().forEach(this::addDefinitions);
+    openings.open();
     files.inOrder().forEach(this::addRows);
     ChangeAssembly changes = new ChangeAssembly(book, diagnostics);
     files.inOrder().forEach(file -> file.changes().forEach(changes::add));
@@ -149,6 +149,9 @@ public final class BookAssembly {
       table = openTable(page, section);
     } else if (section.key() != null && !section.key().key().equals(table.keyName().key())) {
       duplicate(section.name(), table.origin());
+    }
+    if (section.opening() != null) {
+      openings.state(table, section.opening());
     }
     addColumns(page, table, section.given(), true);
     addColumns(page, table, section.workedOut(), false);
@@ -272,6 +275,14 @@ public final class BookAssembly {
     if (table == null) {
       return;
     }
+    if (openings.isOpened(table)) {
+      diagnostics.fault(
+          "list-of-opened-rows",
+          rows.span(),
+          "rows of '%s' are opened from another table's, not read from a list".formatted(table),
+          "write what they are filled in with here, under 'rows of %s'".formatted(table));
+      return;
+    }
     try {
       SourceText from = rows.span().source();
       Quoted page = rows.page();
@@ -279,7 +290,7 @@ public final class BookAssembly {
       ListAssembly.segment(rows, table, list, diagnostics)
           .ifPresent(
               segment -> {
-                files.addList(segment.cells().source(), from);
+                book.addSeen(segment.cells().source(), from);
                 table.add(segment);
               });
     } catch (Loader.Unreadable bad) {
@@ -303,8 +314,13 @@ public final class BookAssembly {
   private void addRows(RowsSection rows) {
     Table table = table(rows.table());
     List<Column> columns = table == null ? List.of() : headings(table, rows.headings());
-    if (table != null && columns.size() == rows.headings().size()) {
-      table.add(new RowSegment(rows.rows(), columns, table.rowCount(), null));
+    if (table == null || columns.size() != rows.headings().size()) {
+      return;
+    }
+    if (openings.isOpened(table)) {
+      openings.fill(table, rows, columns);
+    } else {
+      table.add(RowSegment.of(rows.rows(), columns, table.rowCount(), null));
     }
   }
 
@@ -322,7 +338,8 @@ public final class BookAssembly {
             "take one of the two out");
       }
     }
-    if (!found.isEmpty() && !found.containsKey(table.keyName().key())) {
+    boolean named = openings.isOpened(table) || found.containsKey(table.keyName().key());
+    if (!found.isEmpty() && !named) {
       diagnostics.fault(
           "no-key-heading",
           headings.get(0).span(),

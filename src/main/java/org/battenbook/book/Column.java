@@ -32,6 +32,13 @@ public final class Column extends Place {
     return List.copyOf(cellChanges);
   }
 
+  /** Whether its cells come with the rows that its table opens from another's. */
+  public boolean isOpened() {
+    RowOpening opening = table.opening();
+    return opening != null
+        && (this == table.keyColumn() || this == opening.each() || this == opening.number());
+  }
+
   void changeCell(Change change) {
     cellChanges.add(change);
   }

@@ -1,10 +1,12 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.battenbook.listing.Listing;
 import org.battenbook.parse.WorkbookParser;
@@ -14,8 +16,8 @@ import org.battenbook.syntax.Quoted;
 import org.battenbook.syntax.WorkbookFile;
 import org.jspecify.annotations.Nullable;
 
-/** Reads a job and all that it follows, each file once, and finds circles among them. */
-final class FollowedFiles {
+/** A job and all that it follows, each file read once; circles among them are found. */
+public final class FollowedFiles {
   /** How many workbooks may follow one another in a chain. */
   static final int MOST_DEEP = 32;
 
@@ -25,15 +27,30 @@ final class FollowedFiles {
   private final Map<SourceText, Set<SourceText>> seen = new LinkedHashMap<>();
   private final List<WorkbookFile> inOrder = new ArrayList<>();
   private final List<SourceText> open = new ArrayList<>();
+  private final Map<List<Object>, Listing> lists = new HashMap<>();
+  private final WorkbookFile job;
 
-  FollowedFiles(Loader loader, Diagnostics diagnostics) {
+  private FollowedFiles(String job, Loader loader, Diagnostics diagnostics)
+      throws Loader.Unreadable {
     this.loader = loader;
     this.diagnostics = diagnostics;
+    this.job = visit(loader.load(job, null));
   }
 
-  /** Reads the job; the files that are followed come before those that follow them. */
-  WorkbookFile readAll(String job) throws Loader.Unreadable {
-    return visit(loader.load(job, null));
+  /**
+   * Reads a job with all that it follows.
+   *
+   * @param job the job's path, for the loader
+   * @param diagnostics takes what is wrong with the text of every file
+   * @throws Loader.Unreadable when the job itself cannot be read
+   */
+  public static FollowedFiles read(String job, Loader loader, Diagnostics diagnostics)
+      throws Loader.Unreadable {
+    return new FollowedFiles(job, loader, diagnostics);
+  }
+
+  WorkbookFile job() {
+    return job;
   }
 
   /** Every file, those that are followed first. */
@@ -46,14 +63,15 @@ final class FollowedFiles {
     return seen;
   }
 
-  /** The list that a workbook names. */
+  /** The list that a workbook names; read once. */
   Listing list(Quoted file, SourceText from, @Nullable String page) throws Loader.Unreadable {
-    return loader.list(file.text(), from, page);
-  }
-
-  /** Lets what stands in a list see what the workbook sees that names it. */
-  void addList(SourceText list, SourceText from) {
-    seen.put(list, seen.getOrDefault(from, Set.of()));
+    List<Object> named = List.of(file.text(), from, Optional.ofNullable(page));
+    Listing known = lists.get(named);
+    if (known == null) {
+      known = loader.list(file.text(), from, page);
+      lists.put(named, known);
+    }
+    return known;
   }
 
   private WorkbookFile visit(SourceText text) {

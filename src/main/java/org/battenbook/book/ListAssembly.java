@@ -141,7 +141,7 @@ final class ListAssembly {
             "fill in column '%s'".formatted(matched.get(key).written()));
       }
     }
-    return new RowSegment(
+    return RowSegment.of(
         cells,
         matched.stream().map(ListHeading::column).toList(),
         table.rowCount(),

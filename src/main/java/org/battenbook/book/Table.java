@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +19,9 @@ public final class Table {
   private final Map<String, Column> columns = new LinkedHashMap<>();
   private final List<Rule> rules = new ArrayList<>();
   private final List<RowSegment> segments = new ArrayList<>();
+  private @Nullable RowOpening opening;
+  private boolean settled = true;
+  private boolean awaitsRow;
   private List<Column> ticket = List.of();
   private int rowCount;
 
@@ -76,23 +81,53 @@ public final class Table {
     return ticket.isEmpty() ? columns() : ticket;
   }
 
-  /** The rows as written, stretch by stretch. */
+  /** How its rows are opened from another table's; absent where people write them. */
+  public @Nullable RowOpening opening() {
+    return opening;
+  }
+
+  /** Whether all its rows are there; if not, some may still be opened. */
+  public boolean isSettled() {
+    return settled;
+  }
+
+  /** Notes that somebody speaks of a row that is not there, while some may still be opened. */
+  public void awaitRow() {
+    awaitsRow = true;
+  }
+
+  boolean awaitsRow() {
+    return awaitsRow;
+  }
+
+  /** All that is written of its rows, stretch by stretch; what comes later has the word. */
   public List<RowSegment> segments() {
     return List.copyOf(segments);
+  }
+
+  /** The stretches that bring rows, in the order of the rows. */
+  public List<RowSegment> rows() {
+    return segments.stream().filter(RowSegment::bringsRows).toList();
   }
 
   public int rowCount() {
     return rowCount;
   }
 
-  /** The stretch in which a row, counted from 0 in the whole table, was written. */
-  public RowSegment segmentOf(int row) {
+  /** Whether a text says rows of the table, fills them in, or says those that open them. */
+  public boolean isStatedIn(SourceText text) {
+    boolean opens = opening != null && rowCount > 0 && opening.from().isStatedIn(text);
+    return opens || segments.stream().anyMatch(segment -> segment.statedIn() == text);
+  }
+
+  /** Where the cell of a row is written; empty where it is left to the column. */
+  public Optional<Span> cell(Column column, int row) {
+    Optional<Span> nearest = Optional.empty();
     for (RowSegment segment : segments) {
-      if (row < segment.firstRow() + segment.cells().rowCount()) {
-        return segment;
-      }
+      Optional<Span> here = segment.cell(column, row);
+      nearest = here.isPresent() ? here : nearest;
     }
-    throw new IndexOutOfBoundsException("row %d of %d".formatted(row, rowCount));
+    return nearest;
   }
 
   void add(Column column) {
@@ -103,9 +138,14 @@ public final class Table {
     rules.add(rule);
   }
 
+  void openBy(RowOpening statement, boolean allRowsAreThere) {
+    opening = statement;
+    settled = allRowsAreThere;
+  }
+
   void add(RowSegment segment) {
     segments.add(segment);
-    rowCount += segment.cells().rowCount();
+    rowCount += segment.bringsRows() ? segment.cells().rowCount() : 0;
   }
 
   void setTicket(List<Column> shownFirst) {

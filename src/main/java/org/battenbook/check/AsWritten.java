@@ -3,7 +3,6 @@ package org.battenbook.check;
 import java.util.Optional;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
-import org.battenbook.book.RowSegment;
 import org.battenbook.source.Span;
 import org.battenbook.unit.Shown;
 import org.battenbook.value.ShownValue;
@@ -37,10 +36,6 @@ final class AsWritten {
 
   /** Where a row's cell stands in the text. */
   static Optional<Span> cell(Column column, int row) {
-    RowSegment segment = column.table().segmentOf(row);
-    int at = segment.columns().indexOf(column);
-    return at < 0
-        ? Optional.empty()
-        : Optional.of(segment.cells().span(row - segment.firstRow(), at));
+    return column.table().cell(column, row);
   }
 }

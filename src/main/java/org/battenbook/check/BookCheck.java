@@ -19,6 +19,7 @@ import org.battenbook.book.Book;
 import org.battenbook.book.Column;
 import org.battenbook.book.Page;
 import org.battenbook.book.Place;
+import org.battenbook.book.RowOpening;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.number.Rational;
@@ -94,6 +95,7 @@ public final class BookCheck implements Knowledge {
     places.forEach(this::checked);
     Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
     places.forEach(place -> inOrder.put(place, checked(place)));
+    book.tables().forEach(this::checkOpening);
     return new CheckedBook(book, this, shownForms.defaults(), keys, inOrder, checkRules());
   }
 
@@ -221,6 +223,20 @@ public final class BookCheck implements Knowledge {
     return kind instanceof Kind.Measured measured
         ? shownForms.defaults().form(measured.dimension())
         : null;
+  }
+
+  /** Rows are opened by a plain number. */
+  private void checkOpening(Table table) {
+    RowOpening opening = table.opening();
+    Kind kind = opening == null ? Kind.UNKNOWN : checked(opening.upTo()).kind();
+    if (opening != null && kind != Kind.UNKNOWN && !kind.equals(Kind.NUMBER)) {
+      diagnostics.fault(
+          "rows-not-by-count",
+          opening.statement(),
+          "'%s' is %s, and rows are opened by a count"
+              .formatted(opening.upTo().words(), kind.words()),
+          "end it with a column of '%s' that says how many".formatted(opening.from()));
+    }
   }
 
   private Map<Rule, CheckedFormula> checkRules() {

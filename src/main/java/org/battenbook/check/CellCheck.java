@@ -18,7 +18,6 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.RowCells;
 import org.battenbook.syntax.TextLiteral;
-import org.battenbook.syntax.TextPart;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +35,7 @@ final class CellCheck {
   /** The names of a table's rows, out of its key column. */
   static RowKeys keys(Table table, Diagnostics diagnostics) {
     RowKeys.Builder keys = new RowKeys.Builder(table.name().text(), diagnostics);
-    for (RowSegment segment : table.segments()) {
+    for (RowSegment segment : table.rows()) {
       int at = segment.columns().indexOf(table.keyColumn());
       for (int row = 0; row < segment.cells().rowCount(); row++) {
         keys.add(key(segment.cells(), row, at, table, diagnostics), keySpan(segment, row, at));
@@ -66,11 +65,7 @@ final class CellCheck {
   }
 
   private static String plainText(Expression expression) {
-    return expression instanceof TextLiteral text
-            && text.parts().size() == 1
-            && text.parts().get(0) instanceof TextPart.Words words
-        ? words.words()
-        : "";
+    return expression instanceof TextLiteral text ? text.plainWords().orElse("") : "";
   }
 
   /** All cells of a column, those that changes set included. */
@@ -94,10 +89,12 @@ final class CellCheck {
     Map<String, Value> same = new HashMap<>();
     ListedCells listed = at < 0 ? null : listed(segment, at, column, kind);
     for (int i = 0; at >= 0 && i < written.rowCount(); i++) {
-      if (written.isEmpty(i, at) || (listed != null && listed.isGivenUp())) {
+      if (segment.row(i) == RowSegment.NO_ROW
+          || written.isEmpty(i, at)
+          || (listed != null && listed.isGivenUp())) {
         continue;
       }
-      int row = segment.firstRow() + i;
+      int row = segment.row(i);
       String text = written.source().text().substring(written.start(i, at), written.end(i, at));
       Value known = same.get(text);
       if (known != null) {
@@ -166,6 +163,10 @@ final class CellCheck {
     }
     RowKeys keys = knowledge.keys(column.table());
     Optional<Integer> row = keys.row(change.row().text());
+    if (row.isEmpty() && !column.table().isSettled()) {
+      column.table().awaitRow();
+      return;
+    }
     if (row.isEmpty()) {
       String name = change.row().text();
       diagnostics.fault("no-such-row", change.row().span(), keys.missing(name), keys.repair(name));

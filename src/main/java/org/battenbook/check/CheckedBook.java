@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Scope;
 import org.battenbook.bind.Spot;
@@ -94,6 +95,9 @@ public final class CheckedBook {
             || checked.cells().formulas().containsKey(spot.row());
     if (change != null) {
       return change.span();
+    }
+    if (spot.place() instanceof Column column && column.isOpened()) {
+      return Objects.requireNonNull(column.table().opening()).statement();
     }
     return ownCell && spot.place() instanceof Column column
         ? AsWritten.cell(column, spot.row()).orElse(spot.place().layer().span())

@@ -137,10 +137,14 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     String name = plainText(text);
     Optional<Integer> row = keys.row(name);
     row.ifPresent(r -> checked.setFact(text, new Value.Row(rowOf.table(), r, keys.name(r))));
-    if (row.isEmpty()) {
+    boolean mayCome = row.isEmpty() && !table.isSettled();
+    if (mayCome) {
+      table.awaitRow();
+      checked.setFact(text, new Value.Waiting(name, false));
+    } else if (row.isEmpty()) {
       fault("no-such-row", text.span(), keys.missing(name), keys.repair(name));
     }
-    Kind kind = row.isEmpty() ? Kind.UNKNOWN : rowOf;
+    Kind kind = row.isEmpty() && !mayCome ? Kind.UNKNOWN : rowOf;
     checked.setKind(text, kind);
     return kind;
   }
@@ -436,6 +440,10 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     Expression where = aggregate.where();
     if (where != null) {
       yesNo(where, "what stands after 'where'");
+    }
+    Column key = table.keyColumn();
+    if (table.opening() != null && key != null) {
+      checked.need(new Need(key, Need.Reach.WHOLE));
     }
     Expression of = aggregate.of();
     Kind kind = of == null ? Kind.NUMBER : aggregated(aggregate, of);

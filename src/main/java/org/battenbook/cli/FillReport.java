@@ -48,7 +48,7 @@ final class FillReport {
 
   private List<Table> ownTables(Page page) {
     return page.tables().stream()
-        .filter(table -> table.segments().stream().anyMatch(s -> isOwn(s.statedIn())))
+        .filter(table -> table.isStatedIn(filled.book().source()))
         .toList();
   }
 

@@ -50,8 +50,7 @@ final class TableChoice {
   }
 
   private boolean isFilledByJob(Table table) {
-    return table.segments().stream()
-        .anyMatch(segment -> segment.statedIn() == filled.book().source());
+    return table.isStatedIn(filled.book().source());
   }
 
   private List<Table> tables() {

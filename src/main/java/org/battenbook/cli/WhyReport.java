@@ -85,6 +85,7 @@ final class WhyReport {
         switch (node.how()) {
           case WORKED_OUT -> "";
           case GIVEN -> ", given";
+          case OPENED -> ", opened";
           case DEFAULT -> ", where the row leaves it open";
           case MISSING -> ", still to be filled in";
         };

@@ -49,6 +49,8 @@ public record Derivation(
     WORKED_OUT,
     /** A person wrote it. */
     GIVEN,
+    /** It came with a row that was opened from another table's. */
+    OPENED,
     /** The row leaves it open, and the column has a formula for that. */
     DEFAULT,
     /** It is to be given and is not. */

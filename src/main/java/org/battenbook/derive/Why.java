@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Line;
 import org.battenbook.book.Place;
@@ -83,7 +84,8 @@ public final class Why {
     CheckedPlace checked = book.place(spot.place());
     boolean cell = checked.cells().value(spot.row()) != null;
     if (trace == null) {
-      return cell ? How.GIVEN : How.MISSING;
+      boolean opened = spot.place() instanceof Column column && column.isOpened();
+      return opened ? How.OPENED : cell ? How.GIVEN : How.MISSING;
     }
     if (trace.formula().literal().isPresent()) {
       return spot.place().isGiven() && spot.place().layers().size() == 1 && !isLine(spot)

@@ -6,9 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
+import org.battenbook.book.RowOpening;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Need;
@@ -35,7 +37,7 @@ final class Ordering {
 
   private List<Stage> order() {
     for (CheckedPlace checked : book.places()) {
-      needs.put(checked.place(), checked.needs());
+      needs.put(checked.place(), needs(checked));
     }
     List<Stage> stages = new ArrayList<>();
     for (List<Place> component :
@@ -60,6 +62,18 @@ final class Ordering {
 
   private Set<Need> needs(Place place) {
     return needs.getOrDefault(place, Set.of());
+  }
+
+  /** What a place needs; a column of opened rows needs what says how many there are. */
+  private static Set<Need> needs(CheckedPlace checked) {
+    boolean isOpened = checked.place() instanceof Column column && column.table().opening() != null;
+    if (!isOpened) {
+      return checked.needs();
+    }
+    Set<Need> needs = new LinkedHashSet<>(checked.needs());
+    RowOpening opening = Objects.requireNonNull(((Column) checked.place()).table().opening());
+    needs.add(new Need(opening.upTo(), Reach.WHOLE));
+    return needs;
   }
 
   private Stage stage(List<Place> component) {

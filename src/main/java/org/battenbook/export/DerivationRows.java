@@ -79,6 +79,7 @@ final class DerivationRows implements Sheet.Rows {
     return switch (step.how()) {
       case MISSING -> "to be given";
       case GIVEN -> step.formula().isEmpty() ? "given" : step.formula() + ", given";
+      case OPENED -> "opened from another table";
       case DEFAULT -> step.formula() + ", where a row leaves it open";
       case WORKED_OUT -> step.formula();
     };

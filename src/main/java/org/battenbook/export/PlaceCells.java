@@ -83,7 +83,8 @@ final class PlaceCells {
     if (written && !spot.place().isGiven()) {
       return cell(spot, at, shown, Look.OVERRIDDEN, overriding(spot, checked));
     }
-    return cell(spot, at, shown, Look.GIVEN, "");
+    boolean opened = spot.place() instanceof Column column && column.isOpened();
+    return cell(spot, at, shown, opened ? Look.WORKED_OUT : Look.GIVEN, "");
   }
 
   private String overriding(Spot spot, CheckedPlace checked) {

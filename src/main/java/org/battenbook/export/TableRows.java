@@ -49,7 +49,7 @@ final class TableRows implements Sheet.Rows {
   /** Name and unit, and beside it all that is written about the column. */
   private SheetCell heading(Column column, int at) {
     String unit = places.unit(column);
-    String words = column.name().text() + below(column.isGiven() ? "given" : "") + below(unit);
+    String words = column.name().text() + below(isBoxed(column) ? "given" : "") + below(unit);
     return new SheetCell(
         table.headingRow(),
         at,
@@ -57,6 +57,11 @@ final class TableRows implements Sheet.Rows {
         places.kind(column) instanceof Kind.Measured ? Look.NUMBER_HEADING : Look.HEADING,
         NumberFormats.GENERAL,
         Remarks.all(column));
+  }
+
+  /** Whether people fill it in, row by row. */
+  private static boolean isBoxed(Column column) {
+    return column.isGiven() && !column.isOpened();
   }
 
   private static String below(String words) {

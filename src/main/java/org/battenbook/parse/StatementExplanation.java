@@ -53,6 +53,11 @@ final class StatementExplanation {
       case ROWS_OF -> rows();
       case TICKET ->
           list("ticket-names", "a ticket is a list of columns", "ticket: title, width, height");
+      case FOR_EACH ->
+          atFirst(
+              "for-each-form",
+              "'for each' names a row and its table, a number, and how many rows it opens",
+              "for each piece of pieces, number to quantity");
       case CHANGE -> change();
       case REQUIRE ->
           message(

@@ -80,6 +80,9 @@ final class StatementHeads {
     if (is(0, "rows") && is(1, "of")) {
       return withList(head(2, WorkbookParser.ROWS_OF));
     }
+    if (is(0, "for") && is(1, "each")) {
+      return withParts(head(2, WorkbookParser.FOR_EACH));
+    }
     if (is(0, "worked") && is(1, "out") && line.count() == 2) {
       return head(2, WorkbookParser.WORKED_OUT);
     }
@@ -102,6 +105,23 @@ final class StatementHeads {
       }
     }
     return table;
+  }
+
+  /** Marks {@code of} and {@code to} of {@code for each piece of pieces, number to quantity}. */
+  private static LineTokens withParts(LineTokens opening) {
+    int comma = opening.find(WorkbookParser.COMMA);
+    LineTokens marked = markFirst(opening, "of", WorkbookParser.OF, 2, comma);
+    return markFirst(marked, "to", WorkbookParser.TO, comma + 2, opening.count());
+  }
+
+  /** Marks a word where it is met first between two places. */
+  private static LineTokens markFirst(LineTokens line, String word, int type, int from, int end) {
+    for (int i = from; i < end; i++) {
+      if (TokenJoins.is(line, i, word)) {
+        return mark(line, i, type);
+      }
+    }
+    return line;
   }
 
   /**

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Caution;
+import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.LineDefinition;
 import org.battenbook.syntax.Name;
+import org.battenbook.syntax.Opening;
 import org.battenbook.syntax.Requirement;
 import org.battenbook.syntax.TableSection;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +22,7 @@ final class TableDraft {
   private final List<Requirement> requirements = new ArrayList<>();
   private final List<Caution> cautions = new ArrayList<>();
   private final List<Name> ticket = new ArrayList<>();
+  private @Nullable Opening opening;
   private Span span;
   private @Nullable Boolean isGiven;
 
@@ -38,6 +41,38 @@ final class TableDraft {
   void openWorkedOut(Span head) {
     isGiven = false;
     span = span.to(head);
+  }
+
+  /** Rows are opened from another table's: the columns that are filled so are given. */
+  void add(Opening opens, LineFaults faults) {
+    span = span.to(opens.span());
+    if (key == null || opening != null) {
+      faults.fault(
+          "for-each-out-of-place",
+          opens.span(),
+          opening != null
+              ? "'%s' opens rows already".formatted(name)
+              : "'for each' stands where a table is opened for the first time",
+          opening != null
+              ? "keep one of the two lines"
+              : "write it under 'table %s by …' with the column that names its rows"
+                  .formatted(name));
+      return;
+    }
+    opening = opens;
+    Name number = opens.number();
+    given.add(filled(key, product("text", key.span())));
+    given.add(filled(opens.each(), new KindExpression.RowOf(opens.of(), opens.of().span())));
+    given.add(filled(number, product("count", number.span())));
+  }
+
+  private static KindExpression product(String kind, Span span) {
+    Name name = new Name(kind, span);
+    return new KindExpression.Product(List.of(new KindExpression.Factor(name, false, 1)), span);
+  }
+
+  private static LineDefinition filled(Name column, KindExpression kind) {
+    return new LineDefinition(column, kind, null, "", column.span());
   }
 
   /** Adds a column to the part that is open. */
@@ -87,6 +122,6 @@ final class TableDraft {
 
   TableSection section() {
     return new TableSection(
-        name, key, note, given, workedOut, requirements, cautions, ticket, span);
+        name, key, note, opening, given, workedOut, requirements, cautions, ticket, span);
   }
 }

@@ -20,6 +20,7 @@ import org.battenbook.parse.generated.WorkbookParser.LineContext;
 import org.battenbook.parse.generated.WorkbookParser.LinesContext;
 import org.battenbook.parse.generated.WorkbookParser.ListedRowsContext;
 import org.battenbook.parse.generated.WorkbookParser.NameContext;
+import org.battenbook.parse.generated.WorkbookParser.OpeningContext;
 import org.battenbook.parse.generated.WorkbookParser.PageContext;
 import org.battenbook.parse.generated.WorkbookParser.PageOrderContext;
 import org.battenbook.parse.generated.WorkbookParser.ParameterContext;
@@ -41,6 +42,7 @@ import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.LineDefinition;
 import org.battenbook.syntax.ListedRows;
 import org.battenbook.syntax.Name;
+import org.battenbook.syntax.Opening;
 import org.battenbook.syntax.PageItem;
 import org.battenbook.syntax.PageSection;
 import org.battenbook.syntax.Quoted;
@@ -298,6 +300,18 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
     pageAt(line.whole());
     indentation.table(line.whole(), name);
     table = new TableDraft(name, key, line.note(), line.whole());
+  }
+
+  @Override
+  public @Nullable Void visitOpening(OpeningContext tree) {
+    TableDraft open = openTable();
+    if (open != null) {
+      indentation.part(line.whole());
+      List<Name> names = tree.name().stream().map(this::name).toList();
+      open.add(
+          new Opening(names.get(0), names.get(1), names.get(2), names.get(3), span(tree)), faults);
+    }
+    return null;
   }
 
   @Override

@@ -20,6 +20,13 @@ public final class Diagnostics {
     }
   }
 
+  /** The same messages, to be gone on with by itself. */
+  public Diagnostics copy() {
+    Diagnostics copy = new Diagnostics();
+    found.forEach(copy::report);
+    return copy;
+  }
+
   public void fault(String code, Span span, String message, String repair) {
     report(Diagnostic.fault(code, span, message, repair));
   }

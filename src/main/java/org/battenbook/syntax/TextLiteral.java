@@ -2,6 +2,7 @@ package org.battenbook.syntax;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.battenbook.source.Span;
 
 /**
@@ -12,6 +13,13 @@ public record TextLiteral(int id, Span span, List<TextPart> parts) implements Ex
 
   public TextLiteral {
     parts = List.copyOf(parts);
+  }
+
+  /** The words of a text that has no holes. */
+  public Optional<String> plainWords() {
+    return parts.size() == 1 && parts.get(0) instanceof TextPart.Words only
+        ? Optional.of(only.words())
+        : Optional.empty();
   }
 
   @Override

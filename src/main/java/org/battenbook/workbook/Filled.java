@@ -7,6 +7,7 @@ import org.battenbook.bind.SpotFinder;
 import org.battenbook.book.Book;
 import org.battenbook.book.Column;
 import org.battenbook.book.Line;
+import org.battenbook.book.OpenedRows;
 import org.battenbook.book.Page;
 import org.battenbook.book.Place;
 import org.battenbook.book.Rule;
@@ -18,6 +19,7 @@ import org.battenbook.derive.Why;
 import org.battenbook.evaluate.Program;
 import org.battenbook.evaluate.Refill;
 import org.battenbook.evaluate.Results;
+import org.battenbook.evaluate.RowCounting;
 import org.battenbook.parse.FormulaParser;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
@@ -197,6 +199,18 @@ public final class Filled {
       return new Edit(null, List.of(), diagnostics.inOrder());
     }
     Refill.Refilled refilled = Refill.after(program, results, place, row);
+    OpenedRows opened = RowCounting.count(refilled.results(), diagnostics);
+    if (!opened.equals(RowCounting.count(results, new Diagnostics()))) {
+      diagnostics.fault(
+          "edit-opens-rows",
+          place.origin(),
+          "with this, other rows would be opened from those of a table: "
+              + "'%s' says how many".formatted(place.words()),
+          "write it into the file, and read the job anew");
+    }
+    if (diagnostics.hasFaults()) {
+      return new Edit(null, List.of(), diagnostics.inOrder());
+    }
     return new Edit(new Filled(refilled.results()), refilled.ran(), diagnostics.inOrder());
   }
 }

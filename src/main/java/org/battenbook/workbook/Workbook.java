@@ -1,14 +1,16 @@
 package org.battenbook.workbook;
 
 import java.util.List;
-import java.util.Optional;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
+import org.battenbook.book.FollowedFiles;
 import org.battenbook.book.Loader;
+import org.battenbook.book.OpenedRows;
 import org.battenbook.check.BookCheck;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.evaluate.Evaluator;
 import org.battenbook.evaluate.Program;
+import org.battenbook.evaluate.RowCounting;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.jspecify.annotations.Nullable;
@@ -47,17 +49,36 @@ public final class Workbook {
 
   /** Reads a job by way of a loader. */
   public static Workbook open(String job, Loader loader) throws Loader.Unreadable {
-    Diagnostics diagnostics = new Diagnostics();
-    Book book = BookAssembly.assemble(job, loader, diagnostics);
-    Optional<Program> program = DeepStack.call(() -> compile(book, diagnostics));
-    return new Workbook(book, diagnostics.inOrder(), program.orElse(null));
+    Diagnostics reading = new Diagnostics();
+    FollowedFiles files = FollowedFiles.read(job, loader, reading);
+    return DeepStack.call(() -> put(files, reading));
   }
 
-  private static Optional<Program> compile(Book book, Diagnostics diagnostics) {
+  /**
+   * Puts a book together from its files. The rows that tables open from others are known only when
+   * it was filled that far: then it is put together again with them, until none are new.
+   */
+  private static Workbook put(FollowedFiles files, Diagnostics reading) {
+    OpenedRows opened = OpenedRows.NONE_YET;
+    while (true) {
+      Diagnostics found = reading.copy();
+      Book book = BookAssembly.assemble(files, opened, found);
+      Program program = compile(book, found);
+      OpenedRows counted = program == null ? opened : RowCounting.count(program, found);
+      if (found.hasFaults()) {
+        return new Workbook(book, found.inOrder(), null);
+      }
+      boolean allThere = counted.byTable().equals(opened.byTable());
+      if (allThere && !book.awaitsRows()) {
+        return new Workbook(book, found.inOrder(), program);
+      }
+      opened = allThere ? opened.settled() : counted;
+    }
+  }
+
+  private static @Nullable Program compile(Book book, Diagnostics diagnostics) {
     CheckedBook checked = BookCheck.check(book, diagnostics);
-    return diagnostics.hasFaults()
-        ? Optional.empty()
-        : Optional.ofNullable(Program.compile(checked, diagnostics));
+    return diagnostics.hasFaults() ? null : Program.compile(checked, diagnostics);
   }
 
   public String title() {

@@ -124,6 +124,12 @@ public final class OutlineText {
 
   private static String table(TableSection table) {
     List<String> parts = new ArrayList<>();
+    if (table.opening() != null) {
+      Opening opening = table.opening();
+      parts.add(
+          "for each %s of %s, %s to %s"
+              .formatted(opening.each(), opening.of(), opening.number(), opening.upTo()));
+    }
     table.given().forEach(column -> parts.add("given " + line(column)));
     table.workedOut().forEach(column -> parts.add("worked out " + line(column)));
     table.requirements().forEach(requirement -> parts.add(requirement(requirement)));

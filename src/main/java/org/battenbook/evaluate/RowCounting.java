@@ -1,0 +1,110 @@
+package org.battenbook.evaluate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.OpenedRows;
+import org.battenbook.book.RowOpening;
+import org.battenbook.book.Table;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.value.Value;
+
+/** Works out how many rows each table opens from the rows of another. */
+public final class RowCounting {
+  /** So many rows may be opened in all. */
+  static final long MOST_ROWS = 1_000_000;
+
+  private final Results results;
+  private final Diagnostics diagnostics;
+  private long rows;
+
+  private RowCounting(Results results, Diagnostics diagnostics) {
+    this.results = results;
+    this.diagnostics = diagnostics;
+  }
+
+  /**
+   * Counts the rows that a program's tables are to open; no more is worked out than that needs.
+   *
+   * @param diagnostics takes counts that are none, and what goes past the bound
+   */
+  public static OpenedRows count(Program program, Diagnostics diagnostics) {
+    List<Column> counts = openings(program).stream().map(RowOpening::upTo).toList();
+    return count(Evaluator.fill(program, counts), diagnostics);
+  }
+
+  /** Counts the rows by the results of a fill. */
+  public static OpenedRows count(Results results, Diagnostics diagnostics) {
+    return new RowCounting(results, diagnostics).count();
+  }
+
+  /** How the tables of a program open their rows, table by table. */
+  private static List<RowOpening> openings(Program program) {
+    List<RowOpening> openings = new ArrayList<>();
+    for (Table table : program.book().book().tables()) {
+      if (table.opening() != null) {
+        openings.add(table.opening());
+      }
+    }
+    return openings;
+  }
+
+  private OpenedRows count() {
+    Map<String, List<OpenedRows.Opened>> counted = new LinkedHashMap<>();
+    for (RowOpening opening : openings(results.program())) {
+      List<OpenedRows.Opened> opened = opened(opening);
+      if (!opened.isEmpty()) {
+        counted.put(opening.each().table().key(), opened);
+      }
+    }
+    return new OpenedRows(false, counted);
+  }
+
+  private List<OpenedRows.Opened> opened(RowOpening opening) {
+    RowKeys keys = results.program().book().keys(opening.from());
+    List<OpenedRows.Opened> opened = new ArrayList<>();
+    for (int row = 0; row < opening.from().rowCount(); row++) {
+      int count = count(opening, row, keys.name(row));
+      if (count > 0) {
+        opened.add(new OpenedRows.Opened(keys.name(row), count));
+      }
+    }
+    return opened;
+  }
+
+  /** A count that is at fault or waits opens nothing: it is told of by itself. */
+  private int count(RowOpening opening, int row, String each) {
+    Value value = results.value(new Spot(opening.upTo(), row));
+    if (!(value instanceof Value.Amount amount)) {
+      return 0;
+    }
+    Real number = amount.quantity().number();
+    if (!(number instanceof Rational whole) || !whole.isWhole() || whole.signum() < 0) {
+      diagnostics.fault(
+          "rows-not-a-count",
+          opening.statement(),
+          "'%s' is %s for \"%s\", and so many rows cannot be opened"
+              .formatted(opening.upTo().words(), number, each),
+          "a count of rows is whole and not negative: round it in its formula");
+      return 0;
+    }
+    boolean fits = whole.isSmall() && whole.longNumerator() <= MOST_ROWS - rows;
+    if (!fits) {
+      diagnostics.fault(
+          "too-many-opened-rows",
+          opening.statement(),
+          "'%s' is %s for \"%s\": more than %,d rows would be opened"
+              .formatted(opening.upTo().words(), number, each, MOST_ROWS),
+          "is the count right? else part the job in two");
+      return 0;
+    }
+    rows += whole.longNumerator();
+    return (int) whole.longNumerator();
+  }
+}

@@ -1,0 +1,252 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.battenbook.book.Column;
+import org.battenbook.book.Table;
+import org.battenbook.derive.Derivation;
+import org.battenbook.source.Diagnostic;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Tables whose rows are opened from another table's: {@code for each … of …, … to …}. */
+class OpenedRowsTest {
+  private static final String JOB =
+      """
+      page pieces
+        table pieces by title
+          given
+            title    : text
+            width    : length
+            quantity : count = 1
+          worked out
+            hung = if width > least width then quantity else 0
+        lines
+          least width = 4 in
+          places = count of places
+        rows of pieces
+          title   | width | quantity
+          "Tide"  | 11 in |
+          "Ferry" | 9 in  | 3
+          "Stamp" | 2 in  | 5
+      page walls
+        table places by place
+          for each piece of pieces, number to hung
+          given
+            wall : text = "north"
+          worked out
+            left   = if first row then 0 in else above.left + above.piece.width
+            screws = if wall = "north" then 2 else 1
+        table screws by screw
+          for each place of places, number to screws
+          worked out
+            at = place.left + number * 1 in
+      """;
+
+  @Test
+  void a_row_opens_as_many_as_its_column_says() {
+    assertThat(names(filled(JOB), "places"))
+        .containsExactly("Tide", "Ferry: 1", "Ferry: 2", "Ferry: 3");
+  }
+
+  @Test
+  void opened_rows_open_rows_in_turn() {
+    Filled filled = filled(JOB);
+    assertThat(names(filled, "screws")).hasSize(8).contains("Ferry: 3: 2", "Tide: 1");
+    assertThat(shown(filled, "at of Ferry: 2: 2")).isEqualTo("22 in");
+  }
+
+  @Test
+  void totals_go_over_opened_rows() {
+    assertThat(shown(filled(JOB), "places")).isEqualTo("4");
+  }
+
+  @Test
+  void written_rows_fill_in_what_was_opened() {
+    Filled filled =
+        filled(
+            JOB
+                + """
+                  rows of places
+                    piece   | number | wall
+                    "ferry" | 2      | "south"
+                    "Tide"  |        | "east"
+                  rows of places
+                    place      | wall
+                    "Ferry: 3" | "west"
+                """);
+    assertThat(column(filled, "places", "wall")).containsExactly("east", "north", "south", "west");
+    assertThat(names(filled, "screws")).hasSize(5);
+  }
+
+  @Test
+  void a_change_names_an_opened_row() {
+    Filled filled =
+        filled(JOB + "change wall of places \"Ferry: 1\" = \"stair\" because \"it is dark there\"");
+    assertThat(column(filled, "places", "wall"))
+        .containsExactly("north", "stair", "north", "north");
+  }
+
+  @Test
+  void formulas_and_cells_name_opened_rows() {
+    Filled filled =
+        filled(
+            JOB
+                + """
+                page p
+                  table hooks by hook
+                    given
+                      hook : text
+                      under : row of places = "Ferry: 2"
+                    worked out
+                      after = under.left
+                  rows of hooks
+                    hook | under
+                    "a"  |
+                    "b"  | "ferry: 3"
+                  lines
+                    by the first = count of screws where place = "Ferry: 1"
+                """);
+    assertThat(column(filled, "hooks", "after")).containsExactly("20 in", "29 in");
+    assertThat(shown(filled, "by the first")).isEqualTo("2");
+    assertThat(codes(JOB + "page p\n x = count of screws where place = \"Ferry: 9\""))
+        .containsExactly("no-such-row");
+  }
+
+  @Test
+  void an_opened_cell_is_derived_from_the_statement() {
+    Derivation number = filled(JOB).why("number of Ferry: 3");
+    assertThat(number.how()).isEqualTo(Derivation.How.OPENED);
+    assertThat(number.at().text()).isEqualTo("for each piece of pieces, number to hung");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "\"Ferry\" ; 4; row-not-opened",
+        "\"Ferry\" ;  ; row-not-opened",
+        "\"Stamp\" ; 1; row-not-opened",
+        "\"Lamp\"  ;  ; row-not-opened",
+      })
+  void a_row_that_is_not_there_is_not_filled_in(String piece, String number, String code) {
+    String rows =
+        "  rows of places\n    piece | number | wall\n    %s | %s | \"east\"\n"
+            .formatted(piece, number == null ? "" : number);
+    assertThat(codes(JOB + rows)).containsExactly(code);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "for each piece of pieces, number to hung; for each piece of peaces, number to hung; no-such-table",
+        "for each piece of pieces, number to hung; for each piece of pieces, number to hang; no-such-column",
+        "for each piece of pieces, number to hung; for each piece of pieces, number to width; rows-not-by-count",
+        "then quantity else 0; then quantity / 2 else 0; rows-not-a-count",
+        "then quantity else 0; then quantity - 2 else 0; rows-not-a-count",
+        "then quantity else 0; then quantity * 400000 else 0; too-many-opened-rows",
+        "then quantity else 0; then quantity + places else 0; formula-circle",
+      })
+  void what_cannot_open_rows_is_refused(String sound, String unsound, String code) {
+    assertThat(codes(JOB.replace(sound, unsound))).contains(code);
+  }
+
+  @Test
+  void a_count_that_is_not_given_yet_opens_nothing() {
+    Filled filled = filled(JOB.replace("least width = 4 in", "least width : length"));
+    assertThat(names(filled, "places")).isEmpty();
+  }
+
+  @Test
+  void an_edit_that_would_open_other_rows_asks_for_the_file() {
+    Filled filled = filled(JOB);
+    Table pieces = Objects.requireNonNull(filled.book().table("pieces"));
+    Column quantity = Objects.requireNonNull(pieces.column("quantity"));
+    Edit more = filled.withCell(quantity, 1, "4");
+    assertThat(more.diagnostics()).extracting(Diagnostic::code).containsExactly("edit-opens-rows");
+    Edit same = filled.withCell(quantity, 2, "6");
+    assertThat(same.diagnostics()).isEmpty();
+  }
+
+  /** Opened rows mean what the same rows mean when they are written by hand. */
+  @ParameterizedTest
+  @CsvSource({"1", "2", "3", "4"})
+  void opened_rows_mean_what_written_rows_mean(long seed) {
+    Random random = new Random(seed);
+    List<Integer> counts = IntStream.range(0, 40).mapToObj(i -> random.nextInt(4)).toList();
+    assertThat(values(filled(pieces(counts, "for each piece of pieces, number to quantity", ""))))
+        .as("seed %d", seed)
+        .isEqualTo(values(filled(pieces(counts, "", written(counts)))));
+  }
+
+  private static String pieces(List<Integer> counts, String opening, String rows) {
+    StringBuilder job =
+        new StringBuilder("page p\n table pieces by title\n given\n title : text\n");
+    job.append(" quantity : count\n width : length\n rows of pieces\n title | quantity | width\n");
+    for (int i = 0; i < counts.size(); i++) {
+      job.append(" \"P%d\" | %d | %d in\n".formatted(i, counts.get(i), i + 1));
+    }
+    job.append(" table places by place\n ").append(opening).append('\n');
+    if (opening.isEmpty()) {
+      job.append(" given\n place : text\n piece : row of pieces\n number : count\n");
+    }
+    job.append(
+        " worked out\n left = (if first row then 0 in else above.left + above.piece.width)\n");
+    job.append(" before = count of places where piece = this.piece and number < this.number\n");
+    return job.append(rows).toString();
+  }
+
+  private static String written(List<Integer> counts) {
+    StringBuilder rows = new StringBuilder(" rows of places\n place | piece | number\n");
+    for (int i = 0; i < counts.size(); i++) {
+      for (int n = 1; n <= counts.get(i); n++) {
+        String name = counts.get(i) == 1 ? "P" + i : "P%d: %d".formatted(i, n);
+        rows.append(" \"%s\" | \"P%d\" | %d\n".formatted(name, i, n));
+      }
+    }
+    return rows.toString();
+  }
+
+  private static List<String> values(Filled filled) {
+    List<String> values = new ArrayList<>(names(filled, "places"));
+    values.addAll(column(filled, "places", "left"));
+    values.addAll(column(filled, "places", "before"));
+    return values;
+  }
+
+  private static Filled filled(String job) {
+    Workbook workbook = TextLoader.of("workbook \"Job\"\n" + job).open();
+    assertThat(workbook.diagnostics()).filteredOn(Diagnostic::isFault).isEmpty();
+    return workbook.fill();
+  }
+
+  private static List<String> codes(String job) {
+    return TextLoader.of("workbook \"Job\"\n" + job).open().diagnostics().stream()
+        .filter(Diagnostic::isFault)
+        .map(Diagnostic::code)
+        .toList();
+  }
+
+  private static List<String> names(Filled filled, String table) {
+    return filled.checked().keys(Objects.requireNonNull(filled.book().table(table))).names();
+  }
+
+  private static List<String> column(Filled filled, String table, String name) {
+    Table of = Objects.requireNonNull(filled.book().table(table));
+    Column column = Objects.requireNonNull(of.column(name));
+    return IntStream.range(0, of.rowCount())
+        .mapToObj(row -> filled.value(column, row).shown().text())
+        .toList();
+  }
+
+  private static String shown(Filled filled, String place) {
+    return filled.find(place).shown().text();
+  }
+}
