@@ -5,17 +5,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.battenbook.book.Loader;
 import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.ShippedFiles;
 import org.battenbook.workbook.Workbook;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** The spreadsheet files of every shipped workbook, and of the jobs that check the standards. */
+/**
+ * The spreadsheet files of every shipped workbook, and of jobs that fill the tables of the
+ * standards that no shipped job fills.
+ */
 class ShippedWorkbooksTest {
+  private static final Path FURTHER = Path.of("src/test/resources/acceptance");
+  private static final List<String> FURTHER_JOBS =
+      List.of("leaning-corners", "splayed", "polygon-miters", "withdrawal");
 
   @TestFactory
   Stream<DynamicTest> every_formula_cell_comes_to_the_workbooks_value() throws IOException {
@@ -24,7 +31,7 @@ class ShippedWorkbooksTest {
 
   @Test
   void the_museums_file_has_formulas_by_the_thousand() throws Exception {
-    Filled museum = fill("workbooks/saltmarsh-ferry-museum.batten");
+    Filled museum = fill(Path.of("workbooks/saltmarsh-ferry-museum.batten"));
     assertThat(Recalculation.agrees(museum)).isGreaterThan(1000);
   }
 
@@ -38,16 +45,22 @@ class ShippedWorkbooksTest {
   }
 
   private static Stream<DynamicTest> each(Check check) throws IOException {
-    try (Stream<Path> files = Files.walk(Path.of("workbooks"))) {
-      List<String> found =
-          files.map(Path::toString).filter(f -> f.endsWith(".batten")).sorted().toList();
+    List<Path> found = new ArrayList<>(workbooks(Path.of("workbooks")));
+    FURTHER_JOBS.forEach(job -> found.add(FURTHER.resolve(job + ".batten")));
+    return found.stream()
+        .map(path -> DynamicTest.dynamicTest(path.toString(), () -> check.of(fill(path))));
+  }
+
+  private static List<Path> workbooks(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      List<Path> found = files.filter(f -> f.toString().endsWith(".batten")).sorted().toList();
       assertThat(found).isNotEmpty();
-      return found.stream().map(path -> DynamicTest.dynamicTest(path, () -> check.of(fill(path))));
+      return found;
     }
   }
 
-  private static Filled fill(String path) throws Loader.Unreadable {
-    Workbook workbook = Workbook.open(path);
+  private static Filled fill(Path path) {
+    Workbook workbook = ShippedFiles.open(path);
     assertThat(workbook.hasFaults()).as(workbook.diagnostics().toString()).isFalse();
     return workbook.fill();
   }

@@ -8,13 +8,13 @@ import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
 /** Opens jobs that stand anywhere, or in a test's text; what they follow is shipped. */
-final class ShippedFiles {
+public final class ShippedFiles {
   static final Path WORKBOOKS = Path.of("workbooks");
 
   private ShippedFiles() {}
 
   /** The job of a file. */
-  static Workbook open(Path job) {
+  public static Workbook open(Path job) {
     return open(job.toString(), ShippedFiles::load);
   }
 
