@@ -22,7 +22,14 @@ import org.junit.jupiter.api.TestFactory;
 class ShippedWorkbooksTest {
   private static final Path FURTHER = Path.of("src/test/resources/acceptance");
   private static final List<String> FURTHER_JOBS =
-      List.of("leaning-corners", "splayed", "polygon-miters", "withdrawal", "windows");
+      List.of(
+          "leaning-corners",
+          "splayed",
+          "polygon-miters",
+          "withdrawal",
+          "windows",
+          "assembly",
+          "milling");
 
   @TestFactory
   Stream<DynamicTest> every_formula_cell_comes_to_the_workbooks_value() throws IOException {

@@ -1,0 +1,77 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What the standards ask of assembly and finish; their counts are checked in {@code acceptance}.
+ */
+class AssemblyStandardsTest {
+
+  @Test
+  void a_sheets_hinges_are_told_in_words() {
+    StandardJob job = new StandardJob().piece("moulding", "\"ash cap\"");
+    assertThat(job.shows("hinge marks of Test"))
+        .isEqualTo("1 in from the sheet's edge, then every 6 in");
+  }
+
+  @Test
+  void hinges_without_room_break_a_requirement() {
+    StandardJob job = new StandardJob().piece("moulding | outer hinge", "\"ash cap\" | 5 in");
+    assertThat(job.broken())
+        .containsExactly(
+            "Test: hinges 5 in in from both edges do not find room on a sheet of 8 in.");
+  }
+
+  /** Common practice, no source: a round of clamps holds as many frames as there are clamps. */
+  @ParameterizedTest
+  @CsvSource({"1, 1", "4, 1", "5, 2", "8, 2", "9, 3"})
+  void frames_are_clamped_in_rounds(int frames, int rounds) {
+    StandardJob job = new StandardJob().piece("moulding | quantity", "\"ash cap\" | " + frames);
+    assertThat(job.shows("rounds of Glue, pin and clamp")).isEqualTo(Integer.toString(rounds));
+  }
+
+  @Test
+  void a_job_without_frames_waits_for_nothing_and_fetches_nothing() {
+    StandardJob job = new StandardJob();
+    assertThat(job.shows("so far of Weigh, label and wrap")).isEqualTo("0 h");
+    assertThat(job.shows("needed of lites, spares in it")).isEqualTo("0");
+    assertThat(job.shows("packs at least of points")).isEqualTo("0");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "point spacing ~ 0 in ~ Points 0 in apart and a hinge to each 8 in are without number.",
+        "clamps ~ 0 ~ With 0 clamps no frame is glued.",
+        "spare mats ~ -1 ~ 2 pins, 2 bumpers, 1 spare lites and -1 spare mats: nobody drives, sticks"
+            + " on or keeps less than none.",
+        "cure time ~ -1 h ~ Let the glue cure: nothing waits for -1 h."
+      })
+  void what_makes_no_sense_at_the_bench_breaks_a_requirement(
+      String name, String value, String message) {
+    assertThat(new StandardJob().change(name, value).piece("moulding", "\"ash cap\"").broken())
+        .contains(message);
+  }
+
+  @Test
+  void a_can_or_a_pack_that_is_empty_breaks_a_requirement() {
+    StandardJob job =
+        new StandardJob()
+            .rows(
+                "finishes",
+                "products",
+                "product | finish | covers | dries",
+                "\"air\" | \"primer and paint\" | 0 ft^2 | -1 h")
+            .rows("assembly", "picks", "article | needed | pack of", "\"hooks\" | 3 | 0");
+    assertThat(job.broken())
+        .containsExactlyInAnyOrder(
+            "air: a can that covers 0 in^2 is empty.",
+            "air: it cannot dry in -1 h.",
+            "hooks: a pack of 0 is empty.");
+  }
+}
