@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
@@ -114,10 +115,12 @@ public final class Table {
     return rowCount;
   }
 
-  /** Whether a text says rows of the table, fills them in, or says those that open them. */
+  /** Whether a text says rows of the table, fills them in, or writes those that open them. */
   public boolean isStatedIn(SourceText text) {
-    boolean opens = opening != null && rowCount > 0 && opening.from().isStatedIn(text);
-    return opens || segments.stream().anyMatch(segment -> segment.statedIn() == text);
+    Stream<RowSegment> openedFrom =
+        opening == null || rowCount == 0 ? Stream.of() : opening.from().rows().stream();
+    return Stream.concat(segments.stream(), openedFrom)
+        .anyMatch(segment -> segment.statedIn() == text);
   }
 
   /** Where the cell of a row is written; empty where it is left to the column. */

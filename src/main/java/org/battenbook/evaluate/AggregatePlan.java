@@ -36,9 +36,12 @@ final class AggregatePlan extends Plan {
   private final List<Read> reads;
 
   /**
-   * {@code where inner = outer}: rows are grouped by the inner side once, not gone through anew.
+   * {@code where inner = outer}, or that and more: rows are grouped by the inner side once, not all
+   * gone through anew.
+   *
+   * @param decides whether nothing else reads the row around, so that each group has one result
    */
-  record Matching(Plan inner, Plan outer) {}
+  record Matching(Plan inner, Plan outer, boolean decides) {}
 
   AggregatePlan(
       Aggregate node,
@@ -76,7 +79,7 @@ final class AggregatePlan extends Plan {
       Groups groups = frame.reading.groups(this);
       if (groups.areExact()) {
         Value key = matching.outer().run(frame.inner());
-        return key.isKnown() ? groups.result(key) : key;
+        return key.isKnown() ? groups.result(key, frame) : key;
       }
     }
     if (effort.isTooMuch()) {
@@ -148,13 +151,33 @@ final class AggregatePlan extends Plan {
     Frame inner = frame.inner();
     for (int row = from; row < to && !aggregation.isBroken(); row++) {
       inner.row = row;
-      Value counts = where == null ? null : where.run(inner);
-      if (counts == null || (counts instanceof Value.YesNo yesNo && yesNo.yes())) {
-        aggregation.add(taken(inner));
-      } else if (!counts.isKnown()) {
-        aggregation.add(counts);
-      }
+      add(inner, aggregation);
     }
+  }
+
+  /** Takes a row if it counts. */
+  private void add(Frame inner, Aggregation aggregation) {
+    Value counts = where == null ? null : where.run(inner);
+    if (counts == null || (counts instanceof Value.YesNo yesNo && yesNo.yes())) {
+      aggregation.add(taken(inner));
+    } else if (!counts.isKnown()) {
+      aggregation.add(counts);
+    }
+  }
+
+  /** What some rows come to, seen from a row around them. */
+  Value over(List<Integer> rows, Frame frame) {
+    Effort ofRows = effort.over(rows.size());
+    if (ofRows.isTooMuch()) {
+      return ofRows.fault();
+    }
+    Aggregation aggregation = fresh();
+    Frame inner = frame.inner();
+    for (int i = 0; i < rows.size() && !aggregation.isBroken(); i++) {
+      inner.row = rows.get(i);
+      add(inner, aggregation);
+    }
+    return aggregation.result();
   }
 
   /** What is taken of a row; of a row that is only counted, something known. */

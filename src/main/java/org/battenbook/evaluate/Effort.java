@@ -18,6 +18,11 @@ record Effort(long around, long each) {
     return around > MOST / Math.max(1, each);
   }
 
+  /** The same with fewer rows gone through each time. */
+  Effort over(int fewer) {
+    return new Effort(around, fewer);
+  }
+
   /** All rows gone through, or the bound where they are more. */
   long total() {
     return isTooMuch() ? MOST : around * each;
@@ -28,8 +33,8 @@ record Effort(long around, long each) {
         "too-many-rows",
         String.format(
             Locale.ROOT,
-            "this goes through %d rows for each of %d rows, too many to wait for: give it a"
-                + " 'where … = this' alone, so that the rows are grouped once",
+            "this goes through %d rows for each of %d rows, too many to wait for: begin"
+                + " what stands after 'where' with '… = this', so that the rows are grouped once",
             each,
             around));
   }

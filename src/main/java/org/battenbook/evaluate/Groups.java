@@ -1,21 +1,29 @@
 package org.battenbook.evaluate;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.battenbook.syntax.Name;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** The results of an aggregate for every value that its rows are grouped by. */
+/** What an aggregate comes to for every value that its rows are grouped by. */
 final class Groups {
   private final AggregatePlan aggregate;
+  private final boolean decides;
   private final Map<Object, Aggregation> byKey = new HashMap<>();
+
+  /** The rows of each group, where more than its key decides. */
+  private final Map<Object, List<Integer>> rowsByKey = new HashMap<>();
+
   private @Nullable Value broken;
   private boolean exact = true;
 
   /** Goes through the rows once. */
   Groups(AggregatePlan aggregate, AggregatePlan.Matching matching, Reading reading) {
     this.aggregate = aggregate;
+    this.decides = matching.decides();
     Frame inner = Frame.atRow(reading, 0).inner();
     for (int row = 0; row < aggregate.rowCount && broken == null && exact; row++) {
       inner.row = row;
@@ -24,8 +32,16 @@ final class Groups {
         broken = key;
       } else {
         exact = isExact(key);
-        byKey.computeIfAbsent(key(key), k -> fresh()).add(aggregate.taken(inner));
+        add(key(key), inner);
       }
+    }
+  }
+
+  private void add(Object key, Frame inner) {
+    if (decides) {
+      byKey.computeIfAbsent(key, k -> aggregate.fresh()).add(aggregate.taken(inner));
+    } else {
+      rowsByKey.computeIfAbsent(key, k -> new ArrayList<>()).add(inner.row);
     }
   }
 
@@ -34,16 +50,16 @@ final class Groups {
     return exact;
   }
 
-  Value result(Value key) {
+  /** What the rows of a key come to, seen from a row around them. */
+  Value result(Value key, Frame frame) {
     if (broken != null) {
       return broken;
     }
+    if (!decides) {
+      return aggregate.over(rowsByKey.getOrDefault(key(key), List.of()), frame);
+    }
     Aggregation found = byKey.get(key(key));
-    return found == null ? fresh().result() : found.result();
-  }
-
-  private Aggregation fresh() {
-    return aggregate.fresh();
+    return found == null ? aggregate.fresh().result() : found.result();
   }
 
   private static boolean isExact(Value key) {

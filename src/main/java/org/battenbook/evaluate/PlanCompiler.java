@@ -252,22 +252,28 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
     return compiled;
   }
 
-  /** {@code where inner = outer}, one side free of {@code this}, the other of the inner row. */
+  /**
+   * {@code where inner = outer}, or that first of several joined by {@code and}: one side free of
+   * {@code this}, the other of the inner row. An {@code and} stops early, so that rows of other
+   * groups decide nothing.
+   */
   private AggregatePlan.@Nullable Matching matching(Aggregate aggregate) {
-    boolean equality =
-        aggregate.where() instanceof Apply apply
-            && apply.operation().equals("=")
-            && (aggregate.of() == null || !readsOuter(aggregate.of()));
-    if (!equality || aggregate.where() == null) {
+    Expression first = aggregate.where();
+    while (first instanceof Apply apply && apply.operation().equals("and")) {
+      first = apply.children().get(0);
+    }
+    if (!(first instanceof Apply equality) || !equality.operation().equals("=")) {
       return null;
     }
-    Expression left = aggregate.where().children().get(0);
-    Expression right = aggregate.where().children().get(1);
+    boolean decides =
+        first == aggregate.where() && (aggregate.of() == null || !readsOuter(aggregate.of()));
+    Expression left = equality.children().get(0);
+    Expression right = equality.children().get(1);
     if (readsOnlyOuter(right) && !readsOuter(left)) {
-      return new AggregatePlan.Matching(plan(left), plan(right));
+      return new AggregatePlan.Matching(plan(left), plan(right), decides);
     }
     if (readsOnlyOuter(left) && !readsOuter(right)) {
-      return new AggregatePlan.Matching(plan(right), plan(left));
+      return new AggregatePlan.Matching(plan(right), plan(left), decides);
     }
     return null;
   }
