@@ -18,8 +18,10 @@ import org.battenbook.syntax.Apply;
 import org.battenbook.syntax.Change;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
+import org.battenbook.unit.Dimension;
 import org.battenbook.unit.Quantity;
 import org.battenbook.unit.Shown;
+import org.battenbook.value.Kind;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -153,12 +155,16 @@ public final class Why {
         new Quantity(
             rounded.quantity().number().minus(exact.quantity().number()),
             rounded.quantity().dimension());
-    Value movedBy = new Value.Amount(moved);
+    Value.Amount movedBy = new Value.Amount(moved);
     return new Derivation.Rounded(step, shown(spot, step), movedBy, shown(spot, movedBy));
   }
 
-  private Shown shown(Spot spot, Value value) {
-    return ShownValue.of(value, book.place(spot.place()).form());
+  /** A quantity as its place shows it; one that is rounded within may be of another dimension. */
+  private Shown shown(Spot spot, Value.Amount value) {
+    CheckedPlace place = book.place(spot.place());
+    Dimension dimension = value.quantity().dimension();
+    boolean same = place.kind().equals(new Kind.Measured(dimension));
+    return ShownValue.of(value, same ? place.form() : book.forms().form(dimension));
   }
 
   /** The outermost rounding that was worked out. */

@@ -1,5 +1,7 @@
 package org.battenbook.export;
 
+import static org.battenbook.operation.SpreadsheetText.call;
+import static org.battenbook.operation.SpreadsheetText.choice;
 import static org.battenbook.operation.SpreadsheetText.number;
 import static org.battenbook.operation.SpreadsheetText.total;
 
@@ -84,7 +86,11 @@ final class SelectionTranslation {
     return Trace.innerValue(around.reads().results(), formula, node, row, row);
   }
 
+  /** The place of the best rank; of a single one programs make no array to look through. */
   private SpreadsheetText best(SpreadsheetText ranks) {
+    if (table.table().rowCount() == 1) {
+      return choice(total("COUNT", ranks).compared("=", number(0)), call("NA"), ONE);
+    }
     Selection.Preference preference = selection.preference();
     SpreadsheetText wanted =
         preference == null ? ONE : total(preference.largest() ? "MAX" : "MIN", ranks);
