@@ -1,0 +1,136 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Sizes that make no sense break requirements that name them. */
+class BadSizesTest {
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "0 in | 10 in ~ Test: 1 of 0 in by 10 in is nothing to frame.",
+        "8 in | -1 in ~ Test: 1 of 8 in by -1 in is nothing to frame."
+      })
+  void art_of_no_size_breaks_a_requirement(String sizes, String message) {
+    StandardJob job =
+        new StandardJob()
+            .rows(
+                "pieces",
+                "pieces",
+                "title | width | height | moulding",
+                "\"Test\" | " + sizes + " | \"ash cap\"");
+    assertThat(job.broken()).contains(message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "quantity ~ 0 ~ Test: 0 of 8 in by 10 in is nothing to frame.",
+        "least width ~ 0 in ~ Test: a smallest size of 0 in by 10 in is none.",
+        "thickness ~ -1 in ~ Test: nothing is -1 in thick.",
+        "lip ~ 2 in ~ Test: a lip of 2 in on a face of 1 1/2 in is no rail.",
+        "kerf ~ -1/8 in ~ Test: a kerf of -1/8 in gives wood back.",
+        "clearance ~ -1 in ~ Test: a clearance of -1 in makes lite and backing larger than their"
+            + " rabbet.",
+        "backing across ~ 14 in ~ Test: a backing of 14 in by 15 in does not go into a rabbet of 13"
+            + " 1/8 in by 15 1/8 in.",
+        "dust cover down ~ 18 in ~ Test: a dust cover of 15 3/8 in by 18 in stands out beside a frame"
+            + " of 15 5/8 in by 17 5/8 in.",
+        "frame half ~ 16 in ~ Test: halves of 16 in and 15 in do not go behind a top rail of 15 5/8"
+            + " in.",
+        "back recess ~ -1/4 in ~ Test: a back does not lie -1/4 in in."
+      })
+  void a_piece_that_makes_no_sense_breaks_a_requirement(
+      String heading, String cell, String message) {
+    StandardJob job = new StandardJob().piece("moulding | " + heading, "\"ash cap\" | " + cell);
+    assertThat(job.broken()).contains(message);
+  }
+
+  @Test
+  void a_lip_that_covers_all_breaks_a_requirement() {
+    StandardJob job =
+        new StandardJob()
+            .change("face of mouldings \"ash cap\"", "9 in")
+            .change("lip of mouldings \"ash cap\"", "8 in")
+            .piece("moulding", "\"ash cap\"");
+    assertThat(job.broken())
+        .contains("Test: a lip of 8 in leaves nothing to see of 13 1/8 in by 15 1/8 in.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "bevel ~ 0 deg ~ plywood 1/2: a bevel of 0 deg does not hook: it is more than 0 deg and less"
+            + " than 90 deg, 45 deg as a rule.",
+        "thickness ~ 0 in ~ plywood 1/2: a strip of 2 in, 0 in thick, is no strip.",
+        "kerf ~ -1/8 in ~ plywood 1/2: a kerf of -1/8 in gives wood back.",
+        "sheet across ~ 1 in ~ plywood 1/2: strips of 2 in and pairs of 12 in do not come out of a"
+            + " sheet of 1 in by 96 in.",
+        "strip ~ 1/2 in ~ plywood 1/2: a strip of 1/2 in leaves no short face beside a bevel that"
+            + " runs 1/2 in."
+      })
+  void a_cleat_that_does_not_hook_breaks_a_requirement(
+      String column, String value, String message) {
+    StandardJob job =
+        new StandardJob().change("%s of cleats \"plywood 1/2\"".formatted(column), value);
+    assertThat(job.broken()).contains(message);
+  }
+
+  @Test
+  void a_bevel_of_ninety_degrees_breaks_a_requirement() {
+    StandardJob job = new StandardJob().change("bevel of cleats \"plywood 1/2\"", "90 deg");
+    assertThat(job.broken())
+        .contains(
+            "plywood 1/2: a bevel of 90 deg does not hook: it is more than 0 deg and less than 90"
+                + " deg, 45 deg as a rule.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "face ~ 0 in ~ ash cap: a face of 0 in and a thickness of 7/8 in are no moulding.",
+        "lip ~ -1/4 in ~ ash cap: a lip of -1/4 in, a rabbet 5/8 in deep, a ledge of 0 in: none is 0"
+            + " in, less is not.",
+        "stick length ~ 0 in ~ ash cap: sticks of 0 in are none.",
+        "rabbet depth ~ 7/8 in ~ ash cap: a rabbet 7/8 in deep goes through a thickness of 7/8 in.",
+        "girth ~ -1 in ~ ash cap: a girth of -1 in is no surface."
+      })
+  void a_moulding_that_is_none_breaks_a_requirement(String column, String value, String message) {
+    StandardJob job =
+        new StandardJob().change("%s of mouldings \"ash cap\"".formatted(column), value);
+    assertThat(job.broken()).contains(message);
+  }
+
+  @Test
+  void materials_lighter_than_nothing_break_requirements() {
+    StandardJob job =
+        new StandardJob()
+            .change("thickness of glazings \"glass\"", "-1 mm")
+            .change("expansion of glazings \"acrylic\"", "2.5 %/degF")
+            .change("weight by area of boards \"foam board\"", "-1 kg/m^2")
+            .change("gravity of woods \"beech\"", "0");
+    assertThat(job.broken())
+        .containsExactlyInAnyOrder(
+            "glass: ≈ -1/16 in of it weighs less than nothing.",
+            "acrylic: it does not grow by 100.2 %.",
+            "foam board: 3/16 in of it weighs less than nothing.",
+            "beech: a specific gravity of 0 weighs nothing.");
+  }
+
+  @Test
+  void a_tool_that_gives_wood_back_breaks_a_requirement() {
+    StandardJob job = new StandardJob().change("snipe", "-1 in");
+    assertThat(job.broken())
+        .containsExactly(
+            "Planing 1/8 in, jointing 1/8 in, rip allowance 1/16 in, snipe -1 in: a tool takes wood"
+                + " off, or none.");
+  }
+}
