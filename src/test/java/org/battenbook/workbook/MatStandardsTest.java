@@ -100,6 +100,21 @@ class MatStandardsTest {
   }
 
   @Test
+  void a_window_of_the_list_that_is_cut_says_what_it_contradicts() {
+    StandardJob job =
+        new StandardJob()
+            .piece("moulding", "\"ash cap\"")
+            .rows(
+                "windows",
+                "windows",
+                "window | piece | left | top | width | height | cut across",
+                "\"a\" | \"Test\" | 2 in | 2 in | 4 in | 4 in | 4 1/16 in");
+    assertThat(job.firing())
+        .containsExactly("a: it is cut 4 1/16 in by 4 in; it would now be 4 in by 4 in.");
+    assertThat(job.shows("right of a")).isEqualTo("6 1/16 in");
+  }
+
+  @Test
   void a_list_beside_a_grid_breaks_a_requirement() {
     StandardJob job =
         new StandardJob()

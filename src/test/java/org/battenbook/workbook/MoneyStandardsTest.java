@@ -183,6 +183,26 @@ class MoneyStandardsTest {
     assertThat(job.shows("balance")).isEqualTo("51.00 USD");
   }
 
+  /** Arithmetic: a lite of 10 by 10 in at 10 USD a square foot. */
+  @Test
+  void a_frame_of_many_sides_pays_for_its_glazing() {
+    PricedJob job =
+        PricedJob.in("USD")
+            .change("sheet waste", "0 %")
+            .rows(
+                "polygons",
+                "polygons",
+                "title | sides | side | moulding",
+                "\"Test\" | 4 | 10 in | \"ash cap\"")
+            .rows(
+                BILL,
+                "sheet prices",
+                "article | glazing | list of | by area",
+                "\"G\" | \"glass\" | 2026-01-01 | 10 USD/ft^2");
+    assertThat(job.shows("cost of used of G")).isEqualTo("6.94 USD");
+    assertThat(job.shows("material of Test")).isEqualTo("≈ 6.94 USD");
+  }
+
   /** Arithmetic; common practice, no source: what is sold by the pack is bought by the pack. */
   @ParameterizedTest
   @CsvSource({"0, 0, 0.00", "1, 1, 12.50", "100, 1, 12.50", "101, 2, 25.00", "250, 3, 37.50"})
