@@ -44,6 +44,11 @@ public final class Column extends Place {
   }
 
   @Override
+  public Column beside(Name name, Layer layer) {
+    return new Column(name, page(), table, null, false, layer);
+  }
+
+  @Override
   public String words() {
     return name().text() + " of " + table.name().text();
   }

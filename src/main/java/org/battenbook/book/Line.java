@@ -11,6 +11,11 @@ public final class Line extends Place {
   }
 
   @Override
+  public Line beside(Name name, Layer layer) {
+    return new Line(name, page(), null, false, layer);
+  }
+
+  @Override
   public String words() {
     return name().text();
   }

@@ -25,6 +25,8 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
   /** Of every sort, line breaks too: a row is one line. */
   private static final Pattern SPACES = Pattern.compile("[\\p{Cntrl}\\p{Z}]+");
 
+  private static final Pattern TOLERANCE = Pattern.compile("±|\\+/[-−]");
+
   private static final Pattern WITH_COMMA = Pattern.compile("(?<name>.+),(?<unit>[^,]*)");
 
   /** What a heading names; empty where no given column is called so. */
@@ -83,8 +85,15 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
     if (isOfWords(column)) {
       return '"' + words.replace("\"", "\"\"") + '"';
     }
-    boolean lacksUnit = !unit.isEmpty() && words.codePoints().allMatch(ListHeading::isOfNumber);
-    return lacksUnit ? words + " " + unit : words;
+    String[] parts = TOLERANCE.split(words, 2);
+    return parts.length == 1
+        ? withUnit(words)
+        : withUnit(parts[0].strip()) + " ± " + withUnit(parts[1].strip());
+  }
+
+  private String withUnit(String number) {
+    boolean lacksUnit = !unit.isEmpty() && number.codePoints().allMatch(ListHeading::isOfNumber);
+    return lacksUnit ? number + " " + unit : number;
   }
 
   private static boolean isOfNumber(int c) {

@@ -75,6 +75,9 @@ public abstract sealed class Place permits Line, Column {
     return null;
   }
 
+  /** A place beside this one that no page and no table knows: it has a value where this one has. */
+  public abstract Place beside(Name name, Layer layer);
+
   void set(Layer layer) {
     layers.add(layer);
   }

@@ -1,6 +1,7 @@
 package org.battenbook.check;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.source.Span;
@@ -10,13 +11,16 @@ import org.battenbook.value.Value;
 
 /** Shows values: what a person wrote as a number stays in their own words and unit. */
 final class AsWritten {
+  /** In what is a number, this can only begin its tolerance. */
+  private static final Pattern TOLERANCE = Pattern.compile("±|\\+/[-−]");
+
   private AsWritten() {}
 
   static Shown show(CheckedPlace checked, Spot spot, Value value) {
     boolean own = value instanceof Value.Amount && checked.place().shownAs() == null;
     Optional<Span> written = own ? literal(checked, spot) : Optional.empty();
     return written
-        .map(span -> new Shown(span.text().strip(), false))
+        .map(span -> new Shown(TOLERANCE.split(span.text(), 2)[0].strip(), false))
         .orElseGet(() -> ShownValue.of(value, checked.form()));
   }
 

@@ -96,7 +96,10 @@ public final class BookCheck implements Knowledge {
     Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
     places.forEach(place -> inOrder.put(place, checked(place)));
     book.tables().forEach(this::checkOpening);
-    return new CheckedBook(book, this, shownForms.defaults(), keys, inOrder, checkRules());
+    Map<Rule, CheckedFormula> messages = checkRules();
+    ToleranceCheck.Settled settled =
+        ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
+    return new CheckedBook(book, this, shownForms.defaults(), keys, settled, messages);
   }
 
   /** The job's currency; none where what is written is no currency, which is said once, here. */
@@ -204,7 +207,7 @@ public final class BookCheck implements Knowledge {
         place instanceof Column column && kind != Kind.UNKNOWN && !isCondition(place)
             ? new CellCheck(this, diagnostics).cells(column, kind)
             : Cells.NONE;
-    return new CheckedPlace(place, kind, form(place, kind), layers, cells);
+    return new CheckedPlace(place, kind, form(place, kind), layers, cells, Set.of());
   }
 
   private boolean isCondition(Place place) {

@@ -87,6 +87,7 @@ final class CellCheck {
     int at = segment.columns().indexOf(column);
     RowCells written = segment.cells();
     Map<String, Value> same = new HashMap<>();
+    Map<String, @Nullable CheckedFormula> sameTolerances = new HashMap<>();
     ListedCells listed = at < 0 ? null : listed(segment, at, column, kind);
     for (int i = 0; at >= 0 && i < written.rowCount(); i++) {
       if (segment.row(i) == RowSegment.NO_ROW
@@ -99,6 +100,7 @@ final class CellCheck {
       Value known = same.get(text);
       if (known != null) {
         cells.set(row, known);
+        cells.setTolerance(row, sameTolerances.get(text));
         continue;
       }
       if (listed == null) {
@@ -109,6 +111,7 @@ final class CellCheck {
       Value entered = cells.value(row);
       if (entered != null) {
         same.put(text, entered);
+        sameTolerances.put(text, cells.tolerances().get(row));
       }
     }
   }
@@ -132,6 +135,7 @@ final class CellCheck {
     if (found == Kind.UNKNOWN) {
       return;
     }
+    setTolerance(checked, row, cells);
     if (literal.isEmpty()) {
       cells.set(row, checked);
       return;
@@ -140,6 +144,18 @@ final class CellCheck {
     if (DeclaredKinds.isCount(column.declaredKind())) {
       checkCount(literal.get(), entry.span());
     }
+  }
+
+  private void setTolerance(CheckedFormula cell, int row, Cells cells) {
+    CheckedFormula tolerance = cell.tolerance();
+    if (tolerance != null && tolerance.readsInherited()) {
+      diagnostics.fault(
+          "tolerance-reads-itself",
+          tolerance.formula().span(),
+          "the ± of a cell cannot read what the cell replaces",
+          "write its number");
+    }
+    cells.setTolerance(row, tolerance);
   }
 
   private void checkCount(Value value, Span span) {
@@ -176,6 +192,7 @@ final class CellCheck {
         new CheckedFormula(change.formula(), Scope.ofCell(column, change.span().source()));
     new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(kind);
     cells.set(row.get(), checked);
+    setTolerance(checked, row.get(), cells);
     cells.change(row.get(), change);
   }
 }

@@ -18,6 +18,7 @@ public final class Cells {
   private @Nullable Value[] values;
   private final Map<Integer, CheckedFormula> formulas = new HashMap<>();
   private final Map<Integer, Change> changes = new HashMap<>();
+  private final Map<Integer, CheckedFormula> tolerances = new HashMap<>();
 
   Cells(int rowCount) {
     values = new @Nullable Value[rowCount];
@@ -36,6 +37,16 @@ public final class Cells {
   /** The changes that set single cells, by row; their formulas are among {@link #formulas}. */
   public Map<Integer, Change> changes() {
     return changes;
+  }
+
+  /** What stands behind {@code ±} in cells, by row. */
+  public Map<Integer, CheckedFormula> tolerances() {
+    return tolerances;
+  }
+
+  /** Whether a row says what it is, be it by a value or by a formula. */
+  public boolean isFilled(int row) {
+    return value(row) != null || formulas.containsKey(row);
   }
 
   /** Whether any row says anything. */
@@ -57,6 +68,7 @@ public final class Cells {
     copy.values = Arrays.copyOf(values, Math.max(values.length, rowCount));
     copy.formulas.putAll(formulas);
     copy.changes.putAll(changes);
+    copy.tolerances.putAll(tolerances);
     return copy;
   }
 
@@ -65,6 +77,7 @@ public final class Cells {
     values[row] = null;
     formulas.remove(row);
     changes.remove(row);
+    tolerances.remove(row);
   }
 
   void set(int row, Value value) {
@@ -73,6 +86,15 @@ public final class Cells {
 
   void set(int row, CheckedFormula formula) {
     formulas.put(row, formula);
+  }
+
+  /** Sets by how much a row's value may be off; nothing is said of it without one. */
+  void setTolerance(int row, @Nullable CheckedFormula tolerance) {
+    if (tolerance == null) {
+      tolerances.remove(row);
+    } else {
+      tolerances.put(row, tolerance);
+    }
   }
 
   void change(int row, Change change) {

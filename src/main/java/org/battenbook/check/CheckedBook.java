@@ -3,9 +3,12 @@ package org.battenbook.check;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Scope;
 import org.battenbook.bind.Spot;
@@ -16,6 +19,7 @@ import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
+import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Change;
 import org.battenbook.syntax.Formula;
 import org.battenbook.unit.Forms;
@@ -29,7 +33,7 @@ public final class CheckedBook {
   private final Knowledge knowledge;
   private final Forms forms;
   private final Map<Table, RowKeys> keys;
-  private final Map<Place, CheckedPlace> places;
+  private final ToleranceCheck.Settled settled;
   private final Map<Rule, CheckedFormula> messages;
 
   CheckedBook(
@@ -37,13 +41,13 @@ public final class CheckedBook {
       Knowledge knowledge,
       Forms forms,
       Map<Table, RowKeys> keys,
-      Map<Place, CheckedPlace> places,
+      ToleranceCheck.Settled settled,
       Map<Rule, CheckedFormula> messages) {
     this.book = book;
     this.knowledge = knowledge;
     this.forms = forms;
     this.keys = keys;
-    this.places = places;
+    this.settled = settled;
     this.messages = messages;
   }
 
@@ -68,13 +72,70 @@ public final class CheckedBook {
     return found;
   }
 
-  /** Every line, column and condition of a rule, in the order of the book. */
+  /** Every line, column and condition of a rule, in the order of the book; then those beside. */
   public Collection<CheckedPlace> places() {
-    return places.values();
+    return settled.places().values();
+  }
+
+  /** Whether a place is none of the book's own, but holds what tolerances need beside one. */
+  public boolean isBeside(Place place) {
+    return settled.beside().isBeside(place);
+  }
+
+  /** Where the book holds what the {@code ±} of a place comes to; absent where it has none. */
+  public @Nullable Place tolerance(Place place) {
+    return settled.beside().tolerance(Beside.Source.of(place));
+  }
+
+  /** How far both sides of a comparison may come together; absent where nothing in them is off. */
+  public @Nullable CheckedFormula margin(AtWorst comparison) {
+    return settled.margins().get(comparison);
+  }
+
+  /**
+   * How errors come into the value of a spot by the formula that decides it.
+   *
+   * @param ways each way of an error into it
+   * @param barriers what no error goes through
+   */
+  public record Errors(List<Influence> ways, List<Influence.Barrier> barriers) {}
+
+  /** The errors of what a spot's formula reads; without those of its own {@code ±}. */
+  public Errors errors(Spot spot) {
+    CheckedPlace checked = place(spot.place());
+    CheckedFormula own = checked.cells().formulas().get(spot.row());
+    boolean written = checked.cells().value(spot.row()) != null;
+    CheckedFormula formula = own == null && !written ? checked.formula() : own;
+    if (formula == null) {
+      return new Errors(List.of(), List.of());
+    }
+    Map<Place, CheckedPlace> places = settled.places();
+    Beside beside = settled.beside();
+    Reaches reaches = new Reaches(places, beside);
+    Propagation followed = new Propagation(places, beside, reaches, written ? spot.place() : null);
+    followed.follow(Part.of(formula, formula.expression()), Weight.ONE);
+    return new Errors(
+        ErrorFormulas.influences(beside, followed, formula, places),
+        ErrorFormulas.barriers(beside, followed, formula));
+  }
+
+  /**
+   * The places that an edit of an earlier state of this book changed; empty where it came to have
+   * places that were not there. What an edit leaves as it was is the same object.
+   */
+  @SuppressWarnings("ReferenceEquality")
+  public Optional<Set<Place>> changesFrom(CheckedBook before) {
+    Map<Place, CheckedPlace> then = before.settled.places();
+    if (!settled.places().keySet().equals(then.keySet())) {
+      return Optional.empty();
+    }
+    Set<Place> changed = new LinkedHashSet<>(settled.places().keySet());
+    changed.removeIf(place -> place(place) == then.get(place));
+    return Optional.of(changed);
   }
 
   public CheckedPlace place(Place place) {
-    CheckedPlace found = places.get(place);
+    CheckedPlace found = settled.places().get(place);
     if (found == null) {
       throw new IllegalArgumentException("no place " + place);
     }
@@ -132,7 +193,9 @@ public final class CheckedBook {
     new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(old.kind());
     List<CheckedPlace.Layered> layers = new ArrayList<>(old.layers());
     layers.set(last, new CheckedPlace.Layered(checked));
-    return with(new CheckedPlace(place, old.kind(), old.form(), layers, old.cells()));
+    return with(
+        new CheckedPlace(place, old.kind(), old.form(), layers, old.cells(), old.furtherNeeds()),
+        diagnostics);
   }
 
   /**
@@ -146,12 +209,18 @@ public final class CheckedBook {
     CheckedPlace old = place(column);
     Cells cells = old.cells().copy(column.table().rowCount());
     new CellCheck(knowledge, diagnostics).enter(entry, row, column, old.kind(), cells);
-    return with(new CheckedPlace(column, old.kind(), old.form(), old.layers(), cells));
+    return with(
+        new CheckedPlace(column, old.kind(), old.form(), old.layers(), cells, old.furtherNeeds()),
+        diagnostics);
   }
 
-  private CheckedBook with(CheckedPlace changed) {
-    Map<Place, CheckedPlace> copy = new LinkedHashMap<>(places);
+  private CheckedBook with(CheckedPlace changed, Diagnostics diagnostics) {
+    if (diagnostics.hasFaults()) {
+      return this;
+    }
+    Map<Place, CheckedPlace> copy = new LinkedHashMap<>(settled.places());
     copy.put(changed.place(), changed);
-    return new CheckedBook(book, knowledge, forms, keys, copy, messages);
+    ToleranceCheck.Settled anew = ToleranceCheck.settle(copy, settled, diagnostics);
+    return new CheckedBook(book, knowledge, forms, keys, anew, messages);
   }
 }

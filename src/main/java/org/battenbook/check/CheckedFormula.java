@@ -1,5 +1,7 @@
 package org.battenbook.check;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +13,7 @@ import org.battenbook.book.Table;
 import org.battenbook.operation.Operation;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
@@ -26,12 +29,24 @@ import org.jspecify.annotations.Nullable;
  * read it and never change it.
  */
 public final class CheckedFormula {
+  private static final Set<String> SIGNS = Set.of("negate", "±");
+
   private final Formula formula;
   private final Scope scope;
   private final Set<Need> needs = new LinkedHashSet<>();
   private final @Nullable Kind[] kinds;
   private final @Nullable Object[] facts;
   private boolean readsInherited;
+  private @Nullable CheckedFormula tolerance;
+  private final List<Compared> atWorst = new ArrayList<>();
+
+  /**
+   * A comparison that is to hold even at worst.
+   *
+   * @param overRows whether it runs in each of the rows that an aggregate goes through
+   */
+  record Compared(AtWorst node, boolean overRows) {}
+
   private final Map<Integer, Form> holeForms = new HashMap<>();
 
   CheckedFormula(Formula formula, Scope scope) {
@@ -51,6 +66,32 @@ public final class CheckedFormula {
 
   public Scope scope() {
     return scope;
+  }
+
+  /** What stands behind its {@code ±}; absent where nothing does. */
+  public @Nullable CheckedFormula tolerance() {
+    return tolerance;
+  }
+
+  void setTolerance(CheckedFormula checked) {
+    tolerance = checked;
+  }
+
+  /** Its comparisons that are to hold even at worst. */
+  List<Compared> atWorst() {
+    return atWorst;
+  }
+
+  /** Whether another formula, made anew of the same parts, says the same. */
+  boolean saysSameAs(CheckedFormula other) {
+    return formula.equals(other.formula)
+        && Arrays.equals(facts, other.facts)
+        && needs.equals(other.needs);
+  }
+
+  /** What was learned of a node besides its kind; absent where nothing is. */
+  @Nullable Object fact(Expression node) {
+    return facts[node.id()];
   }
 
   /** What it reads, in the order of its words. */
@@ -89,12 +130,12 @@ public final class CheckedFormula {
     return literal(formula.expression());
   }
 
-  /** The value of a node that is nothing but a literal, a minus before it or not. */
+  /** The value of a node that is nothing but a literal, a minus or a ± before it or not. */
   public Optional<Value> literal(Expression whole) {
     if (facts[whole.id()] instanceof Value value) {
       return Optional.of(value);
     }
-    boolean signed = whole instanceof Apply apply && apply.operation().equals("negate");
+    boolean signed = whole instanceof Apply apply && SIGNS.contains(apply.operation());
     if (signed
         && facts[whole.children().get(0).id()] instanceof Value value
         && facts[whole.id()] instanceof Operation negate) {

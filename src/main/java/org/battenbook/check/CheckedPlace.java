@@ -1,5 +1,6 @@
 package org.battenbook.check;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -15,15 +16,38 @@ import org.jspecify.annotations.Nullable;
  * @param form how they are shown; absent for values that are not quantities
  * @param layers the formula of each layer, absent where the layer has none
  * @param cells what rows say of their own; empty for lines and for columns without a heading
+ * @param furtherNeeds what its comparisons read, beside their sides, to hold even at worst
  */
 public record CheckedPlace(
-    Place place, Kind kind, @Nullable Form form, List<Layered> layers, Cells cells) {
+    Place place,
+    Kind kind,
+    @Nullable Form form,
+    List<Layered> layers,
+    Cells cells,
+    Set<Need> furtherNeeds) {
 
   /** A layer's formula, or none. */
   public record Layered(@Nullable CheckedFormula formula) {}
 
   public CheckedPlace {
     layers = List.copyOf(layers);
+  }
+
+  /** The same place, its comparisons needing this to hold even at worst. */
+  CheckedPlace needing(Set<Need> needs) {
+    return new CheckedPlace(place, kind, form, layers, cells, Set.copyOf(needs));
+  }
+
+  /** Those of all layers, then those in cells. */
+  List<CheckedFormula> formulas() {
+    List<CheckedFormula> formulas = new ArrayList<>();
+    for (Layered layer : layers) {
+      if (layer.formula() != null) {
+        formulas.add(layer.formula());
+      }
+    }
+    formulas.addAll(cells.formulas().values());
+    return formulas;
   }
 
   /** The formula that holds; absent where the place is given and not filled in. */
@@ -43,6 +67,7 @@ public record CheckedPlace(
       }
     }
     cells.formulas().values().forEach(cell -> needs.addAll(cell.needs()));
+    needs.addAll(furtherNeeds);
     return needs;
   }
 }

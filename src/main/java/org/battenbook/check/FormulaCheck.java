@@ -19,12 +19,14 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.AggregateFunction;
 import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Choice;
 import org.battenbook.syntax.DateLiteral;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.ExpressionVisitor;
 import org.battenbook.syntax.FirstRow;
+import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.FunctionDefinition;
 import org.battenbook.syntax.Name;
 import org.battenbook.syntax.QuantityLiteral;
@@ -68,6 +70,33 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
    * @param expected the kind it should be of; absent where any will do
    */
   Kind check(@Nullable Kind expected) {
+    Kind kind = value(expected);
+    if (checked.formula().tolerance() != null) {
+      tolerance(checked.formula().tolerance(), kind);
+    }
+    return kind;
+  }
+
+  /** What stands behind {@code ±} is of the kind of what stands before it. */
+  private void tolerance(Formula written, Kind kind) {
+    if (!(kind instanceof Kind.Measured)) {
+      if (kind != Kind.UNKNOWN) {
+        fault(
+            "tolerance-of-no-number",
+            written.span(),
+            "only a number is off by some ±, and this is " + kind.words(),
+            "leave ± out");
+      }
+      return;
+    }
+    CheckedFormula tolerance = new CheckedFormula(written, scope);
+    Kind found = new FormulaCheck(knowledge, diagnostics, tolerance, List.of()).check(kind);
+    if (found != Kind.UNKNOWN) {
+      checked.setTolerance(tolerance);
+    }
+  }
+
+  private Kind value(@Nullable Kind expected) {
     Expression whole = checked.expression();
     Kind kind = expected == null ? kind(whole) : kind(whole, expected);
     if (expected != null && !agree(kind, expected)) {
@@ -416,6 +445,30 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       return Kind.UNKNOWN;
     }
     return then == Kind.UNKNOWN ? otherwise : then;
+  }
+
+  @Override
+  public Kind atWorst(AtWorst atWorst) {
+    Kind kind = kind(atWorst.comparison());
+    Kind side = checked.kind(atWorst.comparison().children().get(0));
+    if (!scope.parameters().isEmpty()) {
+      fault(
+          "at-worst-in-function",
+          atWorst.span(),
+          "a function does not know what its arguments are worked out from",
+          "write 'even at worst' where the function is called");
+    } else if (!(side instanceof Kind.Measured)) {
+      if (side != Kind.UNKNOWN) {
+        fault(
+            "tolerance-of-no-number",
+            atWorst.span(),
+            "only numbers can be off, and these are each " + side.words(),
+            "leave 'even at worst' out");
+      }
+    } else {
+      checked.atWorst().add(new CheckedFormula.Compared(atWorst, scope.outer() != null));
+    }
+    return kind;
   }
 
   private void yesNo(Expression node, String what) {

@@ -74,11 +74,15 @@ final class ListedCells {
 
   private @Nullable Formula value(RowCells list, int row, int at, Diagnostics found) {
     Formula formula = CellReader.read(list, row, at, new Diagnostics());
-    if (formula != null && isValue(formula.expression())) {
+    if (formula != null && isValue(formula.expression()) && isValue(formula.tolerance())) {
       return formula;
     }
     found.report(refusal(list.span(row, at)));
     return null;
+  }
+
+  private static boolean isValue(@Nullable Formula tolerance) {
+    return tolerance == null || isValue(tolerance.expression().children().get(0));
   }
 
   private static boolean isValue(Expression expression) {

@@ -5,6 +5,11 @@ import org.battenbook.book.Place;
 /** What a formula reads to be worked out. */
 public record Need(Place place, Reach reach) {
 
+  /** The same place, read in any row. */
+  Need whole() {
+    return new Need(place, Reach.WHOLE);
+  }
+
   /** How much of a place is read. */
   public enum Reach {
     /** A line, or any row of a column. */

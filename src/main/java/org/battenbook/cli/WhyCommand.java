@@ -1,9 +1,12 @@
 package org.battenbook.cli;
 
 import java.io.IOException;
+import org.battenbook.answer.ToleranceAnswer;
 import org.battenbook.answer.WhyAnswer;
 import org.battenbook.derive.Derivation;
+import org.battenbook.derive.ErrorBudget;
 import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FilledValue;
 import org.battenbook.workbook.Workbook;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -25,6 +28,11 @@ final class WhyCommand extends JobCommand {
   boolean json;
 
   @Option(
+      names = "--tolerance",
+      description = "Tells how far it may be off at worst, and by what, instead.")
+  boolean tolerance;
+
+  @Option(
       names = "--depth",
       paramLabel = "N",
       description = "Tells of parts so many steps down; as far as one can read if left out.")
@@ -36,6 +44,10 @@ final class WhyCommand extends JobCommand {
 
   @Override
   ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
+    if (tolerance) {
+      tellTolerance(filled);
+      return ExitStatus.DONE;
+    }
     Derivation derivation = filled.why(place);
     if (json) {
       WhyAnswer.of(filled, derivation).writeTo(terminal.out());
@@ -45,5 +57,15 @@ final class WhyCommand extends JobCommand {
       new WhyReport(terminal).print(derivation, Math.max(0, depth));
     }
     return ExitStatus.DONE;
+  }
+
+  private void tellTolerance(Filled filled) throws IOException {
+    FilledValue value = filled.find(place);
+    ErrorBudget errors = filled.errors(place);
+    if (json) {
+      new ToleranceAnswer(filled, value, errors).writeTo(terminal.out());
+    } else {
+      new ToleranceReport(filled, terminal).print(value, errors);
+    }
   }
 }

@@ -15,6 +15,7 @@ import org.battenbook.check.Target;
 import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.Trace;
 import org.battenbook.syntax.Aggregate;
+import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Reference;
@@ -61,11 +62,22 @@ final class Reads {
       }
     } else if (node instanceof Aggregate aggregate) {
       rows(trace.formula().table(aggregate), aggregate.children(), aggregate.where());
+    } else if (node instanceof AtWorst atWorst) {
+      node.children().forEach(this::visit);
+      margin(atWorst);
     } else if (node instanceof Selection) {
       selected(node);
     } else {
       functionLines(node);
       node.children().forEach(this::visit);
+    }
+  }
+
+  /** What may be off at worst is a formula of its own. */
+  private void margin(AtWorst atWorst) {
+    CheckedFormula margin = results.program().book().margin(atWorst);
+    if (margin != null) {
+      spots.addAll(of(results, Trace.of(results, margin, row), row).spots());
     }
   }
 

@@ -141,6 +141,10 @@ final class LaneCompiler {
       LanePlan operand = operands.get(0);
       return frame -> operand.run(frame) instanceof NumberLane n ? sign.apply(n) : null;
     }
+    if (name.equals("±")) {
+      LanePlan operand = operands.get(0);
+      return frame -> operand.run(frame) instanceof NumberLane off ? notNegative(off) : null;
+    }
     if (name.equals("not")) {
       LanePlan operand = operands.get(0);
       return frame -> operand.run(frame) instanceof BitLane bits ? bits.not() : null;
@@ -149,6 +153,11 @@ final class LaneCompiler {
       return power(apply, operands.get(0));
     }
     return folded(name, operands);
+  }
+
+  /** The lane itself, unless a tolerance in it is at fault. */
+  private static @Nullable Lane notNegative(NumberLane lane) {
+    return lane.negativeRows().isAny() ? null : lane;
   }
 
   /** Operators on two or more operands, from left to right. */

@@ -11,8 +11,10 @@ import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedFunction;
 import org.battenbook.check.Path;
 import org.battenbook.check.Target;
+import org.battenbook.operation.Operations;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Choice;
 import org.battenbook.syntax.DateLiteral;
@@ -223,6 +225,26 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   public Plan choice(Choice choice) {
     return new ChoicePlan(
         choice, plan(choice.condition()), plan(choice.then()), plan(choice.otherwise()));
+  }
+
+  /**
+   * The comparison with its left side moved towards the right by all that may be off. Among the
+   * slots, what may be off stands in the comparison's.
+   */
+  @Override
+  public Plan atWorst(AtWorst atWorst) {
+    Apply comparison = atWorst.comparison();
+    Plan left = plan(comparison.children().get(0));
+    Plan right = plan(comparison.children().get(1));
+    CheckedFormula margin = book.margin(atWorst);
+    if (margin != null) {
+      Plan worked =
+          new PlanCompiler(book, slots, margin, null, rowsAround).plan(margin.expression());
+      Plan off = new FunctionPlan(comparison, List.of(), worked);
+      left =
+          new ApplyPlan(atWorst, Operations.find(atWorst.move()).orElseThrow(), List.of(left, off));
+    }
+    return new ApplyPlan(atWorst, formula.operation(comparison), List.of(left, right));
   }
 
   @Override

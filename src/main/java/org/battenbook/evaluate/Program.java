@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
@@ -52,21 +53,21 @@ public final class Program {
   }
 
   /**
-   * This program for a book in which one place was edited.
+   * This program for a book of the same places after an edit.
    *
+   * @param changed the places that it changed
    * @param diagnostics takes a circle that the edit closes
    */
-  public @Nullable Program edited(CheckedBook edited, Place place, Diagnostics diagnostics) {
-    CheckedPlace now = edited.place(place);
-    List<Stage> order =
-        now.needs().equals(plan(place).needs())
-            ? stages
-            : Ordering.order(edited, slots, diagnostics);
+  public @Nullable Program edited(CheckedBook edited, Set<Place> changed, Diagnostics diagnostics) {
+    boolean asBefore =
+        changed.stream().allMatch(p -> edited.place(p).needs().equals(plan(p).needs()));
+    List<Stage> order = asBefore ? stages : Ordering.order(edited, slots, diagnostics);
     if (diagnostics.hasFaults()) {
       return null;
     }
     Program program = new Program(edited, slots, order, new ArrayList<>(plans));
-    program.plans.set(slots.of(place).number(), program.compile(now));
+    changed.forEach(
+        place -> program.plans.set(slots.of(place).number(), program.compile(edited.place(place))));
     return program;
   }
 

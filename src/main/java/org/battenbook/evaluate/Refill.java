@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToIntFunction;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.Need;
@@ -49,15 +51,18 @@ public final class Refill {
    *
    * @param program the program after the edit
    * @param before the results of the program before it
-   * @param place what was edited
-   * @param row the row whose cell was edited; negative for the place's formula
+   * @param changed the places that it changed
+   * @param row tells of each the row alone that it changed; negative for all rows
    */
-  public static Refilled after(Program program, Results before, Place place, int row) {
+  public static Refilled after(
+      Program program, Results before, Set<Place> changed, ToIntFunction<Place> row) {
     Changes edited = new Changes(program.slots().count());
-    Slot slot = program.slots().of(place);
-    for (int chunk = 0; chunk < Changes.chunkCount(place); chunk++) {
-      if (row < 0 || chunk == row >> ColumnValues.SHIFT) {
-        edited.add(slot, chunk);
+    for (Place place : changed) {
+      int only = row.applyAsInt(place);
+      for (int chunk = 0; chunk < Changes.chunkCount(place); chunk++) {
+        if (only < 0 || chunk == only >> ColumnValues.SHIFT) {
+          edited.add(program.slots().of(place), chunk);
+        }
       }
     }
     Refill refill = new Refill(program, before, edited);

@@ -1,6 +1,7 @@
 package org.battenbook.evaluate;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BiPredicate;
 import org.battenbook.bind.Spot;
 import org.battenbook.check.CheckedFormula;
@@ -45,6 +46,11 @@ public final class Trace {
     return trace == null ? null : trace.value(trace.formula.expression());
   }
 
+  /** A formula run for a row, counted from 0. */
+  public static Trace of(Results results, CheckedFormula formula, int row) {
+    return run(results, formula, row);
+  }
+
   private static Trace run(Results results, CheckedFormula formula, int row) {
     @Nullable Value[] slots = new @Nullable Value[formula.formula().nodeCount()];
     Frame frame = new Frame(results, row, null, List.of(), slots);
@@ -79,6 +85,11 @@ public final class Trace {
       results.program().compile(formula).run(Frame.watched(results, spot.row(), watch));
     }
     return !failed[0];
+  }
+
+  /** The value of the whole. */
+  public Value value() {
+    return Objects.requireNonNull(value(formula.expression()));
   }
 
   public CheckedFormula formula() {

@@ -11,12 +11,14 @@ import org.battenbook.book.Line;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
 
 /** How formulas read the cells of places: in base units, rows by their numbers. */
 final class PlaceReads {
@@ -54,6 +56,9 @@ final class PlaceReads {
 
   /** The value of a line. */
   SpreadsheetText line(Line line, String from) {
+    if (book.isBeside(line)) {
+      return beside(new Spot(line, 0), Standing.ofLine(from));
+    }
     Kind kind = book.place(line).kind();
     SpreadsheetText cell = SpreadsheetText.reference(plan.name(line), content(kind));
     return kind instanceof Kind.RowOf rowOf
@@ -65,6 +70,10 @@ final class PlaceReads {
   SpreadsheetText cell(Column column, int row, String from) {
     TablePlan table = plan.table(column.table());
     Kind kind = book.place(column).kind();
+    if (book.isBeside(column)) {
+      String cell = table.cell(beside(column), row).seenFrom(from);
+      return SpreadsheetText.reference(cell, content(kind));
+    }
     SpreadsheetText cell =
         SpreadsheetText.reference(table.cell(column, row).seenFrom(from), content(kind));
     if (kind instanceof Kind.RowOf rowOf) {
@@ -79,6 +88,9 @@ final class PlaceReads {
   SpreadsheetText column(Column column, String from) {
     TablePlan table = plan.table(column.table());
     Kind kind = book.place(column).kind();
+    if (book.isBeside(column)) {
+      return SpreadsheetText.column(table.range(beside(column), from), content(kind));
+    }
     SpreadsheetText cells = SpreadsheetText.column(table.range(column, from), content(kind));
     if (kind instanceof Kind.RowOf rowOf) {
       String numbers = table.range(numbers(column, rowOf), from);
@@ -91,6 +103,9 @@ final class PlaceReads {
   SpreadsheetText lookedUp(Column column, SpreadsheetText row, String from) {
     TablePlan table = plan.table(column.table());
     Kind kind = book.place(column).kind();
+    if (book.isBeside(column)) {
+      return index(table.range(beside(column), from), content(kind), row);
+    }
     SpreadsheetText found = index(table.range(column, from), content(kind), row);
     if (kind instanceof Kind.RowOf rowOf) {
       String numbers = table.range(numbers(column, rowOf), from);
@@ -128,6 +143,40 @@ final class PlaceReads {
           return match(SpreadsheetText.reference(cell, Content.TEXT), rows, table.sheet());
         },
         row -> CellContents.ofHelper(results.value(new Spot(column, row))));
+  }
+
+  /** The helper column of a place beside a column: what its tolerance comes to in each row. */
+  private HelperColumn beside(Column column) {
+    TablePlan table = plan.table(column.table());
+    HelperColumn made =
+        table.helper(
+            List.of("beside", column),
+            column.name().text(),
+            false,
+            row -> beside(new Spot(column, row), Standing.inRow(table, row)),
+            row -> CellContents.ofHelper(results.value(new Spot(column, row))));
+    if (column.table().rowCount() > 0) {
+      beside(new Spot(column, 0), Standing.inRow(table, 0));
+    }
+    return made;
+  }
+
+  /** What stands beside a place: as rows say, else as its formula says. */
+  private SpreadsheetText beside(Spot spot, Standing standing) {
+    CheckedPlace checked = book.place(spot.place());
+    CheckedFormula own = checked.cells().formulas().get(spot.row());
+    Value written = checked.cells().value(spot.row());
+    CheckedFormula formula = own == null ? checked.formula() : own;
+    if (own == null && written instanceof Value.YesNo filledIn) {
+      return SpreadsheetText.truth(filledIn.yes());
+    }
+    if (own == null && written instanceof Value.Amount off) {
+      return number((Rational) off.quantity().number());
+    }
+    if (formula == null) {
+      throw new Inexpressible("it has no value yet");
+    }
+    return new Translation(this, formula, standing).translate(formula.expression());
   }
 
   /** A number from a cell in the unit that its place is shown in. */

@@ -17,6 +17,7 @@ import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Choice;
 import org.battenbook.syntax.DateLiteral;
@@ -248,6 +249,19 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
   public SpreadsheetText choice(Choice choice) {
     return SpreadsheetText.choice(
         translate(choice.condition()), translate(choice.then()), translate(choice.otherwise()));
+  }
+
+  @Override
+  public SpreadsheetText atWorst(AtWorst atWorst) {
+    Apply comparison = atWorst.comparison();
+    SpreadsheetText left = translate(comparison.children().get(0));
+    SpreadsheetText right = translate(comparison.children().get(1));
+    CheckedFormula margin = reads.book().margin(atWorst);
+    if (margin != null) {
+      SpreadsheetText off = new Translation(reads, margin, standing).translate(margin.expression());
+      left = atWorst.move().equals("+") ? left.plus(off) : left.minus(off);
+    }
+    return formula.operation(comparison).spreadsheet(List.of(left, right));
   }
 
   @Override

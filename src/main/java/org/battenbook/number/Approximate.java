@@ -126,6 +126,12 @@ public record Approximate(double value, double bound) implements Real {
     return value;
   }
 
+  /** As a decimal, to the fifteen digits that a double has. */
+  @Override
+  public String toString() {
+    return PlainDecimal.of(value);
+  }
+
   private static boolean isExactZero(Real number) {
     return number.isExact() && number.signum() == 0;
   }

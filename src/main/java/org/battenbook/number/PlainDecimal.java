@@ -35,6 +35,11 @@ public final class PlainDecimal {
             : numerator.divide(denominator, FIFTEEN_DIGITS));
   }
 
+  /** Whether a number ends as a decimal. */
+  public static boolean holds(Rational number) {
+    return endsAsDecimal(number.denominator());
+  }
+
   /** Whether a denominator has no prime factors but those of ten. */
   private static boolean endsAsDecimal(BigInteger denominator) {
     BigInteger odd = denominator.shiftRight(denominator.getLowestSetBit());

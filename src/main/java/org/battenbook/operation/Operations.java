@@ -27,7 +27,8 @@ public final class Operations {
           new RoundUp(),
           new RoundDown(),
           new RoundNearest(),
-          new RoundEvenly());
+          new RoundEvenly(),
+          new Tolerance());
 
   private static final List<Operation> FUNCTIONS =
       List.of(

@@ -31,7 +31,7 @@ public final class CellReader {
         new LiteralCell(rows.source()).read(rows.start(row, column), rows.end(row, column));
     return literal == null
         ? formula(rows.span(row, column), diagnostics)
-        : new Formula(literal, 1, null, literal.span());
+        : Formula.plain(literal, 1);
   }
 
   private static @Nullable Formula formula(Span cell, Diagnostics diagnostics) {

@@ -42,6 +42,7 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.AggregateFunction;
 import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Choice;
 import org.battenbook.syntax.DateLiteral;
@@ -83,8 +84,18 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
     if (faults.any()) {
       return null;
     }
-    Expression expression = result(tree.expression());
-    return sound(new Formula(expression, nextId, shownAs(tree), span(tree)));
+    Expression expression = result(tree.expression(0));
+    int nodeCount = nextId;
+    Formula tolerance = tree.PLUS_MINUS() == null ? null : tolerance(tree.expression(1));
+    return sound(new Formula(expression, nodeCount, tolerance, shownAs(tree), span(tree)));
+  }
+
+  /** What stands behind {@code ±}: a formula by itself. */
+  private Formula tolerance(ExpressionContext tree) {
+    nextId = 0;
+    Expression tolerance = visit(tree);
+    Expression whole = new Apply(nextId++, span(tree), "±", List.of(tolerance));
+    return new Formula(whole, nextId, null, null, span(tree));
   }
 
   /** The condition of a requirement or caution; absent, with a fault, where it cannot be read. */
@@ -94,13 +105,13 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
       return null;
     }
     Expression expression = visit(tree);
-    return sound(new Formula(expression, nextId, null, span(tree)));
+    return sound(new Formula(expression, nextId, null, null, span(tree)));
   }
 
   /** A message in quotes, its holes read. */
   @Nullable Formula message(Token text) {
     Expression message = text(text, true);
-    return sound(new Formula(message, nextId, null, message.span()));
+    return sound(Formula.plain(message, nextId));
   }
 
   private @Nullable Formula sound(Formula formula) {
@@ -186,7 +197,15 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
 
   @Override
   public Expression visitComparison(ComparisonContext comparison) {
-    return chain(comparison);
+    if (comparison.AT_WORST() == null) {
+      return chain(comparison);
+    }
+    Expression left = visit(comparison.rounding(0));
+    Expression right = visit(comparison.rounding(1));
+    Span sides = LineTokens.span(source, comparison.rounding(0)).to(span(comparison.rounding(1)));
+    String operation = operation(comparison.relation(0));
+    Apply compared = new Apply(nextId++, sides, operation, List.of(left, right));
+    return new AtWorst(nextId++, span(comparison), compared);
   }
 
   @Override

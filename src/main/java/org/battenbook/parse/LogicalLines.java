@@ -9,7 +9,7 @@ import org.battenbook.source.SourceText;
  * line begins with a sign or a word that cannot begin a statement: an operator, {@code then}.
  */
 final class LogicalLines {
-  private static final String OPERATORS = "+-−*×/÷^=<>≤≥≠,)";
+  private static final String OPERATORS = "+-−±*×/÷^=<>≤≥≠,)";
 
   private static final Set<String> GOES_ON =
       Set.of("then", "else", "and", "or", "over", "where", "rounded", "shown", "say", "because");
@@ -56,7 +56,16 @@ final class LogicalLines {
       return true;
     }
     String word = wordAt(start, source.lineEnd(line));
-    return GOES_ON.contains(word) || (word.equals("with") && isPreference(start, line));
+    return GOES_ON.contains(word)
+        || (word.equals("with") && isPreference(start, line))
+        || (word.equals("even") && isAtWorst(start, line));
+  }
+
+  /** {@code even at worst}, behind a comparison. */
+  private boolean isAtWorst(int start, int line) {
+    return text.substring(start, source.lineEnd(line))
+        .toLowerCase(Locale.ROOT)
+        .matches("even\\s+at\\s+worst\\b.*");
   }
 
   /** {@code with smallest length}, where a row is chosen. */

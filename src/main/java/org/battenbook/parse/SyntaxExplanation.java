@@ -124,6 +124,18 @@ final class SyntaxExplanation {
           line.span(at, line.count() - 1),
           "'%s' comes after 'shown as'",
           "'shown as' ends a line: put it last");
+    } else if (type == PLUS_MINUS && closesOperand(before)) {
+      fault(
+          "tolerance-not-last",
+          line.span(at),
+          "'%s' stands once, at the end of a whole formula",
+          "give what is that far off a line of its own, and use its name here");
+    } else if (before == AT_WORST && isOperator(type)) {
+      fault(
+          "at-worst-not-last",
+          line.span(at - 1),
+          "'%s' stands behind both sides of a comparison",
+          "write it as in width <= room even at worst");
     } else if (type == OVER && line.type(operandStart(at - 1) - 1) == COUNT_OF) {
       fault(
           "count-with-over",

@@ -126,8 +126,8 @@ final class TextBuilder {
   }
 
   private @Nullable TextPart hole(FormulaContext tree, Span inside) {
-    Expression shown = formula.hole(tree.expression());
-    if (shown instanceof Reference reference) {
+    Expression shown = formula.hole(tree.expression(0));
+    if (shown instanceof Reference reference && tree.PLUS_MINUS() == null) {
       return new TextPart.Hole(reference, formula.shownAs(tree));
     }
     faults.fault(

@@ -62,6 +62,8 @@ final class TokenJoins {
     boolean opensName = joined.isEmpty() || lastJoined() != WorkbookParser.WORD;
     if (isPreference(at)) {
       take(2, WorkbookParser.WITH);
+    } else if (isAtWorst(at)) {
+      take(3, WorkbookParser.AT_WORST);
     } else if (opensName && is("of", at + 1)) {
       beforeOf();
     } else {
@@ -125,7 +127,7 @@ final class TokenJoins {
     int type = line.type(at);
     if (type == WorkbookParser.PERCENT || type == WorkbookParser.DEGREE) {
       takeUnit(at);
-    } else if (type == WorkbookParser.WORD && !isPreference(at)) {
+    } else if (type == WorkbookParser.WORD && !isPreference(at) && !isAtWorst(at)) {
       takeUnit(boardFeet(at));
     }
   }
@@ -168,12 +170,12 @@ final class TokenJoins {
   /** {@code 12 in/height of wall}: only a name goes on with a further word. */
   private void refuseRunningIntoName(int last) {
     int slash = last - 1;
-    boolean runsOn = line.isWord(last + 1) && !isPreference(last + 1);
+    boolean runsOn = line.isWord(last + 1) && !isPreference(last + 1) && !isAtWorst(last + 1);
     if (!runsOn || line.type(slash) != WorkbookParser.SLASH) {
       return;
     }
     int lastWord = last + 1;
-    while (line.isWord(lastWord + 1)) {
+    while (line.isWord(lastWord + 1) && !isAtWorst(lastWord + 1)) {
       lastWord++;
     }
     int number = Math.max(0, at - 1);
@@ -193,6 +195,11 @@ final class TokenJoins {
   /** Whether {@code sum of} or its like stands there as two words. */
   static boolean isAggregate(LineTokens line, int index) {
     return AGGREGATES.contains(word(line, index)) && is(line, index + 1, "of");
+  }
+
+  /** {@code even at worst}, behind a comparison; a name cannot hold these words in this order. */
+  private boolean isAtWorst(int index) {
+    return is("even", index) && is("at", index + 1) && is("worst", index + 2);
   }
 
   /** {@code with smallest} or {@code with largest}, where a row is chosen. */

@@ -16,8 +16,22 @@ final class TokenKinds {
 
   private static final Set<Integer> OPERATORS =
       Set.of(
-          PLUS, MINUS, TIMES, SLASH, POWER, EQUALS, UNEQUAL, LESS, AT_MOST, GREATER, AT_LEAST, AND,
-          OR, NOT, ROUND);
+          PLUS_MINUS,
+          PLUS,
+          MINUS,
+          TIMES,
+          SLASH,
+          POWER,
+          EQUALS,
+          UNEQUAL,
+          LESS,
+          AT_MOST,
+          GREATER,
+          AT_LEAST,
+          AND,
+          OR,
+          NOT,
+          ROUND);
 
   private static final Set<Integer> WANTS_MORE =
       Set.of(

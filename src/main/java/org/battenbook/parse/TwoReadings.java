@@ -64,7 +64,13 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
 
   @Override
   public @Nullable Void visitComparison(ComparisonContext comparison) {
-    if (comparison.relation().size() > 1) {
+    if (comparison.AT_WORST() != null && !isOrder(comparison)) {
+      refuse(
+          "at-worst-of-no-order",
+          comparison,
+          "'even at worst' stands behind <, <=, > or >=",
+          "write it as in width <= room even at worst");
+    } else if (comparison.relation().size() > 1) {
       String first =
           text(comparison.getChild(0)) + between(comparison, 1) + text(comparison.getChild(2));
       String second =
@@ -76,6 +82,12 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
           "write %s and %s, or put one comparison in brackets".formatted(first, second));
     }
     return visitChildren(comparison);
+  }
+
+  private static boolean isOrder(ComparisonContext comparison) {
+    return comparison.relation().size() == 1
+        && comparison.relation(0).EQUALS() == null
+        && comparison.relation(0).UNEQUAL() == null;
   }
 
   @Override

@@ -446,6 +446,14 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
           new FunctionDefinition.Parameter(name(parameter.name()), kind(parameter.kind())));
     }
     Formula formula = faults.any() ? null : formulas().formula(tree.formula());
+    if (formula != null && formula.tolerance() != null) {
+      faults.fault(
+          "tolerance-in-function",
+          formula.tolerance().span(),
+          "a function has no tolerance of its own",
+          "write ± at the end of the line or column that calls it");
+      formula = null;
+    }
     functions.add(
         new FunctionDefinition(name(tree.name()), parameters, formula, line.note(), span(tree)));
     return null;

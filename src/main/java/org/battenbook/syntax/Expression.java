@@ -20,6 +20,7 @@ public sealed interface Expression
         Apply,
         Call,
         Choice,
+        AtWorst,
         Aggregate,
         Selection {
 

@@ -20,6 +20,8 @@ public interface ExpressionVisitor<R> {
 
   R choice(Choice choice);
 
+  R atWorst(AtWorst atWorst);
+
   R aggregate(Aggregate aggregate);
 
   R selection(Selection selection);

@@ -4,16 +4,30 @@ import org.battenbook.source.Span;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The right side of a line: an expression, and how its value is to be shown.
+ * The right side of a line: an expression, by how much its value may be off, and how it is shown.
  *
  * @param nodeCount how many nodes it has; their ids are 0 to {@code nodeCount - 1}
+ * @param tolerance what stands behind {@code ±}, with node ids of its own; absent where nothing
+ *     does
  * @param shownAs absent where the form is left to the workbook
  * @param span from the first word of the expression to the last of the form
  */
-public record Formula(Expression expression, int nodeCount, @Nullable ShownAs shownAs, Span span) {
+public record Formula(
+    Expression expression,
+    int nodeCount,
+    @Nullable Formula tolerance,
+    @Nullable ShownAs shownAs,
+    Span span) {
 
-  /** The expression as written, without its {@code shown as}. */
+  /** A formula that says nothing of tolerance and form. */
+  public static Formula plain(Expression expression, int nodeCount) {
+    return new Formula(expression, nodeCount, null, null, expression.span());
+  }
+
+  /** The expression as written with its tolerance, without its {@code shown as}. */
   public String text() {
-    return expression.span().text();
+    return tolerance == null
+        ? expression.span().text()
+        : span.source().span(span.start(), tolerance.span().end()).text();
   }
 }

@@ -31,9 +31,11 @@ public final class FormulaPrinter implements ExpressionVisitor<FormulaPrinter.Pi
 
   private FormulaPrinter() {}
 
-  /** A line's formula, its {@code shown as} included. */
+  /** A line's formula, its tolerance and its {@code shown as} included. */
   public static String print(Formula formula) {
-    return print(formula.expression()) + form(formula.shownAs());
+    Formula tolerance = formula.tolerance();
+    String within = tolerance == null ? "" : " " + print(tolerance.expression());
+    return print(formula.expression()) + within + form(formula.shownAs());
   }
 
   public static String print(Expression expression) {
@@ -123,6 +125,7 @@ public final class FormulaPrinter implements ExpressionVisitor<FormulaPrinter.Pi
       case "and" -> logical(apply, AND);
       case "not" -> new Piece("not " + at(NOT, first), NOT);
       case "negate" -> negated(first);
+      case "±" -> new Piece("± " + at(OPEN, first), OPEN);
       case "+", "-" -> infix(apply, SUM, at(SUM, first), at(PRODUCT, operands.get(1)));
       case "*" -> infix(apply, PRODUCT, at(PRODUCT, first), at(SIGN, operands.get(1)));
       case "/" -> infix(apply, PRODUCT, at(PRODUCT, first), divisor(first, operands.get(1)));
@@ -222,6 +225,11 @@ public final class FormulaPrinter implements ExpressionVisitor<FormulaPrinter.Pi
   }
 
   @Override
+  public Piece atWorst(AtWorst atWorst) {
+    return new Piece(at(COMPARISON, atWorst.comparison()) + " even at worst", COMPARISON);
+  }
+
+  @Override
   public Piece aggregate(Aggregate aggregate) {
     StringJoiner text = new StringJoiner(" ").add(aggregate.function().words());
     if (aggregate.of() != null) {
@@ -266,6 +274,9 @@ public final class FormulaPrinter implements ExpressionVisitor<FormulaPrinter.Pi
 
   /** Whether a rounding stands in it outside of all brackets. */
   private static boolean endsInRounding(Expression expression) {
+    if (expression instanceof AtWorst atWorst) {
+      return endsInRounding(atWorst.comparison());
+    }
     if (!(expression instanceof Apply apply)) {
       return false;
     }

@@ -2,6 +2,8 @@ package org.battenbook.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.battenbook.bind.Spot;
 import org.battenbook.bind.SpotFinder;
 import org.battenbook.book.Book;
@@ -13,9 +15,12 @@ import org.battenbook.book.Place;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedPlace;
 import org.battenbook.derive.Derivation;
+import org.battenbook.derive.ErrorBudget;
 import org.battenbook.derive.Feeds;
 import org.battenbook.derive.Why;
+import org.battenbook.evaluate.Evaluator;
 import org.battenbook.evaluate.Program;
 import org.battenbook.evaluate.Refill;
 import org.battenbook.evaluate.Results;
@@ -89,6 +94,16 @@ public final class Filled {
    */
   public Derivation why(String place) {
     return Why.of(results, spot(place));
+  }
+
+  /**
+   * How far a value may be off, and by what.
+   *
+   * @param place as a person says it
+   * @throws UnknownPlace when the words name no value, or more than one
+   */
+  public ErrorBudget errors(String place) {
+    return ErrorBudget.of(results, spot(place));
   }
 
   /**
@@ -193,13 +208,26 @@ public final class Filled {
   }
 
   private Edit refill(CheckedBook edited, Place place, int row, Diagnostics diagnostics) {
+    if (diagnostics.hasFaults()) {
+      return new Edit(null, List.of(), diagnostics.inOrder());
+    }
+    Optional<Set<Place>> changed = edited.changesFrom(checked);
     Program program =
-        diagnostics.hasFaults() ? null : results.program().edited(edited, place, diagnostics);
+        changed.isPresent()
+            ? results.program().edited(edited, changed.get(), diagnostics)
+            : Program.compile(edited, diagnostics);
     if (program == null) {
       return new Edit(null, List.of(), diagnostics.inOrder());
     }
-    Refill.Refilled refilled = Refill.after(program, results, place, row);
-    OpenedRows opened = RowCounting.count(refilled.results(), diagnostics);
+    Refill.Refilled edit =
+        changed.isEmpty()
+            ? new Refill.Refilled(Evaluator.fill(program), all(edited))
+            : Refill.after(
+                program,
+                results,
+                changed.get(),
+                one -> one == place || edited.isBeside(one) ? row : -1);
+    OpenedRows opened = RowCounting.count(edit.results(), diagnostics);
     if (!opened.equals(RowCounting.count(results, new Diagnostics()))) {
       diagnostics.fault(
           "edit-opens-rows",
@@ -211,6 +239,11 @@ public final class Filled {
     if (diagnostics.hasFaults()) {
       return new Edit(null, List.of(), diagnostics.inOrder());
     }
-    return new Edit(new Filled(refilled.results()), refilled.ran(), diagnostics.inOrder());
+    return new Edit(new Filled(edit.results()), edit.ran(), diagnostics.inOrder());
+  }
+
+  /** A first tolerance, or a last, moves how all is ordered. */
+  private static List<Place> all(CheckedBook book) {
+    return book.places().stream().map(CheckedPlace::place).toList();
   }
 }

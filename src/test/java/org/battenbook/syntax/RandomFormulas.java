@@ -53,7 +53,12 @@ public final class RandomFormulas {
   public Formula formula(int depth) {
     Expression expression = random.nextInt(8) == 0 ? textWithHoles() : expression(depth);
     ShownAs form = random.nextInt(4) == 0 ? form() : null;
-    return new Formula(expression, 0, form, NOWHERE);
+    Formula tolerance = random.nextInt(6) == 0 ? tolerance(expression(1)) : null;
+    return new Formula(expression, 0, tolerance, form, NOWHERE);
+  }
+
+  private static Formula tolerance(Expression of) {
+    return new Formula(new Apply(0, NOWHERE, "±", List.of(of)), 0, null, null, NOWHERE);
   }
 
   private Expression expression(int depth) {
@@ -62,7 +67,7 @@ public final class RandomFormulas {
 
   private Expression inner(int depth) {
     IntFunction<Expression> next = i -> expression(depth);
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(13)) {
       case 0 -> new Choice(0, NOWHERE, next.apply(0), next.apply(1), next.apply(2));
       case 1 -> new Apply(0, NOWHERE, "not", List.of(next.apply(0)));
       case 2 -> new Apply(0, NOWHERE, "negate", List.of(next.apply(0)));
@@ -70,8 +75,14 @@ public final class RandomFormulas {
       case 4 -> new Call(0, NOWHERE, name(), IntStream.range(0, 2).mapToObj(next).toList());
       case 5 -> aggregate(depth);
       case 6 -> selection(depth);
+      case 7 -> atWorst(next.apply(0), next.apply(1));
       default -> new Apply(0, NOWHERE, of(BINARY), List.of(next.apply(0), next.apply(1)));
     };
+  }
+
+  private Expression atWorst(Expression left, Expression right) {
+    String relation = of(List.of("<", "<=", ">", ">="));
+    return new AtWorst(0, NOWHERE, new Apply(0, NOWHERE, relation, List.of(left, right)));
   }
 
   private Expression leaf() {

@@ -13,7 +13,9 @@ public final class TreeText implements ExpressionVisitor<String> {
   private TreeText() {}
 
   public static String of(Formula formula) {
-    return of(formula.expression()) + form(formula.shownAs());
+    Formula tolerance = formula.tolerance();
+    String within = tolerance == null ? "" : " " + of(tolerance.expression());
+    return of(formula.expression()) + within + form(formula.shownAs());
   }
 
   public static String of(Expression expression) {
@@ -97,6 +99,11 @@ public final class TreeText implements ExpressionVisitor<String> {
   @Override
   public String choice(Choice choice) {
     return list("if", choice.children());
+  }
+
+  @Override
+  public String atWorst(AtWorst atWorst) {
+    return list("even-at-worst", atWorst.children());
   }
 
   @Override

@@ -1,0 +1,77 @@
+package org.battenbook.check;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Column;
+import org.battenbook.book.Layer;
+import org.battenbook.book.Place;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.Name;
+import org.battenbook.value.Kind;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The nameless places beside those of a book: what the {@code ±} of a layer comes to, in each row
+ * of a column; and in which rows a column is filled in by hand, so that its formula has no say.
+ */
+final class Beside {
+  private final Map<Source, Place> tolerances = new LinkedHashMap<>();
+  private final Map<Place, Source> sources = new HashMap<>();
+  private final Map<Column, Place> filled = new LinkedHashMap<>();
+  private final Map<Column, CheckedFormula> filledConditions = new HashMap<>();
+
+  /** Where a {@code ±} stands: in a place, as one of its layers sets it. */
+  record Source(Place place, int layer) {
+    /** The layer that holds, and what rows say. */
+    static Source of(Place place) {
+      return new Source(place, place.layers().size() - 1);
+    }
+  }
+
+  /** The place of what the {@code ±} of a layer comes to; absent where nothing has one. */
+  @Nullable Place tolerance(Source source) {
+    return tolerances.get(source);
+  }
+
+  /** Whose tolerance a place is; absent for any other place. */
+  @Nullable Source source(Place place) {
+    return sources.get(place);
+  }
+
+  boolean isEmpty() {
+    return tolerances.isEmpty();
+  }
+
+  Place addTolerance(Source source, Layer layer, @Nullable Beside before) {
+    Place known = before == null ? null : before.tolerance(source);
+    Name name = new Name("tolerance of " + source.place().name(), source.place().name().span());
+    Place place = known == null ? source.place().beside(name, layer) : known;
+    tolerances.put(source, place);
+    sources.put(place, source);
+    return place;
+  }
+
+  /** The condition that a row of a column is filled in; absent where that does not matter. */
+  @Nullable CheckedFormula filled(Column column) {
+    return filledConditions.get(column);
+  }
+
+  Place addFilled(Column column, @Nullable Beside before) {
+    Place known = before == null ? null : before.filled.get(column);
+    Name name = new Name(column.name() + " filled in", column.name().span());
+    Place place = known == null ? column.beside(name, column.layer()) : known;
+    filled.put(column, place);
+    Composition condition = new Composition(column.name().span());
+    Expression read = condition.read(place, Optional.empty(), Kind.YES_NO);
+    filledConditions.put(column, condition.formula(read, Scope.of(column, 0)));
+    return place;
+  }
+
+  /** Whether a place is one of those beside the book's. */
+  boolean isBeside(Place place) {
+    return sources.containsKey(place) || filled.containsValue(place);
+  }
+}

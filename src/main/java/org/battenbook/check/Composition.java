@@ -1,0 +1,208 @@
+package org.battenbook.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.check.Need.Reach;
+import org.battenbook.number.Rational;
+import org.battenbook.operation.Operations;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Aggregate;
+import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.AtWorst;
+import org.battenbook.syntax.Call;
+import org.battenbook.syntax.Choice;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.FirstRow;
+import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.QuantityLiteral;
+import org.battenbook.syntax.Reference;
+import org.battenbook.syntax.Root;
+import org.battenbook.syntax.Selection;
+import org.battenbook.syntax.TextLiteral;
+import org.battenbook.syntax.TruthLiteral;
+import org.battenbook.unit.Dimension;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+
+/** Composes a formula that nobody wrote out of parts of those that people wrote. */
+final class Composition {
+  /** Larger ones help nobody, and every stage has to walk them. */
+  private static final int MOST_NODES = 20_000;
+
+  /** What is to be known of a node beside its kind, where there is nothing. */
+  private static final Object NOTHING = "nothing";
+
+  private final Span span;
+  private final List<Learned> learned = new ArrayList<>();
+  private final Set<Need> needs = new LinkedHashSet<>();
+
+  private record Learned(Expression node, Kind kind, Object fact) {}
+
+  /** That a part cannot be read from where the formula is to stand. */
+  static final class OutOfReach extends RuntimeException {
+    OutOfReach(Expression node) {
+      super("what '%s' reads in another row".formatted(node.span().text()), null, false, false);
+    }
+  }
+
+  /**
+   * Begins one.
+   *
+   * @param span what it is told to be
+   */
+  Composition(Span span) {
+    this.span = span;
+  }
+
+  /** The composed formula, to run where another one does. */
+  CheckedFormula formula(Expression whole, Scope around) {
+    Scope scope =
+        new Scope(around.file(), around.page(), around.table(), around.outer(), List.of(), null);
+    Formula formula = new Formula(whole, learned.size(), null, null, span);
+    CheckedFormula checked = new CheckedFormula(formula, scope);
+    for (Learned one : learned) {
+      checked.setKind(one.node(), one.kind());
+      checked.setFact(one.node(), one.fact());
+    }
+    needs.forEach(checked::need);
+    return checked;
+  }
+
+  Expression number(Rational number) {
+    return amount(number, Dimension.NONE);
+  }
+
+  /** A value that is no quantity, as a formula says it. */
+  Expression constant(Value value, Kind kind) {
+    Expression literal =
+        value instanceof Value.YesNo yesNo
+            ? new TruthLiteral(learned.size(), span, yesNo.yes())
+            : new TextLiteral(learned.size(), span, List.of());
+    return keep(literal, kind, value);
+  }
+
+  Expression amount(Rational number, Dimension dimension) {
+    Value value = new Value.Amount(new Quantity(number, dimension));
+    QuantityLiteral literal = new QuantityLiteral(learned.size(), span, List.of());
+    return keep(literal, new Kind.Measured(dimension), value);
+  }
+
+  Expression apply(String operation, Kind kind, Expression... operands) {
+    Apply apply = new Apply(learned.size(), span, operation, List.of(operands));
+    return keep(apply, kind, Operations.find(operation).orElseThrow());
+  }
+
+  Expression size(Expression of, Kind kind) {
+    Call call = new Call(learned.size(), span, new Name("abs", span), List.of(of));
+    return keep(call, kind, Operations.find("abs").orElseThrow());
+  }
+
+  Expression choice(Expression condition, Expression then, Expression otherwise, Kind kind) {
+    return keep(new Choice(learned.size(), span, condition, then, otherwise), kind, NOTHING);
+  }
+
+  /** What a place holds in the row that a path leads to; in the own row, or a line, without one. */
+  Expression read(Place place, Optional<Path> row, Kind kind) {
+    if (row.isEmpty()) {
+      return read(new Path(new Target.Here(place), List.of()), kind);
+    }
+    List<Column> through = new ArrayList<>(row.get().through());
+    through.add((Column) place);
+    return read(new Path(row.get().target(), through), kind);
+  }
+
+  Expression read(Path path, Kind kind) {
+    need(path);
+    Reference reference = new Reference(learned.size(), span, Root.HERE, List.of());
+    return keep(reference, kind, path);
+  }
+
+  private void need(Path path) {
+    if (path.target() instanceof Target.Here here) {
+      needs.add(
+          new Need(here.place(), here.place() instanceof Column ? Reach.SAME_ROW : Reach.WHOLE));
+    } else if (path.target() instanceof Target.Above above) {
+      needs.add(new Need(above.column(), Reach.ROW_ABOVE));
+    } else if (path.target() instanceof Target.Outer outer) {
+      needs.add(new Need(outer.column(), Reach.WHOLE));
+    }
+    path.through().forEach(column -> needs.add(new Need(column, Reach.WHOLE)));
+  }
+
+  /** A part as it reads from here. */
+  Expression copy(Part part) {
+    Part meant = part.meant();
+    Expression node = meant.node();
+    if (node instanceof Reference reference) {
+      return copy(meant, reference);
+    }
+    boolean ofOwnRow = meant.row().isEmpty() && meant.arguments().isEmpty();
+    boolean wholly = node instanceof Aggregate || node instanceof Selection;
+    if (((wholly || node instanceof FirstRow) && !ofOwnRow)
+        || node instanceof AtWorst
+        || (node instanceof TextLiteral text && !text.children().isEmpty())) {
+      throw new OutOfReach(node);
+    }
+    List<Expression> children =
+        node.children().stream()
+            .map(child -> wholly ? asItIs(meant.at(child)) : copy(meant.at(child)))
+            .toList();
+    if (wholly || node instanceof Call) {
+      meant.formula().needs().forEach(needs::add);
+    }
+    return again(meant, children);
+  }
+
+  private Expression copy(Part part, Reference reference) {
+    CheckedFormula formula = part.formula();
+    Path path = part.seen(formula.path(reference)).orElseThrow(() -> new OutOfReach(reference));
+    if (path.target() instanceof Target.Inherited) {
+      formula.needs().forEach(needs::add);
+    }
+    return read(path, formula.kind(reference));
+  }
+
+  /** What stands inside an aggregate reads the rows that this goes through. */
+  private Expression asItIs(Part part) {
+    Expression node = part.node();
+    if (node instanceof AtWorst) {
+      throw new OutOfReach(node);
+    }
+    return again(part, node.children().stream().map(child -> asItIs(part.at(child))).toList());
+  }
+
+  private Expression again(Part part, List<Expression> children) {
+    Expression node = part.node();
+    Object fact = part.formula().fact(node);
+    return keep(
+        Renumbered.of(node, learned.size(), children),
+        part.formula().kind(node),
+        fact == null ? NOTHING : fact);
+  }
+
+  private Expression keep(Expression node, Kind kind, Object fact) {
+    if (learned.size() >= MOST_NODES) {
+      throw new OutOfReach(node);
+    }
+    learned.add(new Learned(node, kind, fact));
+    return node;
+  }
+
+  /** The column by which the rows of a table are called. */
+  static Column key(Table table) {
+    Column key = table.keyColumn();
+    if (key == null) {
+      throw new IllegalArgumentException(table + " has no key column");
+    }
+    return key;
+  }
+}

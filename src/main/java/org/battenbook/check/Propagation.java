@@ -1,0 +1,248 @@
+package org.battenbook.check;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.check.Beside.Source;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Aggregate;
+import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.Call;
+import org.battenbook.syntax.Choice;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.Reference;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Follows each {@code ±} into a formula: through the places that it reads, and there through sums,
+ * differences, and factors and divisors that are not off themselves. A rounding ends the way, since
+ * what is rounded is a decision. Where there is no such way, that is a barrier.
+ */
+final class Propagation {
+  /** By so many ways at most: formulas that read formulas multiply. */
+  private static final int MOST_WAYS = 5_000;
+
+  private final Map<Place, CheckedPlace> places;
+  private final Beside beside;
+  private final Reaches reaches;
+
+  /** A place whose value before a change is written, not worked out. */
+  private final @Nullable Place written;
+
+  private final List<Term> terms = new ArrayList<>();
+  private final List<Barrier> barriers = new ArrayList<>();
+  private final Set<Place> underway = new HashSet<>();
+  private int ways;
+
+  /**
+   * One way of an error into the value.
+   *
+   * @param row the path to the source's row; empty for a line, and for the own row
+   */
+  record Term(Source source, Optional<Path> row, Weight weight) {}
+
+  /**
+   * What an error does not go through.
+   *
+   * @param weight under which conditions it comes there
+   * @param what in words, with where it stands
+   */
+  record Barrier(Weight weight, String what, Span at) {}
+
+  Propagation(
+      Map<Place, CheckedPlace> places, Beside beside, Reaches reaches, @Nullable Place written) {
+    this.places = places;
+    this.beside = beside;
+    this.reaches = reaches;
+    this.written = written;
+  }
+
+  /** Every way of an error into what was followed. */
+  List<Term> terms() {
+    return terms;
+  }
+
+  List<Barrier> barriers() {
+    return barriers;
+  }
+
+  /** Follows what a part reads. */
+  void follow(Part part, Weight weight) {
+    if (!reaches.into(part)) {
+      return;
+    }
+    Expression node = part.node();
+    if (ways > MOST_WAYS) {
+      return;
+    }
+    if (++ways > MOST_WAYS) {
+      barrier(weight, "more than %d ways into".formatted(MOST_WAYS), part);
+    } else if (node instanceof Reference reference) {
+      reference(part, reference, weight);
+    } else if (node instanceof Apply apply) {
+      apply(part, apply, weight);
+    } else if (node instanceof Call call) {
+      call(part, call, weight);
+    } else if (node instanceof Choice choice) {
+      Part condition = part.at(choice.condition());
+      follow(part.at(choice.then()), weight.where(condition, true));
+      follow(part.at(choice.otherwise()), weight.where(condition, false));
+    } else if (node instanceof Aggregate) {
+      barrier(weight, "what goes over rows", part);
+    }
+  }
+
+  private void apply(Part part, Apply apply, Weight weight) {
+    Part left = part.at(apply.children().get(0));
+    Part right = part.at(apply.children().get(apply.children().size() - 1));
+    switch (apply.operation()) {
+      case "+" -> {
+        follow(left, weight);
+        follow(right, weight);
+      }
+      case "-" -> {
+        follow(left, weight);
+        follow(right, weight.negated());
+      }
+      case "negate" -> follow(left, weight.negated());
+      case "*" -> product(part, left, right, weight);
+      case "/" -> {
+        if (reaches.into(right)) {
+          barrier(weight, "a divisor that is off itself", part);
+        } else {
+          follow(left, weight.over(right));
+        }
+      }
+      default -> barrier(weight, "a power", part);
+    }
+  }
+
+  private void product(Part part, Part left, Part right, Weight weight) {
+    boolean leftIsOff = reaches.into(left);
+    if (leftIsOff && reaches.into(right)) {
+      barrier(weight, "a product of two that are both off", part);
+    } else if (leftIsOff) {
+      follow(left, weight.times(right));
+    } else {
+      follow(right, weight.times(left));
+    }
+  }
+
+  private void call(Part part, Call call, Weight weight) {
+    CheckedFunction function = part.formula().function(call);
+    if (function == null) {
+      barrier(weight, "a function", part);
+      return;
+    }
+    List<Part> arguments = call.arguments().stream().map(part::at).toList();
+    follow(part.calling(function.body(), arguments), weight);
+  }
+
+  private void reference(Part part, Reference reference, Weight weight) {
+    Path path = part.formula().path(reference);
+    if (!path.through().isEmpty()) {
+      through(part, path, weight);
+    } else if (path.target() instanceof Target.Parameter) {
+      follow(part.meant(), weight);
+    } else if (path.target() instanceof Target.Here here) {
+      enter(here.place(), part, weight);
+    } else if (path.target() instanceof Target.Inherited inherited) {
+      inherited(inherited, part, weight);
+    } else {
+      barrier(weight, "what reads another row of its own table", part);
+    }
+  }
+
+  private void through(Part part, Path path, Weight weight) {
+    int last = path.through().size() - 1;
+    Path rowPath = new Path(path.target(), path.through().subList(0, last));
+    Optional<Path> row = part.seen(rowPath);
+    if (row.isEmpty()) {
+      barrier(weight, "a row that is found in another row", part);
+      return;
+    }
+    Column column = path.through().get(last);
+    enter(column, new Part(part.formula(), part.node(), row, List.of()), weight);
+  }
+
+  /** Into a place that is read, in the row of the part that reads it. */
+  private void enter(Place place, Part reader, Weight weight) {
+    CheckedPlace checked = places.get(place);
+    if (checked == null || !(checked.kind() instanceof Kind.Measured) || !underway.add(place)) {
+      return;
+    }
+    addSource(Source.of(place), reader, weight);
+    CheckedFormula formula = checked.formula();
+    Weight unfilled = weight;
+    if (place instanceof Column column) {
+      CheckedFormula filled = beside.filled(column);
+      unfilled = filled == null ? weight : weight.where(reader.reading(filled), false);
+      cellFormulas(checked, column, reader, weight);
+    }
+    if (formula != null) {
+      boolean inRow = place instanceof Column;
+      Part part = inRow ? reader.reading(formula) : Part.of(formula, formula.expression());
+      follow(part, unfilled);
+    }
+    underway.remove(place);
+  }
+
+  /** A formula that stands in one row's cell counts in the row of that name alone. */
+  private void cellFormulas(CheckedPlace checked, Column column, Part reader, Weight weight) {
+    Map<Integer, CheckedFormula> formulas = new TreeMap<>(checked.cells().formulas());
+    formulas.forEach(
+        (row, cell) -> {
+          if (reaches.into(Part.of(cell, cell.expression()))) {
+            Part inCell = reader.reading(cell);
+            Part isThere = reader.reading(isRow(column, row, cell));
+            if (cell.readsInherited()) {
+              barrier(weight, "a change of a cell that reads what it changes", inCell);
+            } else {
+              follow(inCell, weight.where(isThere, true));
+            }
+          }
+        });
+  }
+
+  private CheckedFormula isRow(Column column, int row, CheckedFormula cell) {
+    Column key = Composition.key(column.table());
+    CheckedPlace names = places.get(key);
+    Value name = names == null ? null : names.cells().value(row);
+    Composition compared = new Composition(cell.formula().span());
+    Expression read = compared.read(key, Optional.empty(), Kind.TEXT);
+    Expression text = compared.constant(name == null ? new Value.Text("") : name, Kind.TEXT);
+    return compared.formula(compared.apply("=", Kind.YES_NO, read, text), cell.scope());
+  }
+
+  private void inherited(Target.Inherited inherited, Part reader, Weight weight) {
+    CheckedPlace checked = places.get(inherited.place());
+    if (checked == null || inherited.place() == written) {
+      return;
+    }
+    addSource(new Source(inherited.place(), inherited.layer()), reader, weight);
+    CheckedFormula replaced = checked.layers().get(inherited.layer()).formula();
+    if (replaced != null) {
+      follow(reader.reading(replaced), weight);
+    }
+  }
+
+  private void addSource(Source source, Part reader, Weight weight) {
+    if (beside.tolerance(source) != null) {
+      boolean inRow = source.place() instanceof Column;
+      terms.add(new Term(source, inRow ? reader.row() : Optional.empty(), weight));
+    }
+  }
+
+  private void barrier(Weight weight, String what, Part part) {
+    Span at = part.node().span();
+    barriers.add(new Barrier(weight, "%s, '%s' (%s)".formatted(what, at.text(), at.place()), at));
+  }
+}

@@ -1,0 +1,123 @@
+package org.battenbook.check;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.battenbook.book.Place;
+import org.battenbook.check.Beside.Source;
+import org.battenbook.syntax.Aggregate;
+import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.Call;
+import org.battenbook.syntax.Choice;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.Reference;
+import org.battenbook.value.Kind;
+
+/** Whether any {@code ±} comes into a formula, however it does. */
+final class Reaches {
+  private static final Set<String> ARITHMETIC = Set.of("+", "-", "*", "/", "^", "negate");
+
+  private final Map<Place, CheckedPlace> places;
+  private final Beside beside;
+  private final Set<Place> reached = new HashSet<>();
+  private final Set<Place> unreached = new HashSet<>();
+
+  /** What was looked into since the question; where places read each other, each is once. */
+  private final Set<Place> seen = new HashSet<>();
+
+  private int depth;
+
+  Reaches(Map<Place, CheckedPlace> places, Beside beside) {
+    this.places = places;
+    this.beside = beside;
+  }
+
+  boolean into(Part part) {
+    Expression node = part.node();
+    if (node instanceof Reference reference) {
+      return intoReference(part, reference);
+    }
+    if (node instanceof Apply apply) {
+      return ARITHMETIC.contains(apply.operation()) && intoAny(part, apply.children());
+    }
+    if (node instanceof Call call) {
+      CheckedFunction function = part.formula().function(call);
+      List<Part> arguments = call.arguments().stream().map(part::at).toList();
+      return function == null
+          ? intoAny(part, call.arguments())
+          : into(part.calling(function.body(), arguments));
+    }
+    if (node instanceof Choice choice) {
+      return into(part.at(choice.then())) || into(part.at(choice.otherwise()));
+    }
+    return node instanceof Aggregate aggregate
+        && aggregate.of() != null
+        && into(part.at(aggregate.of()));
+  }
+
+  private boolean intoAny(Part part, List<Expression> nodes) {
+    return nodes.stream().anyMatch(node -> into(part.at(node)));
+  }
+
+  private boolean intoReference(Part part, Reference reference) {
+    Path path = part.formula().path(reference);
+    if (!path.through().isEmpty()) {
+      return into(path.through().get(path.through().size() - 1));
+    }
+    Target target = path.target();
+    if (target instanceof Target.Parameter) {
+      return into(part.meant());
+    }
+    if (target instanceof Target.Here here) {
+      return into(here.place());
+    }
+    if (target instanceof Target.Above above) {
+      return into(above.column());
+    }
+    if (target instanceof Target.Outer outer) {
+      return into(outer.column());
+    }
+    return target instanceof Target.Inherited inherited && intoInherited(inherited);
+  }
+
+  private boolean intoInherited(Target.Inherited inherited) {
+    CheckedPlace checked = places.get(inherited.place());
+    CheckedFormula replaced =
+        checked == null ? null : checked.layers().get(inherited.layer()).formula();
+    return beside.tolerance(new Source(inherited.place(), inherited.layer())) != null
+        || (replaced != null && into(Part.of(replaced, replaced.expression())));
+  }
+
+  /** Whether one comes into the value of a place in any row. */
+  boolean into(Place place) {
+    if (reached.contains(place) || unreached.contains(place) || !seen.add(place)) {
+      return reached.contains(place);
+    }
+    depth++;
+    boolean found = beside.tolerance(Source.of(place)) != null || intoFormulas(place);
+    depth--;
+    if (found) {
+      reached.add(place);
+    }
+    if (depth == 0) {
+      // Only of the whole is a no certain: what was met twice was not looked into again.
+      if (!found) {
+        unreached.addAll(seen);
+      }
+      seen.clear();
+    }
+    return found;
+  }
+
+  private boolean intoFormulas(Place place) {
+    CheckedPlace checked = places.get(place);
+    if (checked == null || !(checked.kind() instanceof Kind.Measured)) {
+      return false;
+    }
+    CheckedFormula formula = checked.formula();
+    return (formula != null && into(Part.of(formula, formula.expression())))
+        || checked.cells().formulas().values().stream()
+            .anyMatch(cell -> into(Part.of(cell, cell.expression())));
+  }
+}

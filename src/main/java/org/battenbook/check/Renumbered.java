@@ -1,0 +1,101 @@
+package org.battenbook.check;
+
+import java.util.List;
+import org.battenbook.syntax.Aggregate;
+import org.battenbook.syntax.Apply;
+import org.battenbook.syntax.AtWorst;
+import org.battenbook.syntax.Call;
+import org.battenbook.syntax.Choice;
+import org.battenbook.syntax.DateLiteral;
+import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.ExpressionVisitor;
+import org.battenbook.syntax.FirstRow;
+import org.battenbook.syntax.QuantityLiteral;
+import org.battenbook.syntax.Reference;
+import org.battenbook.syntax.Selection;
+import org.battenbook.syntax.TextLiteral;
+import org.battenbook.syntax.TruthLiteral;
+
+/** A node again, with the id and the children that it has in another tree. */
+record Renumbered(int id, List<Expression> children) implements ExpressionVisitor<Expression> {
+
+  static Expression of(Expression node, int id, List<Expression> children) {
+    return node.accept(new Renumbered(id, children));
+  }
+
+  @Override
+  public Expression quantity(QuantityLiteral literal) {
+    return new QuantityLiteral(id, literal.span(), literal.parts());
+  }
+
+  @Override
+  public Expression text(TextLiteral literal) {
+    return new TextLiteral(id, literal.span(), literal.parts());
+  }
+
+  @Override
+  public Expression date(DateLiteral literal) {
+    return new DateLiteral(id, literal.span(), literal.date());
+  }
+
+  @Override
+  public Expression truth(TruthLiteral literal) {
+    return new TruthLiteral(id, literal.span(), literal.truth());
+  }
+
+  @Override
+  public Expression reference(Reference reference) {
+    return new Reference(id, reference.span(), reference.root(), reference.names());
+  }
+
+  @Override
+  public Expression firstRow(FirstRow firstRow) {
+    return new FirstRow(id, firstRow.span());
+  }
+
+  @Override
+  public Expression apply(Apply apply) {
+    return new Apply(id, apply.span(), apply.operation(), children);
+  }
+
+  @Override
+  public Expression call(Call call) {
+    return new Call(id, call.span(), call.function(), children);
+  }
+
+  @Override
+  public Expression choice(Choice choice) {
+    return new Choice(id, choice.span(), children.get(0), children.get(1), children.get(2));
+  }
+
+  @Override
+  public Expression atWorst(AtWorst atWorst) {
+    return new AtWorst(id, atWorst.span(), (Apply) children.get(0));
+  }
+
+  @Override
+  public Expression aggregate(Aggregate aggregate) {
+    int last = children.size() - 1;
+    return new Aggregate(
+        id,
+        aggregate.span(),
+        aggregate.function(),
+        aggregate.of() == null ? null : children.get(0),
+        aggregate.table(),
+        aggregate.where() == null ? null : children.get(last));
+  }
+
+  @Override
+  public Expression selection(Selection selection) {
+    int last = children.size() - 1;
+    Selection.Preference preference = selection.preference();
+    return new Selection(
+        id,
+        selection.span(),
+        selection.table(),
+        selection.where() == null ? null : children.get(0),
+        preference == null
+            ? null
+            : new Selection.Preference(preference.largest(), children.get(last)));
+  }
+}
