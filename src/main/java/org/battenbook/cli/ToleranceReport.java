@@ -71,7 +71,7 @@ final class ToleranceReport {
       table.add(
           List.of(
               filled.value(source.spot()).words(),
-              filled.value(source.toleranceSpot()).shown().text(),
+              readable(source.tolerance(), form(source.spot())),
               ExactText.of(new Value.Amount(source.coefficient())),
               readable(source.contribution(), form),
               filled.value(source.spot()).at()));

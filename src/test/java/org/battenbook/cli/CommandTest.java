@@ -80,6 +80,17 @@ class CommandTest {
   }
 
   @Test
+  void why_tells_how_far_a_value_may_be_off() {
+    String place = "lite play across of Fares of 1911";
+    Golden.assertSame("commands/why-tolerance.txt", answer(0, "why", MUSEUM, place, "--tolerance"));
+    assertThat(answer(0, "why", MUSEUM, place, "--tolerance", "--json"))
+        .contains("\"worst\": \"3/64 in\"")
+        .contains("\"coefficient\": \"-1\"");
+    assertThat(answer(0, "why", MUSEUM, "overlap of Fares of 1911", "--tolerance"))
+        .contains("nothing that it is worked out from has a ±");
+  }
+
+  @Test
   void feeds_tells_what_depends_on_a_value() {
     Golden.assertSame("commands/feeds-saw-kerf.txt", answer(0, "feeds", MUSEUM, "saw kerf"));
     assertThat(answer(0, "feeds", MUSEUM, "total weight")).contains("feeds nothing");
