@@ -42,7 +42,8 @@ class ArchitectureTest {
           parse     : syntax
           operation : value source
           listing   : number source
-          book      : parse unit listing
+          picture   :
+          book      : parse unit listing picture
           bind      : book value
           check     : bind operation
           column    : number
@@ -73,6 +74,7 @@ class ArchitectureTest {
           "export",
               List.of(
                   "org.apache.poi..", "org.apache.commons.compress..", "org.apache.commons.io.."),
+          "picture", List.of("com.drew.."),
           "answer", List.of("com.fasterxml.."),
           "cli", List.of("picocli.."));
 

@@ -19,6 +19,7 @@ public final class Book {
   private final @Nullable Name currency;
   private final @Nullable ShownAs lengths;
   private final Map<SourceText, Set<SourceText>> seen;
+  private final Pictures pictures;
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private List<Page> first = List.of();
   private final Map<String, Table> tables = new LinkedHashMap<>();
@@ -29,17 +30,24 @@ public final class Book {
       String title,
       @Nullable Name currency,
       @Nullable ShownAs lengths,
-      Map<SourceText, Set<SourceText>> seen) {
+      Map<SourceText, Set<SourceText>> seen,
+      Pictures pictures) {
     this.source = source;
     this.title = title;
     this.currency = currency;
     this.lengths = lengths;
     this.seen = new LinkedHashMap<>(seen);
+    this.pictures = pictures;
   }
 
   /** The job's own text. */
   public SourceText source() {
     return source;
+  }
+
+  /** The image files that the job's texts name. */
+  public Pictures pictures() {
+    return pictures;
   }
 
   public String title() {

@@ -36,7 +36,8 @@ public final class BookAssembly {
     this.files = files;
     this.diagnostics = diagnostics;
     WorkbookFile job = files.job();
-    this.book = new Book(job.source(), title(job), currency(), lengths(), files.seen());
+    this.book =
+        new Book(job.source(), title(job), currency(), lengths(), files.seen(), files.pictures());
     this.openings = new OpeningAssembly(book, opened, diagnostics);
   }
 

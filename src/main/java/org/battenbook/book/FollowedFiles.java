@@ -29,12 +29,14 @@ public final class FollowedFiles {
   private final List<SourceText> open = new ArrayList<>();
   private final Map<List<Object>, Listing> lists = new HashMap<>();
   private final WorkbookFile job;
+  private final Pictures pictures;
 
   private FollowedFiles(String job, Loader loader, Diagnostics diagnostics)
       throws Loader.Unreadable {
     this.loader = loader;
     this.diagnostics = diagnostics;
     this.job = visit(loader.load(job, null));
+    this.pictures = new Pictures(loader, this.job.source());
   }
 
   /**
@@ -72,6 +74,11 @@ public final class FollowedFiles {
       lists.put(named, known);
     }
     return known;
+  }
+
+  /** The image files that the job's texts name. */
+  Pictures pictures() {
+    return pictures;
   }
 
   private WorkbookFile visit(SourceText text) {

@@ -1,6 +1,7 @@
 package org.battenbook.book;
 
 import org.battenbook.listing.Listing;
+import org.battenbook.picture.PictureSize;
 import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,18 @@ public interface Loader {
    * @throws Unreadable when it cannot be read or may not be
    */
   default Listing list(String path, SourceText from, @Nullable String page) throws Unreadable {
+    throw new Unreadable("no-such-file", "there is no file '%s'".formatted(path), "");
+  }
+
+  /**
+   * Reads the size of an image. Where workbooks come from may hold no images: then none of any name
+   * is there.
+   *
+   * @param path as a text of the job names it
+   * @param from the job
+   * @throws Unreadable when it cannot be read, may not be, or is none
+   */
+  default PictureSize picture(String path, SourceText from) throws Unreadable {
     throw new Unreadable("no-such-file", "there is no file '%s'".formatted(path), "");
   }
 

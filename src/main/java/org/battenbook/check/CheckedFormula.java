@@ -11,6 +11,7 @@ import java.util.Set;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Table;
 import org.battenbook.operation.Operation;
+import org.battenbook.operation.PixelCount;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
 import org.battenbook.syntax.AtWorst;
@@ -87,6 +88,20 @@ public final class CheckedFormula {
     return formula.equals(other.formula)
         && Arrays.equals(facts, other.facts)
         && needs.equals(other.needs);
+  }
+
+  /** Whether it counts pixels of an image file anywhere. */
+  public boolean countsPixels() {
+    return countsPixels(formula.expression());
+  }
+
+  private boolean countsPixels(Expression node) {
+    return isPixelCount(node) || node.children().stream().anyMatch(this::countsPixels);
+  }
+
+  /** Whether a node counts the pixels of an image file. */
+  public boolean isPixelCount(Expression node) {
+    return facts[node.id()] instanceof PixelCount;
   }
 
   /** What was learned of a node besides its kind; absent where nothing is. */

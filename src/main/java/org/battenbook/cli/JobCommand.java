@@ -31,6 +31,7 @@ abstract class JobCommand implements Callable<Integer> {
     }
     Filled filled = workbook.fill();
     messages.tellFaults(filled);
+    messages.tell(filled.pictureCautions());
     return answer(workbook, filled).code();
   }
 

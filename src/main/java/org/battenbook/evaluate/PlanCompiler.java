@@ -12,6 +12,7 @@ import org.battenbook.check.CheckedFunction;
 import org.battenbook.check.Path;
 import org.battenbook.check.Target;
 import org.battenbook.operation.Operations;
+import org.battenbook.operation.PixelCount;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
 import org.battenbook.syntax.AtWorst;
@@ -211,6 +212,9 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   public Plan call(Call call) {
     CheckedFunction function = formula.function(call);
     List<Plan> arguments = plans(call.arguments());
+    if (function == null && formula.operation(call) instanceof PixelCount count) {
+      return new PicturePlan(call, count, arguments.get(0), book.book().pictures());
+    }
     return function == null
         ? new ApplyPlan(call, formula.operation(call), arguments)
         : new FunctionPlan(call, arguments, body(function));

@@ -51,7 +51,8 @@ final class PlaceCells {
     CheckedFormula own = checked.cells().formulas().get(spot.row());
     boolean written = own == null && checked.cells().value(spot.row()) != null;
     CheckedFormula formula = own == null ? checked.formula() : own;
-    if (written || (formula != null && formula.literal().isPresent())) {
+    boolean isCounted = formula != null && formula.countsPixels() && spot.place().isGiven();
+    if (written || isCounted || (formula != null && formula.literal().isPresent())) {
       return constant(spot, at, written);
     }
     if (formula == null) {

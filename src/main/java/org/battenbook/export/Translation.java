@@ -238,6 +238,9 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
   public SpreadsheetText call(Call call) {
     List<SpreadsheetText> arguments = call.arguments().stream().map(this::translate).toList();
     CheckedFunction function = formula.function(call);
+    if (formula.isPixelCount(call)) {
+      throw new Inexpressible("a spreadsheet does not look into image files");
+    }
     if (function == null) {
       return formula.operation(call).spreadsheet(arguments);
     }

@@ -39,7 +39,9 @@ public final class Operations {
           new Sine(),
           new Cosine(),
           new Tangent(),
-          new Arctangent());
+          new Arctangent(),
+          new PixelCount(true),
+          new PixelCount(false));
 
   private static final Map<String, Operation> BY_NAME = byName();
 

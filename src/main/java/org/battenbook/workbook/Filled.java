@@ -19,6 +19,7 @@ import org.battenbook.check.CheckedPlace;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.ErrorBudget;
 import org.battenbook.derive.Feeds;
+import org.battenbook.derive.PictureCautions;
 import org.battenbook.derive.Why;
 import org.battenbook.evaluate.Evaluator;
 import org.battenbook.evaluate.Program;
@@ -26,6 +27,7 @@ import org.battenbook.evaluate.Refill;
 import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.RowCounting;
 import org.battenbook.parse.FormulaParser;
+import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
 import org.battenbook.syntax.Formula;
@@ -94,6 +96,11 @@ public final class Filled {
    */
   public Derivation why(String place) {
     return Why.of(results, spot(place));
+  }
+
+  /** The image files that are named and could not be looked into, each told at its name. */
+  public List<Diagnostic> pictureCautions() {
+    return PictureCautions.of(results);
   }
 
   /**

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import org.battenbook.book.Loader;
 import org.battenbook.listing.BadList;
 import org.battenbook.listing.Listing;
+import org.battenbook.picture.NoPicture;
+import org.battenbook.picture.PictureSize;
 import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Utf8Reader;
@@ -82,6 +84,29 @@ public final class FolderLoader implements Loader {
       throw new Unreadable(bad.code(), bad.message(), bad.repair());
     } catch (InvalidPathException invalid) {
       throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(path), "");
+    }
+  }
+
+  @Override
+  public PictureSize picture(String path, SourceText from) throws Unreadable {
+    try {
+      return PictureSize.read(head(beside(path, from, Sought.PICTURE), path));
+    } catch (NoPicture no) {
+      throw new Unreadable("no-picture", "'%s' %s".formatted(path, no.message()), "");
+    } catch (InvalidPathException invalid) {
+      throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(path), "");
+    }
+  }
+
+  /** The first bytes of an image: its size is told there. */
+  private static byte[] head(Path file, String written) throws Unreadable {
+    if (!Files.isRegularFile(file)) {
+      throw new Unreadable("not-a-file", "'%s' is no ordinary file".formatted(written), "");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(Sought.PICTURE.mostBytes());
+    } catch (IOException failure) {
+      throw unreadable(file, written, failure, Sought.PICTURE);
     }
   }
 

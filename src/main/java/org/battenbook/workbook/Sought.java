@@ -1,5 +1,7 @@
 package org.battenbook.workbook;
 
+import org.battenbook.picture.PictureSize;
+
 /** What kind of file is looked for, and the words for it. */
 enum Sought {
   WORKBOOK("a workbook, a file that ends in .batten", "workbooks", 64 << 20, "batten") {
@@ -12,6 +14,12 @@ enum Sought {
     @Override
     String smaller() {
       return "keep only the rows and columns that the table needs";
+    }
+  },
+  PICTURE("an image file", "images", PictureSize.HEAD, "png|jpe?g|gif|bmp|tiff?|webp") {
+    @Override
+    String smaller() {
+      return "";
     }
   };
 

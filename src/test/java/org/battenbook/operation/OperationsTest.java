@@ -94,7 +94,17 @@ class OperationsTest {
     assertThat(operators).allSatisfy(name -> assertThat(Operations.find(name)).isPresent());
     assertThat(Operations.functions())
         .extracting(Operation::name)
-        .containsExactly("sqrt", "abs", "min", "max", "sin", "cos", "tan", "atan");
+        .containsExactly(
+            "sqrt",
+            "abs",
+            "min",
+            "max",
+            "sin",
+            "cos",
+            "tan",
+            "atan",
+            "pixels across",
+            "pixels down");
     assertThat(Operations.find("round")).isEmpty();
   }
 

@@ -1,0 +1,39 @@
+package org.battenbook.evaluate;
+
+import java.util.List;
+import org.battenbook.book.Pictures;
+import org.battenbook.number.Rational;
+import org.battenbook.operation.PixelCount;
+import org.battenbook.syntax.Expression;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Value;
+
+/** Counts the pixels of the image file that a text names. */
+final class PicturePlan extends Plan {
+  private final PixelCount count;
+  private final Plan file;
+  private final Pictures pictures;
+
+  PicturePlan(Expression node, PixelCount count, Plan file, Pictures pictures) {
+    super(node);
+    this.count = count;
+    this.file = file;
+    this.pictures = pictures;
+  }
+
+  @Override
+  List<Plan> parts() {
+    return List.of(file);
+  }
+
+  @Override
+  Value evaluate(Frame frame) {
+    Value named = file.run(frame);
+    if (!(named instanceof Value.Text text)) {
+      return named;
+    }
+    Pictures.Seen seen = pictures.of(text.text());
+    int pixels = count.isAcross() ? seen.across() : seen.down();
+    return new Value.Amount(Quantity.of(Rational.of(pixels)));
+  }
+}
