@@ -156,7 +156,7 @@ class WallStandardsTest {
     String light = PLAIN.replace("20 in ", "12 in ");
     Filled filled = filled(light + HEADINGS + "\n" + TALL);
     assertThat(filled.find("bearing screws of Tall").exact()).isEqualTo("1");
-    assertThat(filled.find("fixings of places Tall").exact()).isEqualTo("3");
+    assertThat(filled.find("fixings of places \"Tall\"").exact()).isEqualTo("3");
   }
 
   private static Workbook job(String text) {
