@@ -101,11 +101,6 @@ public final class Book {
     return seen.getOrDefault(from, Set.of()).contains(other);
   }
 
-  /** Whether somebody speaks of rows that are not there, while some may still be opened. */
-  public boolean awaitsRows() {
-    return tables.values().stream().anyMatch(Table::awaitsRow);
-  }
-
   /** Lets a text that was laid out see what the workbook sees that has it. */
   void addSeen(SourceText text, SourceText from) {
     seen.put(text, seen.getOrDefault(from, Set.of()));

@@ -132,8 +132,6 @@ final class OpeningAssembly {
       filled.add(found == null ? RowSegment.NO_ROW : found);
       if (found == null && table.isSettled()) {
         notOpened(table, opening, rows.span(row, name), called);
-      } else if (found == null) {
-        table.awaitRow();
       }
     }
     table.add(RowSegment.filling(rows, columns, filled));

@@ -22,7 +22,6 @@ public final class Table {
   private final List<RowSegment> segments = new ArrayList<>();
   private @Nullable RowOpening opening;
   private boolean settled = true;
-  private boolean awaitsRow;
   private List<Column> ticket = List.of();
   private int rowCount;
 
@@ -90,15 +89,6 @@ public final class Table {
   /** Whether all its rows are there; if not, some may still be opened. */
   public boolean isSettled() {
     return settled;
-  }
-
-  /** Notes that somebody speaks of a row that is not there, while some may still be opened. */
-  public void awaitRow() {
-    awaitsRow = true;
-  }
-
-  boolean awaitsRow() {
-    return awaitsRow;
   }
 
   /** All that is written of its rows, stretch by stretch; what comes later has the word. */

@@ -1,8 +1,10 @@
 package org.battenbook.check;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Currency;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -85,18 +87,65 @@ public final class BookCheck implements Knowledge {
     return new BookCheck(book, diagnostics).check();
   }
 
-  private CheckedBook check() {
+  /**
+   * Checks only some places of a book and all that they need.
+   *
+   * @param wanted the places
+   */
+  public static CheckedBook check(
+      Book book, Collection<? extends Place> wanted, Diagnostics diagnostics) {
+    return new BookCheck(book, diagnostics).check(wanted);
+  }
+
+  private CheckedBook check(Collection<? extends Place> wanted) {
+    List<Place> places = declared();
+    Set<Place> needed = new LinkedHashSet<>();
+    Collection<? extends Place> more = wanted;
+    CheckedBook checked = null;
+    while (checked == null || !more.isEmpty()) {
+      addWithNeeds(more, needed);
+      Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
+      places.stream().filter(needed::contains).forEach(p -> inOrder.put(p, checked(p)));
+      checked = settled(inOrder, Map.of());
+      more = checked.needed();
+    }
+    return checked;
+  }
+
+  private void addWithNeeds(Collection<? extends Place> wanted, Set<Place> needed) {
+    Deque<Place> open = new ArrayDeque<>(wanted);
+    needed.addAll(wanted);
+    while (!open.isEmpty()) {
+      for (Need need : checked(open.removeFirst()).needs()) {
+        if (needed.add(need.place())) {
+          open.addLast(need.place());
+        }
+      }
+    }
+  }
+
+  /** Every place, once the kinds that are written and the names of rows are known. */
+  private List<Place> declared() {
     for (Table table : book.tables()) {
       keys.put(table, CellCheck.keys(table, diagnostics));
     }
     List<Place> places = places();
     places.forEach(this::declare);
+    return places;
+  }
+
+  private CheckedBook check() {
+    List<Place> places = declared();
     checkFunctions();
     places.forEach(this::checked);
     Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
     places.forEach(place -> inOrder.put(place, checked(place)));
+    return settled(inOrder, checkRules());
+  }
+
+  private CheckedBook settled(
+      Map<Place, CheckedPlace> inOrder, Map<Rule, CheckedFormula> messages) {
     book.tables().forEach(this::checkOpening);
-    Map<Rule, CheckedFormula> messages = checkRules();
     ToleranceCheck.Settled settled =
         ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
     return new CheckedBook(book, this, shownForms.defaults(), keys, settled, messages);

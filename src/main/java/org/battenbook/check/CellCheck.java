@@ -180,7 +180,6 @@ final class CellCheck {
     RowKeys keys = knowledge.keys(column.table());
     Optional<Integer> row = keys.row(change.row().text());
     if (row.isEmpty() && !column.table().isSettled()) {
-      column.table().awaitRow();
       return;
     }
     if (row.isEmpty()) {

@@ -134,6 +134,18 @@ public final class CheckedBook {
     return Optional.of(changed);
   }
 
+  /** What its places need and it has not: tolerances may need more than what they stand beside. */
+  Set<Place> needed() {
+    Set<Place> needed = new LinkedHashSet<>();
+    for (CheckedPlace checked : places()) {
+      checked.needs().stream()
+          .map(Need::place)
+          .filter(p -> !settled.places().containsKey(p))
+          .forEach(needed::add);
+    }
+    return needed;
+  }
+
   public CheckedPlace place(Place place) {
     CheckedPlace found = settled.places().get(place);
     if (found == null) {

@@ -168,7 +168,6 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     row.ifPresent(r -> checked.setFact(text, new Value.Row(rowOf.table(), r, keys.name(r))));
     boolean mayCome = row.isEmpty() && !table.isSettled();
     if (mayCome) {
-      table.awaitRow();
       checked.setFact(text, new Value.Waiting(name, false));
     } else if (row.isEmpty()) {
       fault("no-such-row", text.span(), keys.missing(name), keys.repair(name));

@@ -1,13 +1,7 @@
 package org.battenbook.evaluate;
 
-import java.util.ArrayDeque;
-import java.util.Collection;
-import java.util.Deque;
-import java.util.HashSet;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.battenbook.book.Column;
-import org.battenbook.book.Place;
 import org.battenbook.evaluate.ColumnValues.Chunk;
 
 /** Works out every place of a program, stage by stage. */
@@ -24,23 +18,6 @@ public final class Evaluator {
   public static Results fill(Program program) {
     Evaluator evaluator = new Evaluator(program);
     program.stages().forEach(evaluator::run);
-    return evaluator.results;
-  }
-
-  /** Works out only some places and all that they need; the others have no values. */
-  public static Results fill(Program program, Collection<? extends Place> wanted) {
-    Set<Place> needed = new HashSet<>();
-    Deque<Place> open = new ArrayDeque<>(wanted);
-    while (!open.isEmpty()) {
-      Place place = open.removeLast();
-      if (needed.add(place)) {
-        program.plan(place).needs().forEach(need -> open.add(need.place()));
-      }
-    }
-    Evaluator evaluator = new Evaluator(program);
-    program.stages().stream()
-        .filter(stage -> stage.slots().stream().anyMatch(slot -> needed.contains(slot.place())))
-        .forEach(evaluator::run);
     return evaluator.results;
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Spot;
+import org.battenbook.book.Book;
 import org.battenbook.book.Column;
 import org.battenbook.book.OpenedRows;
 import org.battenbook.book.RowOpening;
@@ -30,24 +31,23 @@ public final class RowCounting {
   }
 
   /**
-   * Counts the rows that a program's tables are to open; no more is worked out than that needs.
+   * Counts the rows that a program's tables are to open.
    *
    * @param diagnostics takes counts that are none, and what goes past the bound
    */
-  public static OpenedRows count(Program program, Diagnostics diagnostics) {
-    List<Column> counts = openings(program).stream().map(RowOpening::upTo).toList();
-    return count(Evaluator.fill(program, counts), diagnostics);
-  }
-
-  /** Counts the rows by the results of a fill. */
   public static OpenedRows count(Results results, Diagnostics diagnostics) {
     return new RowCounting(results, diagnostics).count();
   }
 
-  /** How the tables of a program open their rows, table by table. */
-  private static List<RowOpening> openings(Program program) {
+  /** The columns that say how many rows are opened. */
+  public static List<Column> counts(Book book) {
+    return openings(book).stream().map(RowOpening::upTo).toList();
+  }
+
+  /** How tables open their rows, table by table. */
+  private static List<RowOpening> openings(Book book) {
     List<RowOpening> openings = new ArrayList<>();
-    for (Table table : program.book().book().tables()) {
+    for (Table table : book.tables()) {
       if (table.opening() != null) {
         openings.add(table.opening());
       }
@@ -57,7 +57,7 @@ public final class RowCounting {
 
   private OpenedRows count() {
     Map<String, List<OpenedRows.Opened>> counted = new LinkedHashMap<>();
-    for (RowOpening opening : openings(results.program())) {
+    for (RowOpening opening : openings(results.program().book().book())) {
       List<OpenedRows.Opened> opened = opened(opening);
       if (!opened.isEmpty()) {
         counted.put(opening.each().table().key(), opened);

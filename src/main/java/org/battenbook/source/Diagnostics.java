@@ -23,8 +23,13 @@ public final class Diagnostics {
   /** The same messages, to be gone on with by itself. */
   public Diagnostics copy() {
     Diagnostics copy = new Diagnostics();
-    found.forEach(copy::report);
+    copy.addAll(this);
     return copy;
+  }
+
+  /** Takes what others gathered. */
+  public void addAll(Diagnostics others) {
+    others.found.forEach(this::report);
   }
 
   public void fault(String code, Span span, String message, String repair) {

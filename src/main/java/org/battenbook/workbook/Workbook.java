@@ -1,8 +1,10 @@
 package org.battenbook.workbook;
 
 import java.util.List;
+import java.util.Optional;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
+import org.battenbook.book.Column;
 import org.battenbook.book.FollowedFiles;
 import org.battenbook.book.Loader;
 import org.battenbook.book.OpenedRows;
@@ -55,30 +57,44 @@ public final class Workbook {
   }
 
   /**
-   * Puts a book together from its files. The rows that tables open from others are known only when
-   * it was filled that far: then it is put together again with them, until none are new.
+   * Puts a book together from its files. How many rows tables open from others is known only when
+   * it was filled that far: that is done until none are new.
    */
   private static Workbook put(FollowedFiles files, Diagnostics reading) {
-    OpenedRows opened = OpenedRows.NONE_YET;
-    while (true) {
-      Diagnostics found = reading.copy();
-      Book book = BookAssembly.assemble(files, opened, found);
-      Program program = compile(book, found);
-      OpenedRows counted = program == null ? opened : RowCounting.count(program, found);
-      if (found.hasFaults()) {
-        return new Workbook(book, found.inOrder(), null);
-      }
-      boolean allThere = counted.byTable().equals(opened.byTable());
-      if (allThere && !book.awaitsRows()) {
-        return new Workbook(book, found.inOrder(), program);
-      }
-      opened = allThere ? opened.settled() : counted;
-    }
+    Diagnostics counting = new Diagnostics();
+    OpenedRows opened = opened(files, reading, counting);
+    Diagnostics found = reading.copy();
+    Book book = BookAssembly.assemble(files, opened, found);
+    CheckedBook checked = BookCheck.check(book, found);
+    found.addAll(counting);
+    Program program = found.hasFaults() ? null : Program.compile(checked, found);
+    return new Workbook(book, found.inOrder(), program);
   }
 
-  private static @Nullable Program compile(Book book, Diagnostics diagnostics) {
-    CheckedBook checked = BookCheck.check(book, diagnostics);
-    return diagnostics.hasFaults() ? null : Program.compile(checked, diagnostics);
+  /** All rows that tables open; where a fault is in the way, those that came before it. */
+  private static OpenedRows opened(FollowedFiles files, Diagnostics reading, Diagnostics counting) {
+    OpenedRows opened = OpenedRows.NONE_YET;
+    Optional<OpenedRows> counted = count(files, opened, reading.copy(), counting);
+    while (counted.isPresent() && !counted.get().equals(opened)) {
+      opened = counted.get();
+      counted = count(files, opened, reading.copy(), counting);
+    }
+    return counted.map(OpenedRows::settled).orElse(opened);
+  }
+
+  /** The rows that tables open, as far as the rows that are opened already say. */
+  private static Optional<OpenedRows> count(
+      FollowedFiles files, OpenedRows opened, Diagnostics found, Diagnostics counting) {
+    Book book = BookAssembly.assemble(files, opened, found);
+    List<Column> counts = RowCounting.counts(book);
+    if (counts.isEmpty()) {
+      return Optional.of(opened);
+    }
+    CheckedBook checked = BookCheck.check(book, counts, found);
+    Program program = found.hasFaults() ? null : Program.compile(checked, found);
+    return program == null || counting.hasFaults()
+        ? Optional.empty()
+        : Optional.of(RowCounting.count(Evaluator.fill(program), counting));
   }
 
   public String title() {
