@@ -83,7 +83,11 @@ final class FillReport {
 
   private void printCautions() {
     List<Verdict> firing = filled.cautions().stream().filter(Verdict::isYes).toList();
-    printVerdicts("Cautions", Ink.CAUTION, firing);
+    printVerdicts(
+        "Cautions", Ink.CAUTION, firing.stream().filter(v -> !v.rule().isStanding()).toList());
+    List<String> standing =
+        firing.stream().filter(v -> v.rule().isStanding()).map(Verdict::text).toList();
+    printList("Standing cautions, for every job", Ink.CAUTION, standing);
   }
 
   private void printVerdicts(String heading, Ink ink, List<Verdict> verdicts) {

@@ -45,7 +45,7 @@ final class RulePlan {
 
   /** The rule of a table without rows has nothing to say. */
   private void add(Ruled ruled) {
-    if (ruled.rule().required() == required && ruled.rowCount() > 0) {
+    if (ruled.rule().required() == required && ruled.rowCount() > 0 && !ruled.rule().isStanding()) {
       rules.add(ruled);
     }
   }

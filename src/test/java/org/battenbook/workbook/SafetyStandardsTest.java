@@ -2,6 +2,7 @@ package org.battenbook.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,8 +27,15 @@ class SafetyStandardsTest {
   }
 
   @Test
-  void the_totals_of_every_job_say_where_to_read_them() {
-    assertThat(new StandardJob().shows("to read first"))
-        .startsWith("12 standing cautions of saws, blades, glass, dust, finishes and walls");
+  void every_job_is_told_all_of_them_and_none_fires() {
+    Filled job =
+        ShippedFiles.open("workbook \"Empty\"\nfollows \"standards/frame-shop.batten\"").fill();
+    List<Verdict> standing =
+        job.cautions().stream().filter(verdict -> verdict.rule().isStanding()).toList();
+    assertThat(standing)
+        .hasSize(12)
+        .allMatch(Verdict::isYes)
+        .anyMatch(verdict -> verdict.text().startsWith("Wall: Wires, pipes and ducts may lie"));
+    assertThat(job.cautions()).filteredOn(Verdict::isYes).hasSameSizeAs(standing);
   }
 }
