@@ -114,6 +114,29 @@ class MatStandardsTest {
     assertThat(job.shows("right of a")).isEqualTo("6 1/16 in");
   }
 
+  /** Plane geometry: a floated sheet ends inside its window, an image's goes on behind the mat. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "style ~ \"floated sheet\" ~ 3 in ~ 2 1/2 in",
+        "style | paper margin ~ \"image with reveal\" | 1 1/2 in ~ 6 in ~ 1 in"
+      })
+  void a_window_of_the_list_covers_its_sheet_as_its_style_does(
+      String headings, String cells, String sheet, String register) {
+    StandardJob job =
+        new StandardJob()
+            .piece("moulding | " + headings, PLAIN + cells)
+            .rows(
+                "windows",
+                "windows",
+                "window | piece | left | top | width | height",
+                "\"a\" | \"Test\" | 2 in | 2 in | 4 in | 4 in");
+    assertThat(job.shows("sheet across of a")).isEqualTo(sheet);
+    assertThat(job.shows("register from left of a")).isEqualTo(register);
+    assertThat(job.broken()).isEmpty();
+  }
+
   @Test
   void a_list_beside_a_grid_breaks_a_requirement() {
     StandardJob job =

@@ -114,6 +114,28 @@ class SplayedStandardsTest {
     assertThat(polygon("sides | side", cells).broken()).anyMatch(text -> text.startsWith(message));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "kerf ~ 3/32 in ~ Test: cut with a kerf of 3/32 in; the saw's is 1/8 in.",
+        "face ~ 1 7/16 in ~ Test: this lot has a face of 1 7/16 in and a lip of 1/4 in; ash cap is 1"
+            + " 1/2 in and 1/4 in."
+      })
+  void a_polygon_that_is_made_says_what_it_contradicts(
+      String column, String measured, String message) {
+    StandardJob job = polygon("sides | side | " + column, "6 | 10 in | " + measured);
+    assertThat(job.firing()).contains(message);
+  }
+
+  @Test
+  void a_polygon_of_no_rail_or_kerf_breaks_a_requirement() {
+    assertThat(polygon("sides | side | lip", "6 | 10 in | 1 1/2 in").broken())
+        .contains("Test: a lip of 1 1/2 in on a face of 1 1/2 in is no rail.");
+    assertThat(polygon("sides | side | kerf", "6 | 10 in | -1/8 in").broken())
+        .containsExactly("Test: a kerf of -1/8 in gives wood back.");
+  }
+
   @Test
   void a_polygons_package_is_measured_against_its_rabbet() {
     StandardJob deep = polygon("sides | side | thickness", "6 | 10 in | 1/2 in");
