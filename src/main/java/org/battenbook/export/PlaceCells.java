@@ -80,12 +80,18 @@ final class PlaceCells {
     CellContent shown =
         asWritten.isPresent()
             ? new CellContent.Formula(asWritten.get().toString(), false, content)
-            : content;
+            : readable(content);
     if (written && !spot.place().isGiven()) {
       return cell(spot, at, shown, Look.OVERRIDDEN, overriding(spot, checked));
     }
     boolean opened = spot.place() instanceof Column column && column.isOpened();
     return cell(spot, at, shown, opened ? Look.WORKED_OUT : Look.GIVEN, "");
+  }
+
+  /** A text without words is written as a formula: what reads an empty cell would read a zero. */
+  private static CellContent readable(CellContent content) {
+    boolean empty = content instanceof CellContent.Words words && words.text().isEmpty();
+    return empty ? new CellContent.Formula("\"\"", false, content) : content;
   }
 
   private String overriding(Spot spot, CheckedPlace checked) {
