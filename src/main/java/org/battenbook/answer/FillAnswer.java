@@ -48,6 +48,7 @@ public final class FillAnswer {
     Json.array(json, "pages", this::writePages);
     Json.array(json, "requirements", this::writeRequirements);
     Json.array(json, "cautions", this::writeCautions);
+    Json.array(json, "standing", this::writeStanding);
     Json.array(json, "faults", this::writeFaults);
     json.writeEndObject();
   }
@@ -122,6 +123,15 @@ public final class FillAnswer {
     }
     if (filled != null) {
       writeVerdicts(json, "fires", filled.cautions());
+    }
+  }
+
+  private void writeStanding(JsonGenerator json) throws IOException {
+    if (filled != null) {
+      for (Verdict caution : filled.standingCautions()) {
+        json.writeStartObject();
+        writeTextAndPlace(json, caution.text(), caution.at());
+      }
     }
   }
 

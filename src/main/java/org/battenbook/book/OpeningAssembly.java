@@ -123,6 +123,7 @@ final class OpeningAssembly {
       Table table, RowOpening opening, RowCells rows, List<Column> columns, int name, int number) {
     Map<String, Integer> known = rowsByName(table);
     List<Integer> filled = new ArrayList<>();
+    Map<Integer, Integer> seen = new HashMap<>();
     for (int row = 0; row < rows.rowCount(); row++) {
       String called = text(rows, row, name);
       if (number >= 0 && !rows.isEmpty(row, number)) {
@@ -133,8 +134,21 @@ final class OpeningAssembly {
       if (found == null && table.isSettled()) {
         notOpened(table, opening, rows.span(row, name), called);
       }
+      Integer earlier = found == null ? null : seen.putIfAbsent(found, row);
+      if (earlier != null && table.isSettled()) {
+        filledTwice(table, rows, name, row, earlier);
+      }
     }
     table.add(RowSegment.filling(rows, columns, filled));
+  }
+
+  private void filledTwice(Table table, RowCells rows, int name, int row, int earlier) {
+    diagnostics.fault(
+        "row-filled-twice",
+        rows.span(row, name),
+        "this fills in the same row of '%s' as %s"
+            .formatted(table, rows.span(earlier, name).place()),
+        "write all of its cells in one row");
   }
 
   /** Every opened row by its name; one that is alone goes by its number, too. */

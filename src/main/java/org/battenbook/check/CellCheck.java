@@ -187,6 +187,14 @@ final class CellCheck {
       diagnostics.fault("no-such-row", change.row().span(), keys.missing(name), keys.repair(name));
       return;
     }
+    if (column.isOpened()) {
+      diagnostics.fault(
+          "opened-cell-changed",
+          change.place().span(),
+          "'%s' comes with the rows that are opened, and is not changed".formatted(column.name()),
+          "change another column of '%s'".formatted(column.table()));
+      return;
+    }
     CheckedFormula checked =
         new CheckedFormula(change.formula(), Scope.ofCell(column, change.span().source()));
     new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(kind);

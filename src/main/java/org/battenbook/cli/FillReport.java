@@ -83,10 +83,8 @@ final class FillReport {
 
   private void printCautions() {
     List<Verdict> firing = filled.cautions().stream().filter(Verdict::isYes).toList();
-    printVerdicts(
-        "Cautions", Ink.CAUTION, firing.stream().filter(v -> !v.rule().isStanding()).toList());
-    List<String> standing =
-        firing.stream().filter(v -> v.rule().isStanding()).map(Verdict::text).toList();
+    printVerdicts("Cautions", Ink.CAUTION, firing);
+    List<String> standing = filled.standingCautions().stream().map(Verdict::text).toList();
     printList("Standing cautions, for every job", Ink.CAUTION, standing);
   }
 

@@ -141,9 +141,14 @@ public final class Filled {
     return verdicts(true);
   }
 
-  /** Every caution in every row, firing or not. */
+  /** Every caution in every row, firing or not, but for those that stand for every job. */
   public List<Verdict> cautions() {
-    return verdicts(false);
+    return verdicts(false).stream().filter(verdict -> !verdict.rule().isStanding()).toList();
+  }
+
+  /** The cautions that stand for every job, whatever its numbers. */
+  public List<Verdict> standingCautions() {
+    return verdicts(false).stream().filter(verdict -> verdict.rule().isStanding()).toList();
   }
 
   private List<Verdict> verdicts(boolean required) {

@@ -21,7 +21,8 @@ class JsonAnswerTest {
     JsonNode job = json("fill", FIRST, "--json");
     assertThat(job.fieldNames())
         .toIterable()
-        .containsExactly("workbook", "file", "pages", "requirements", "cautions", "faults");
+        .containsExactly(
+            "workbook", "file", "pages", "requirements", "cautions", "standing", "faults");
     assertThat(job.get("workbook").asText()).isEqualTo("My first frame");
     assertThat(job.get("file").asText()).isEqualTo(FIRST);
     assertThat(job.get("faults")).isEmpty();

@@ -142,6 +142,24 @@ class OpenedRowsTest {
     assertThat(codes(JOB + rows)).containsExactly(code);
   }
 
+  @Test
+  void what_comes_with_an_opened_row_is_not_changed() {
+    assertThat(codes(JOB + "change number of places \"Ferry: 1\" = 5 because \"test\""))
+        .containsExactly("opened-cell-changed");
+  }
+
+  @Test
+  void a_row_is_filled_in_once() {
+    String rows =
+        """
+          rows of places
+            piece  | number | wall
+            "Tide" |        | "east"
+            "Tide" | 1      | "west"
+        """;
+    assertThat(codes(JOB + rows)).containsExactly("row-filled-twice");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
