@@ -31,8 +31,9 @@ class ExportCommandTest {
   @Test
   void which_table_is_asked_where_several_may_be_meant() {
     assertRefused("museum.csv", "a .csv file holds one table; say which with --table: pieces, ");
-    assertRefused("museum.csv", "did you mean 'pieces'", "--table", "peices");
-    assertRefused("museum.csv", "there are: ", "--table", "something else");
+    assertRefused(
+        "museum.csv", "did you mean 'pieces' or 'places' or 'picks'?", "--table", "peices");
+    assertRefused("museum.csv", "there are: general tolerances, ", "--table", "something else");
     assertRefused("museum.xlsx", "--table is for a file that ends in .csv", "--table", "pieces");
   }
 

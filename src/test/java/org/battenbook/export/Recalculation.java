@@ -112,10 +112,10 @@ final class Recalculation {
   }
 
   /**
-   * What two doubles may leave when one is taken from the other, in the unit shown: along a wall of
-   * some thousand millimetres each sum of a dozen is good to 5e-13.
+   * What two doubles may leave when one is taken from the other, in the unit shown: a sum of some
+   * thousand millimetres along a wall is good to 5e-13, and takes several of them.
    */
-  private static final double NOISE = 1e-10;
+  private static final double NOISE = 4e-12;
 
   private static void assertClose(Real expected, double found, String as) {
     double allowed = Math.abs(expected.toDouble()) * 1e-12 + expected.bound() + NOISE;

@@ -18,7 +18,6 @@ class LibraryExampleTest {
         .isEqualTo("19 7/16 in is exactly 311/16 in");
     Edit edit = filled.withFormula(filled.spot("fitting allowance").place(), "1/8 in");
     assertThat(edit.diagnostics()).isEmpty();
-    int half = filled.checked().places().size() / 2;
-    assertThat(edit.ran()).hasSizeGreaterThan(10).hasSizeLessThan(half);
+    assertThat(edit.ran()).hasSizeGreaterThan(10).hasSizeLessThan(250);
   }
 }
