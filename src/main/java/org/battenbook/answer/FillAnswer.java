@@ -100,8 +100,11 @@ public final class FillAnswer {
     json.writeStringField("row", filled.checked().keys(table).name(row));
     json.writeObjectFieldStart("values");
     for (Column column : table.columns()) {
-      json.writeFieldName(column.name().text());
-      new ValueJson(json).write(filled.value(column, row));
+      FilledValue value = filled.value(column, row);
+      if (!value.staysEmpty()) {
+        json.writeFieldName(column.name().text());
+        new ValueJson(json).write(value);
+      }
     }
     json.writeEndObject();
     json.writeEndObject();

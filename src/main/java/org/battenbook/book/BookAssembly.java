@@ -151,9 +151,7 @@ public final class BookAssembly {
     } else if (section.key() != null && !section.key().key().equals(table.keyName().key())) {
       duplicate(section.name(), table.origin());
     }
-    if (section.opening() != null) {
-      openings.state(table, section.opening());
-    }
+    openings.state(table, section.openings());
     addColumns(page, table, section.given(), true);
     addColumns(page, table, section.workedOut(), false);
     for (Requirement requirement : section.requirements()) {

@@ -34,9 +34,9 @@ public final class Column extends Place {
 
   /** Whether its cells come with the rows that its table opens from another's. */
   public boolean isOpened() {
-    RowOpening opening = table.opening();
-    return opening != null
-        && (this == table.keyColumn() || this == opening.each() || this == opening.number());
+    List<RowOpening> openings = table.openings();
+    return !openings.isEmpty()
+        && (this == table.keyColumn() || openings.stream().anyMatch(o -> o.fills(this)));
   }
 
   void changeCell(Change change) {

@@ -2,26 +2,26 @@ package org.battenbook.book;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 
 /**
  * The rows that tables open from others. How many there are is worked out by formulas, so a book is
  * put together without them first.
  *
  * @param areSettled whether no more will come: then it is a fault to speak of others
- * @param byTable by the key of the table that has them, in its order
+ * @param byOpening by {@link #of its opening}, in the order of the other table
  */
-public record OpenedRows(boolean areSettled, Map<String, List<Opened>> byTable) {
+public record OpenedRows(boolean areSettled, Map<String, List<Opened>> byOpening) {
   /** Before anything was worked out. */
   public static final OpenedRows NONE_YET = new OpenedRows(false, Map.of());
 
   /**
    * The rows that one row opens.
    *
+   * @param row its place in its table, counted from 0
    * @param each what it is called
    * @param count how many, at least 1
    */
-  public record Opened(String each, int count) {
+  public record Opened(int row, String each, int count) {
 
     /** What the row of a number is called: as the one that opens it, if it is alone. */
     public String name(int number) {
@@ -30,16 +30,21 @@ public record OpenedRows(boolean areSettled, Map<String, List<Opened>> byTable) 
   }
 
   public OpenedRows {
-    byTable = Map.copyOf(byTable);
+    byOpening = Map.copyOf(byOpening);
   }
 
   /** The same rows, and no more to come. */
   public OpenedRows settled() {
-    return new OpenedRows(true, byTable);
+    return new OpenedRows(true, byOpening);
   }
 
-  List<Opened> of(Table table) {
-    return Objects.requireNonNullElse(byTable.get(table.key()), List.of());
+  /** What an opening goes by, in every book that is put together from the same files. */
+  public static String key(RowOpening opening) {
+    return opening.each().words();
+  }
+
+  List<Opened> of(RowOpening opening) {
+    return byOpening.getOrDefault(key(opening), List.of());
   }
 
   /** The name of a row that is not alone. */

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.battenbook.parse.CellReader;
 import org.battenbook.source.Diagnostics;
@@ -12,18 +14,25 @@ import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.LineDefinition;
 import org.battenbook.syntax.Name;
 import org.battenbook.syntax.Opening;
 import org.battenbook.syntax.RowCells;
 import org.battenbook.syntax.RowsSection;
 import org.battenbook.syntax.TextLiteral;
+import org.jspecify.annotations.Nullable;
 
 /** Opens the rows of tables from the rows of others, and lays what people fill in over them. */
 final class OpeningAssembly {
   private final Book book;
   private final OpenedRows opened;
   private final Diagnostics diagnostics;
-  private final Map<Table, Opening> stated = new LinkedHashMap<>();
+  private final Map<Table, List<Opening>> stated = new LinkedHashMap<>();
+
+  /** Where people filled in a cell of an opened row. */
+  private final Map<Table, Map<Cell, Span>> filledIn = new HashMap<>();
+
+  private record Cell(int row, Column column) {}
 
   OpeningAssembly(Book book, OpenedRows opened, Diagnostics diagnostics) {
     this.book = book;
@@ -31,9 +40,11 @@ final class OpeningAssembly {
     this.diagnostics = diagnostics;
   }
 
-  /** Notes what a table states; columns of other tables may come after it. */
-  void state(Table table, Opening opening) {
-    stated.put(table, opening);
+  /** Notes how a table opens its rows; columns of other tables may come after it. */
+  void state(Table table, List<Opening> opened) {
+    if (!opened.isEmpty()) {
+      stated.put(table, opened);
+    }
   }
 
   boolean isOpened(Table table) {
@@ -42,8 +53,8 @@ final class OpeningAssembly {
 
   /** Finds what every statement names, and opens the rows. */
   void open() {
-    stated.forEach(this::resolve);
-    stated.keySet().forEach(this::open);
+    stated.forEach((table, openings) -> openings.forEach(opening -> resolve(table, opening)));
+    stated.keySet().forEach(table -> table.openings().forEach(opening -> open(table, opening)));
   }
 
   private void resolve(Table table, Opening opening) {
@@ -53,17 +64,63 @@ final class OpeningAssembly {
       missing("no-such-table", opening.of(), "no table is called '%s'", tables);
       return;
     }
-    Column upTo = from.column(opening.upTo().key());
-    if (upTo == null) {
-      List<String> columns = from.columns().stream().map(c -> c.name().text()).toList();
-      String message = "table '" + from + "' has no column '%s'";
-      missing("no-such-column", opening.upTo(), message, columns);
-      return;
-    }
     Column each = table.column(opening.each().key());
-    Column number = table.column(opening.number().key());
-    if (each != null && number != null) {
-      table.openBy(new RowOpening(from, upTo, each, number, opening.span()), opened.areSettled());
+    RowOpening.Count count = count(table, from, opening.count());
+    if (each != null && (count != null || opening.count() == null)) {
+      Map<Column, Formula> cells = cells(table, opening);
+      table.openBy(new RowOpening(from, each, count, cells, opening.span()), opened.areSettled());
+    }
+  }
+
+  private RowOpening.@Nullable Count count(
+      Table table, Table from, Opening.@Nullable Count stated) {
+    Column number = stated == null ? null : table.column(stated.number().key());
+    Column upTo = stated == null ? null : column(from, stated.upTo());
+    return number == null || upTo == null ? null : new RowOpening.Count(number, upTo);
+  }
+
+  /** The column of a name; absent, with a fault, where the table has none. */
+  private @Nullable Column column(Table table, Name name) {
+    Column column = table.column(name.key());
+    if (column == null) {
+      List<String> columns = table.columns().stream().map(c -> c.name().text()).toList();
+      missing("no-such-column", name, "table '" + table + "' has no column '%s'", columns);
+    }
+    return column;
+  }
+
+  private Map<Column, Formula> cells(Table table, Opening opening) {
+    Map<Column, Formula> cells = new LinkedHashMap<>();
+    for (LineDefinition cell : opening.cells()) {
+      Column column = column(table, cell.name());
+      if (column != null && cell.formula() != null) {
+        refuseFixed(table, column, cell.name(), cells.containsKey(column));
+        cells.put(column, cell.formula());
+      }
+    }
+    return cells;
+  }
+
+  /** Whether one of the table's openings fills a column with its row or its number. */
+  private boolean opensBy(Table table, Name column) {
+    return stated.getOrDefault(table, List.of()).stream().anyMatch(o -> o.fills(column));
+  }
+
+  /** A row's name, and what is worked out, are not for an opening to say; nor is a thing twice. */
+  private void refuseFixed(Table table, Column column, Name name, boolean twice) {
+    boolean isName = column == table.keyColumn() || opensBy(table, name);
+    if (twice || isName || !column.isGiven()) {
+      diagnostics.fault(
+          "cell-not-for-opening",
+          name.span(),
+          twice
+              ? "'%s' stands twice under this 'for each'".formatted(name)
+              : isName
+                  ? "'%s' comes with the rows that are opened".formatted(name)
+                  : "'%s' is worked out, row by row".formatted(name),
+          twice || isName
+              ? "take this line out"
+              : "put '%s' under 'given' if each 'for each' has its own".formatted(name));
     }
   }
 
@@ -72,25 +129,34 @@ final class OpeningAssembly {
         code, name.span(), message.formatted(name), NearNames.question(name.text(), known));
   }
 
-  private void open(Table table) {
-    RowOpening opening = table.opening();
-    Column key = table.keyColumn();
-    if (opening == null || key == null) {
-      return;
+  private void open(Table table, RowOpening opening) {
+    List<Column> columns = new ArrayList<>();
+    columns.add(Objects.requireNonNull(table.keyColumn()));
+    columns.add(opening.each());
+    if (opening.count() != null) {
+      columns.add(opening.count().number());
     }
     ListText text = new ListText();
-    for (OpenedRows.Opened row : opened.of(table)) {
+    List<Span> origins = new ArrayList<>();
+    for (OpenedRows.Opened row : opened.of(opening)) {
       for (int number = 1; number <= row.count(); number++) {
         text.cell(quoted(row.name(number)));
         text.cell(quoted(row.each()));
-        text.cell(Integer.toString(number));
+        if (opening.count() != null) {
+          text.cell(Integer.toString(number));
+        }
         text.endLine();
+        origins.add(opening.from().nameSpan(row.row()));
       }
     }
     SourceText source = text.source("rows opened from " + opening.from());
     book.addSeen(source, opening.statement().source());
-    List<Column> columns = List.of(key, opening.each(), opening.number());
-    table.add(RowSegment.of(text.rows(source, 0, columns.size()), columns, 0, null));
+    table.add(
+        RowSegment.opened(
+            text.rows(source, 0, columns.size()),
+            columns,
+            table.rowCount(),
+            new RowSegment.FromRows(origins, opening.cells())));
   }
 
   private static String quoted(String words) {
@@ -99,31 +165,49 @@ final class OpeningAssembly {
 
   /** Lays rows that people wrote over those that were opened: they fill in other columns. */
   void fill(Table table, RowsSection rows, List<Column> columns) {
-    RowOpening opening = table.opening();
     int key = columns.indexOf(table.keyColumn());
-    int each = opening == null ? -1 : columns.indexOf(opening.each());
-    if (opening == null) {
-      return;
+    RowOpening named = null;
+    for (RowOpening opening : table.openings()) {
+      named = columns.contains(opening.each()) ? opening : named;
     }
-    if (key < 0 && each < 0) {
-      diagnostics.fault(
-          "no-key-heading",
-          rows.headings().get(0).span(),
-          "rows of '%s' are opened from '%s', and no heading says which one is filled in"
-              .formatted(table, opening.from()),
-          "add a heading '%s', and '%s' where it opens more than one"
-              .formatted(opening.each().name(), opening.number().name()));
+    if (key < 0 && named == null) {
+      noNameHeading(table, rows.headings().get(0).span());
+    } else if (key >= 0 || named == null || named.count() == null) {
+      fill(table, rows.rows(), columns, key >= 0 || named == null ? key : at(columns, named), -1);
     } else {
-      int number = key < 0 ? columns.indexOf(opening.number()) : -1;
-      fill(table, opening, rows.rows(), columns, key < 0 ? each : key, number);
+      int number = columns.indexOf(named.count().number());
+      fill(table, rows.rows(), columns, at(columns, named), number);
     }
   }
 
-  private void fill(
-      Table table, RowOpening opening, RowCells rows, List<Column> columns, int name, int number) {
+  private static int at(List<Column> columns, RowOpening named) {
+    return columns.indexOf(named.each());
+  }
+
+  private void noNameHeading(Table table, Span headings) {
+    RowOpening first = table.openings().isEmpty() ? null : table.openings().get(0);
+    if (first == null) {
+      return;
+    }
+    diagnostics.fault(
+        "no-key-heading",
+        headings,
+        "rows of '%s' are opened from '%s', and no heading says which one is filled in"
+            .formatted(table, sources(table)),
+        first.count() == null
+            ? "add a heading '%s'".formatted(table.keyName())
+            : "add a heading '%s', and '%s' where it opens more than one"
+                .formatted(first.each().name(), first.count().number().name()));
+  }
+
+  private static String sources(Table table) {
+    return String.join(
+        "' and '", table.openings().stream().map(opening -> opening.from().toString()).toList());
+  }
+
+  private void fill(Table table, RowCells rows, List<Column> columns, int name, int number) {
     Map<String, Integer> known = rowsByName(table);
     List<Integer> filled = new ArrayList<>();
-    Map<Integer, Integer> seen = new HashMap<>();
     for (int row = 0; row < rows.rowCount(); row++) {
       String called = text(rows, row, name);
       if (number >= 0 && !rows.isEmpty(row, number)) {
@@ -132,30 +216,43 @@ final class OpeningAssembly {
       Integer found = known.get(Name.key(called));
       filled.add(found == null ? RowSegment.NO_ROW : found);
       if (found == null && table.isSettled()) {
-        notOpened(table, opening, rows.span(row, name), called);
+        notOpened(table, rows.span(row, name), called);
       }
-      Integer earlier = found == null ? null : seen.putIfAbsent(found, row);
-      if (earlier != null && table.isSettled()) {
-        filledTwice(table, rows, name, row, earlier);
+      if (found != null && table.isSettled()) {
+        refuseTwice(table, rows, columns, row, found);
       }
     }
     table.add(RowSegment.filling(rows, columns, filled));
   }
 
-  private void filledTwice(Table table, RowCells rows, int name, int row, int earlier) {
+  /** Of two entries for one cell in one file, it is not known which one is meant. */
+  private void refuseTwice(Table table, RowCells rows, List<Column> columns, int row, int found) {
+    Map<Cell, Span> cells = filledIn.computeIfAbsent(table, t -> new HashMap<>());
+    for (int at = 0; at < columns.size(); at++) {
+      if (!columns.get(at).isOpened() && !rows.isEmpty(row, at)) {
+        Span here = rows.span(row, at);
+        Span earlier = cells.put(new Cell(found, columns.get(at)), here);
+        if (earlier != null && earlier.source() == here.source()) {
+          filledTwice(table, columns.get(at), here, earlier);
+        }
+      }
+    }
+  }
+
+  private void filledTwice(Table table, Column column, Span here, Span earlier) {
     diagnostics.fault(
-        "row-filled-twice",
-        rows.span(row, name),
-        "this fills in the same row of '%s' as %s"
-            .formatted(table, rows.span(earlier, name).place()),
-        "write all of its cells in one row");
+        "cell-filled-twice",
+        here,
+        "'%s' of this row of '%s' is filled in already, at %s"
+            .formatted(column.name(), table, earlier.place()),
+        "keep one of the two");
   }
 
   /** Every opened row by its name; one that is alone goes by its number, too. */
   private Map<String, Integer> rowsByName(Table table) {
     Map<String, Integer> rows = new HashMap<>();
     int at = 0;
-    for (OpenedRows.Opened row : opened.of(table)) {
+    for (OpenedRows.Opened row : all(table)) {
       for (int number = 1; number <= row.count(); number++) {
         rows.put(Name.key(row.name(number)), at);
         rows.put(Name.key(OpenedRows.numbered(row.each(), Integer.toString(number))), at);
@@ -163,6 +260,10 @@ final class OpeningAssembly {
       }
     }
     return rows;
+  }
+
+  private List<OpenedRows.Opened> all(Table table) {
+    return table.openings().stream().flatMap(opening -> opened.of(opening).stream()).toList();
   }
 
   /** The words of a cell that is nothing but a text; else what is written there. */
@@ -173,19 +274,36 @@ final class OpeningAssembly {
         : rows.span(row, at).text();
   }
 
-  private void notOpened(Table table, RowOpening opening, Span span, String called) {
-    List<OpenedRows.Opened> rows = opened.of(table);
+  private void notOpened(Table table, Span span, String called) {
     List<String> names =
-        rows.stream().flatMap(r -> IntStream.rangeClosed(1, r.count()).mapToObj(r::name)).toList();
+        all(table).stream()
+            .flatMap(r -> IntStream.rangeClosed(1, r.count()).mapToObj(r::name))
+            .toList();
     String question = NearNames.question(called, names);
     diagnostics.fault(
         "row-not-opened",
         span,
-        "'%s' has no row \"%s\": its rows are opened from '%s', so many of each as '%s' says"
-            .formatted(table, called, opening.from(), opening.upTo().name()),
+        "'%s' has no row \"%s\": its rows are opened from '%s'%s"
+            .formatted(table, called, sources(table), manyOfEach(table)),
         question.isEmpty()
-            ? "name a row of '%s', and a number that is not past its '%s'"
-                .formatted(opening.from(), opening.upTo().name())
+            ? "name a row of '%s'%s".formatted(sources(table), notPast(table))
             : question);
+  }
+
+  private static String manyOfEach(Table table) {
+    return words(table, ", so many of each as '%s' says");
+  }
+
+  private static String notPast(Table table) {
+    return words(table, ", and a number that is not past its '%s'");
+  }
+
+  /** What is to be said of the column that counts; nothing where each row opens one. */
+  private static String words(Table table, String said) {
+    return table.openings().stream()
+        .flatMap(opening -> Optional.ofNullable(opening.count()).stream())
+        .findFirst()
+        .map(count -> said.formatted(count.upTo().name()))
+        .orElse("");
   }
 }

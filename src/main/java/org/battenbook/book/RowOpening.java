@@ -1,15 +1,45 @@
 package org.battenbook.book;
 
+import java.util.List;
+import java.util.Map;
 import org.battenbook.source.Span;
+import org.battenbook.syntax.Formula;
+import org.jspecify.annotations.Nullable;
 
 /**
- * How the rows of a table are opened from another's: {@code for each piece of pieces, number to
+ * How rows of a table are opened from another's: {@code for each piece of pieces, number to
  * quantity}.
  *
  * @param from the other table
- * @param upTo its column that says how many rows each of its rows opens
  * @param each the column that holds the row of the other table
- * @param number the column that counts 1, 2, … from there
+ * @param count how many rows it opens; absent where each row opens one
+ * @param cells what its rows have in given columns
  * @param statement where the workbook says so
  */
-public record RowOpening(Table from, Column upTo, Column each, Column number, Span statement) {}
+public record RowOpening(
+    Table from, Column each, @Nullable Count count, Map<Column, Formula> cells, Span statement) {
+
+  /**
+   * How many rows each row opens.
+   *
+   * @param number the column that counts 1, 2, … from there
+   * @param upTo the column of the other table that says how many
+   */
+  public record Count(Column number, Column upTo) {}
+
+  public RowOpening {
+    cells = Map.copyOf(cells);
+  }
+
+  /** The columns that say how many rows there are, here and where the other's rows are opened. */
+  public List<Column> counts() {
+    return count != null
+        ? List.of(count.upTo())
+        : from.openings().stream().flatMap(opening -> opening.counts().stream()).toList();
+  }
+
+  /** Whether a column is filled by the opening itself: with its row, or with its number. */
+  boolean fills(Column column) {
+    return column == each || (count != null && column == count.number());
+  }
+}

@@ -1,9 +1,11 @@
 package org.battenbook.book;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
+import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.RowCells;
 import org.jspecify.annotations.Nullable;
 
@@ -15,13 +17,15 @@ import org.jspecify.annotations.Nullable;
  * @param firstRow the place of its first row in the whole table, counted from 0
  * @param filled the rows of the table that these fill in, one for each; empty for new rows
  * @param list the list they come from; absent where they are written in the workbook itself
+ * @param opened what they are opened from; absent where people write them
  */
 public record RowSegment(
     RowCells cells,
     List<Column> columns,
     int firstRow,
     List<Integer> filled,
-    @Nullable FromList list) {
+    @Nullable FromList list,
+    @Nullable FromRows opened) {
 
   /** For cells of a row that is not there, or not yet. */
   public static final int NO_ROW = -1;
@@ -46,6 +50,19 @@ public record RowSegment(
    */
   public record Heading(String written, String unit) {}
 
+  /**
+   * What rows are opened from.
+   *
+   * @param origins where the other table's row is named, for each row
+   * @param cells what all of them have in a column
+   */
+  public record FromRows(List<Span> origins, Map<Column, Formula> cells) {
+    public FromRows {
+      origins = List.copyOf(origins);
+      cells = Map.copyOf(cells);
+    }
+  }
+
   public RowSegment {
     columns = List.copyOf(columns);
     filled = List.copyOf(filled);
@@ -54,12 +71,18 @@ public record RowSegment(
   /** New rows of a table. */
   static RowSegment of(
       RowCells cells, List<Column> columns, int firstRow, @Nullable FromList list) {
-    return new RowSegment(cells, columns, firstRow, List.of(), list);
+    return new RowSegment(cells, columns, firstRow, List.of(), list, null);
+  }
+
+  /** New rows of a table that are opened from another's. */
+  static RowSegment opened(
+      RowCells cells, List<Column> columns, int firstRow, FromRows openedFrom) {
+    return new RowSegment(cells, columns, firstRow, List.of(), null, openedFrom);
   }
 
   /** Cells for rows that are there. */
   static RowSegment filling(RowCells cells, List<Column> columns, List<Integer> filled) {
-    return new RowSegment(cells, columns, 0, filled, null);
+    return new RowSegment(cells, columns, 0, filled, null, null);
   }
 
   boolean bringsRows() {
@@ -71,10 +94,29 @@ public record RowSegment(
     return filled.isEmpty() ? firstRow + at : filled.get(at);
   }
 
+  /** What all of its rows have in a column, where they are opened so. */
+  public @Nullable Formula sharedCell(Column column) {
+    return opened == null ? null : opened.cells().get(column);
+  }
+
+  /** Whether it says anything of a column. */
+  public boolean speaksOf(Column column) {
+    return columns.contains(column) || sharedCell(column) != null;
+  }
+
+  /** Where the name of one of its rows stands, or of what that is opened from. */
+  public Span nameSpan(int at, int keyColumn) {
+    return opened == null ? cells.span(at, Math.max(keyColumn, 0)) : opened.origins().get(at);
+  }
+
   /** Where a cell of the whole table stands here, if it is written here. */
   public Optional<Span> cell(Column column, int row) {
     int at = columns.indexOf(column);
     int here = filled.isEmpty() ? row - firstRow : filled.lastIndexOf(row);
+    Formula shared = sharedCell(column);
+    if (shared != null && here >= 0 && here < cells.rowCount()) {
+      return Optional.of(shared.span());
+    }
     return at >= 0 && here >= 0 && here < cells.rowCount() && !cells.isEmpty(here, at)
         ? Optional.of(cells.span(here, at))
         : Optional.empty();

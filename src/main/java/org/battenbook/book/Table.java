@@ -20,7 +20,7 @@ public final class Table {
   private final Map<String, Column> columns = new LinkedHashMap<>();
   private final List<Rule> rules = new ArrayList<>();
   private final List<RowSegment> segments = new ArrayList<>();
-  private @Nullable RowOpening opening;
+  private final List<RowOpening> openings = new ArrayList<>();
   private boolean settled = true;
   private List<Column> ticket = List.of();
   private int rowCount;
@@ -81,9 +81,32 @@ public final class Table {
     return ticket.isEmpty() ? columns() : ticket;
   }
 
-  /** How its rows are opened from another table's; absent where people write them. */
-  public @Nullable RowOpening opening() {
-    return opening;
+  /** How its rows are opened from other tables'; none where people write them. */
+  public List<RowOpening> openings() {
+    return List.copyOf(openings);
+  }
+
+  /** Where the name of a row stands, or of what that is opened from. */
+  public Span nameSpan(int row) {
+    for (RowSegment segment : rows()) {
+      int at = row - segment.firstRow();
+      if (at < segment.cells().rowCount()) {
+        return segment.nameSpan(at, segment.columns().indexOf(keyColumn()));
+      }
+    }
+    return name.span();
+  }
+
+  /** How one of its opened rows is opened. */
+  public RowOpening opening(int row) {
+    int rowsBefore = 0;
+    for (int i = 0; i < openings.size(); i++) {
+      rowsBefore += segments.get(i).cells().rowCount();
+      if (row < rowsBefore) {
+        return openings.get(i);
+      }
+    }
+    throw new IllegalArgumentException("row " + row + " of " + name.text() + " is not opened");
   }
 
   /** Whether all its rows are there; if not, some may still be opened. */
@@ -108,7 +131,9 @@ public final class Table {
   /** Whether a text says rows of the table, fills them in, or writes those that open them. */
   public boolean isStatedIn(SourceText text) {
     Stream<RowSegment> openedFrom =
-        opening == null || rowCount == 0 ? Stream.of() : opening.from().rows().stream();
+        rowCount == 0
+            ? Stream.of()
+            : openings.stream().flatMap(opening -> opening.from().rows().stream());
     return Stream.concat(segments.stream(), openedFrom)
         .anyMatch(segment -> segment.statedIn() == text);
   }
@@ -132,7 +157,7 @@ public final class Table {
   }
 
   void openBy(RowOpening statement, boolean allRowsAreThere) {
-    opening = statement;
+    openings.add(statement);
     settled = allRowsAreThere;
   }
 

@@ -279,15 +279,16 @@ public final class BookCheck implements Knowledge {
 
   /** Rows are opened by a plain number. */
   private void checkOpening(Table table) {
-    RowOpening opening = table.opening();
-    Kind kind = opening == null ? Kind.UNKNOWN : checked(opening.upTo()).kind();
-    if (opening != null && kind != Kind.UNKNOWN && !kind.equals(Kind.NUMBER)) {
-      diagnostics.fault(
-          "rows-not-by-count",
-          opening.statement(),
-          "'%s' is %s, and rows are opened by a count"
-              .formatted(opening.upTo().words(), kind.words()),
-          "end it with a column of '%s' that says how many".formatted(opening.from()));
+    for (RowOpening opening : table.openings()) {
+      Column upTo = opening.count() == null ? null : opening.count().upTo();
+      Kind kind = upTo == null ? Kind.UNKNOWN : checked(upTo).kind();
+      if (upTo != null && kind != Kind.UNKNOWN && !kind.equals(Kind.NUMBER)) {
+        diagnostics.fault(
+            "rows-not-by-count",
+            opening.statement(),
+            "'%s' is %s, and rows are opened by a count".formatted(upTo.words(), kind.words()),
+            "end it with a column of '%s' that says how many".formatted(opening.from()));
+      }
     }
   }
 

@@ -38,14 +38,10 @@ final class CellCheck {
     for (RowSegment segment : table.rows()) {
       int at = segment.columns().indexOf(table.keyColumn());
       for (int row = 0; row < segment.cells().rowCount(); row++) {
-        keys.add(key(segment.cells(), row, at, table, diagnostics), keySpan(segment, row, at));
+        keys.add(key(segment.cells(), row, at, table, diagnostics), segment.nameSpan(row, at));
       }
     }
     return keys.build();
-  }
-
-  private static Span keySpan(RowSegment segment, int row, int at) {
-    return segment.cells().span(row, Math.max(at, 0));
   }
 
   private static String key(RowCells cells, int row, int at, Table table, Diagnostics diagnostics) {
@@ -70,7 +66,7 @@ final class CellCheck {
 
   /** All cells of a column, those that changes set included. */
   Cells cells(Column column, Kind kind) {
-    boolean spoken = column.table().segments().stream().anyMatch(s -> s.columns().contains(column));
+    boolean spoken = column.table().segments().stream().anyMatch(s -> s.speaksOf(column));
     if (!spoken && column.cellChanges().isEmpty()) {
       return Cells.NONE;
     }
@@ -84,6 +80,11 @@ final class CellCheck {
 
   /** Reads a stretch of rows; cells of one text are read once, there are few different ones. */
   private void read(RowSegment segment, Column column, Kind kind, Cells cells) {
+    Formula shared = segment.sharedCell(column);
+    if (shared != null) {
+      share(shared, segment, column, kind, cells);
+      return;
+    }
     int at = segment.columns().indexOf(column);
     RowCells written = segment.cells();
     Map<String, Value> same = new HashMap<>();
@@ -113,6 +114,15 @@ final class CellCheck {
         same.put(text, entered);
         sameTolerances.put(text, cells.tolerances().get(row));
       }
+    }
+  }
+
+  /** Enters one formula, checked once, into all rows of a stretch. */
+  private void share(Formula shared, RowSegment segment, Column column, Kind kind, Cells cells) {
+    Cells one = new Cells(1);
+    enter(shared, 0, column, kind, one);
+    for (int row = 0; row < segment.cells().rowCount(); row++) {
+      cells.copyOnly(one, segment.row(row));
     }
   }
 

@@ -2,7 +2,9 @@ package org.battenbook.check;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import org.battenbook.syntax.Change;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +34,11 @@ public final class Cells {
   /** The formulas that stand in cells, by row. */
   public Map<Integer, CheckedFormula> formulas() {
     return formulas;
+  }
+
+  /** The formulas that stand in cells, each once: rows may share one. */
+  Set<CheckedFormula> differentFormulas() {
+    return new LinkedHashSet<>(formulas.values());
   }
 
   /** The changes that set single cells, by row; their formulas are among {@link #formulas}. */
@@ -86,6 +93,16 @@ public final class Cells {
 
   void set(int row, CheckedFormula formula) {
     formulas.put(row, formula);
+  }
+
+  /** Sets a row's cell to the only one of others. */
+  void copyOnly(Cells one, int row) {
+    values[row] = one.values[0];
+    CheckedFormula formula = one.formulas.get(0);
+    if (formula != null) {
+      formulas.put(row, formula);
+    }
+    setTolerance(row, one.tolerances.get(0));
   }
 
   /** Sets by how much a row's value may be off; nothing is said of it without one. */

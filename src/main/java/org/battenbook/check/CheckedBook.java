@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.RowKeys;
@@ -170,11 +169,18 @@ public final class CheckedBook {
       return change.span();
     }
     if (spot.place() instanceof Column column && column.isOpened()) {
-      return Objects.requireNonNull(column.table().opening()).statement();
+      return column.table().opening(spot.row()).statement();
     }
     return ownCell && spot.place() instanceof Column column
         ? AsWritten.cell(column, spot.row()).orElse(spot.place().layer().span())
         : spot.place().layer().span();
+  }
+
+  /** Whether a spot stays empty: its row is opened from another table than its column speaks of. */
+  public boolean staysEmpty(Spot spot) {
+    return spot.place() instanceof Column column
+        && column.isOpened()
+        && place(column).cells().value(spot.row()) == null;
   }
 
   /** As people say a spot. */

@@ -46,7 +46,7 @@ public record CheckedPlace(
         formulas.add(layer.formula());
       }
     }
-    formulas.addAll(cells.formulas().values());
+    formulas.addAll(cells.differentFormulas());
     return formulas;
   }
 
@@ -66,7 +66,7 @@ public record CheckedPlace(
         needs.addAll(formula.needs());
       }
     }
-    cells.formulas().values().forEach(cell -> needs.addAll(cell.needs()));
+    cells.differentFormulas().forEach(cell -> needs.addAll(cell.needs()));
     needs.addAll(furtherNeeds);
     return needs;
   }

@@ -494,7 +494,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       yesNo(where, "what stands after 'where'");
     }
     Column key = table.keyColumn();
-    if (table.opening() != null && key != null) {
+    if (!table.openings().isEmpty() && key != null) {
       checked.need(new Need(key, Need.Reach.WHOLE));
     }
     Expression of = aggregate.of();

@@ -10,6 +10,7 @@ import org.battenbook.book.Table;
 import org.battenbook.source.DisplayText;
 import org.battenbook.value.Value;
 import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FilledValue;
 import org.battenbook.workbook.Verdict;
 
 /**
@@ -100,19 +101,20 @@ final class FillReport {
   private void printMissing() {
     Set<String> missing = new LinkedHashSet<>();
     for (Page page : filled.book().pages()) {
-      page.lines().forEach(line -> addMissing(filled.value(line).value(), missing));
+      page.lines().forEach(line -> addMissing(filled.value(line), missing));
       for (Table table : page.tables()) {
         for (int row = 0; row < table.rowCount(); row++) {
           int at = row;
-          table.columns().forEach(c -> addMissing(filled.value(c, at).value(), missing));
+          table.columns().forEach(c -> addMissing(filled.value(c, at), missing));
         }
       }
     }
     printList("Still to be filled in", Ink.CAUTION, List.copyOf(missing));
   }
 
-  private static void addMissing(Value value, Set<String> missing) {
-    if (value instanceof Value.Waiting waiting && !waiting.atFault()) {
+  private static void addMissing(FilledValue value, Set<String> missing) {
+    boolean isEmpty = value.staysEmpty();
+    if (!isEmpty && value.value() instanceof Value.Waiting waiting && !waiting.atFault()) {
       missing.add(waiting.on());
     }
   }

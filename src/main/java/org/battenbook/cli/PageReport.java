@@ -77,6 +77,9 @@ final class PageReport {
     if (value.value() instanceof Value.Fault) {
       return "fault";
     }
+    if (value.staysEmpty()) {
+      return "";
+    }
     return value.value() instanceof Value.Waiting ? "waits" : value.shown().text();
   }
 

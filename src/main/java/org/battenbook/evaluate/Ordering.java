@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
@@ -66,13 +65,15 @@ final class Ordering {
 
   /** What a place needs; a column of opened rows needs what says how many there are. */
   private static Set<Need> needs(CheckedPlace checked) {
-    boolean isOpened = checked.place() instanceof Column column && column.table().opening() != null;
-    if (!isOpened) {
+    List<RowOpening> openings =
+        checked.place() instanceof Column column ? column.table().openings() : List.of();
+    if (openings.isEmpty()) {
       return checked.needs();
     }
     Set<Need> needs = new LinkedHashSet<>(checked.needs());
-    RowOpening opening = Objects.requireNonNull(((Column) checked.place()).table().opening());
-    needs.add(new Need(opening.upTo(), Reach.WHOLE));
+    for (RowOpening opening : openings) {
+      opening.counts().forEach(count -> needs.add(new Need(count, Reach.WHOLE)));
+    }
     return needs;
   }
 

@@ -75,10 +75,11 @@ public final class Program {
     CheckedFormula formula = checked.formula();
     Plan plan = formula == null ? null : PlanCompiler.compile(book, slots, formula);
     Map<Integer, Plan> cells = new HashMap<>();
+    Map<CheckedFormula, Plan> shared = new HashMap<>();
     checked
         .cells()
         .formulas()
-        .forEach((row, cell) -> cells.put(row, compileCell(checked, row, cell, plan)));
+        .forEach((row, cell) -> cells.put(row, compileCell(checked, row, cell, plan, shared)));
     RowKeys keys = checked.kind() instanceof Kind.RowOf rowOf ? book.keys(tableOf(rowOf)) : null;
     return new PlacePlan(slots.of(checked.place()), checked, plan, cells, keys);
   }
@@ -87,10 +88,18 @@ public final class Program {
     return Objects.requireNonNull(book.book().table(rowOf.table()));
   }
 
+  /** The plan of a cell; where rows share its formula, they share the plan. */
   private Plan compileCell(
-      CheckedPlace checked, int row, CheckedFormula cell, @Nullable Plan formula) {
+      CheckedPlace checked,
+      int row,
+      CheckedFormula cell,
+      @Nullable Plan formula,
+      Map<CheckedFormula, Plan> shared) {
     Value written = checked.cells().value(row);
-    Plan inherited = written == null ? formula : new ConstantPlan(cell.expression(), written);
+    if (written == null) {
+      return shared.computeIfAbsent(cell, c -> PlanCompiler.compileCell(book, slots, c, formula));
+    }
+    Plan inherited = new ConstantPlan(cell.expression(), written);
     return PlanCompiler.compileCell(book, slots, cell, inherited);
   }
 

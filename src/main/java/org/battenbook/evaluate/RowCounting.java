@@ -10,7 +10,6 @@ import org.battenbook.book.Book;
 import org.battenbook.book.Column;
 import org.battenbook.book.OpenedRows;
 import org.battenbook.book.RowOpening;
-import org.battenbook.book.Table;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.source.Diagnostics;
@@ -41,18 +40,12 @@ public final class RowCounting {
 
   /** The columns that say how many rows are opened. */
   public static List<Column> counts(Book book) {
-    return openings(book).stream().map(RowOpening::upTo).toList();
+    return openings(book).stream().flatMap(o -> o.counts().stream()).distinct().toList();
   }
 
   /** How tables open their rows, table by table. */
   private static List<RowOpening> openings(Book book) {
-    List<RowOpening> openings = new ArrayList<>();
-    for (Table table : book.tables()) {
-      if (table.opening() != null) {
-        openings.add(table.opening());
-      }
-    }
-    return openings;
+    return book.tables().stream().flatMap(table -> table.openings().stream()).toList();
   }
 
   private OpenedRows count() {
@@ -60,7 +53,7 @@ public final class RowCounting {
     for (RowOpening opening : openings(results.program().book().book())) {
       List<OpenedRows.Opened> opened = opened(opening);
       if (!opened.isEmpty()) {
-        counted.put(opening.each().table().key(), opened);
+        counted.put(OpenedRows.key(opening), opened);
       }
     }
     return new OpenedRows(false, counted);
@@ -72,7 +65,7 @@ public final class RowCounting {
     for (int row = 0; row < opening.from().rowCount(); row++) {
       int count = count(opening, row, keys.name(row));
       if (count > 0) {
-        opened.add(new OpenedRows.Opened(keys.name(row), count));
+        opened.add(new OpenedRows.Opened(row, keys.name(row), count));
       }
     }
     return opened;
@@ -80,27 +73,34 @@ public final class RowCounting {
 
   /** A count that is at fault or waits opens nothing: it is told of by itself. */
   private int count(RowOpening opening, int row, String each) {
-    Value value = results.value(new Spot(opening.upTo(), row));
+    if (opening.count() == null) {
+      return bounded(opening, Rational.ONE, "a row is opened", each);
+    }
+    Column upTo = opening.count().upTo();
+    Value value = results.value(new Spot(upTo, row));
     if (!(value instanceof Value.Amount amount)) {
       return 0;
     }
     Real number = amount.quantity().number();
+    String said = "'%s' is %s".formatted(upTo.words(), number);
     if (!(number instanceof Rational whole) || !whole.isWhole() || whole.signum() < 0) {
       diagnostics.fault(
           "rows-not-a-count",
           opening.statement(),
-          "'%s' is %s for \"%s\", and so many rows cannot be opened"
-              .formatted(opening.upTo().words(), number, each),
+          "%s for \"%s\", and so many rows cannot be opened".formatted(said, each),
           "a count of rows is whole and not negative: round it in its formula");
       return 0;
     }
+    return bounded(opening, whole, said, each);
+  }
+
+  private int bounded(RowOpening opening, Rational whole, String said, String each) {
     boolean fits = whole.isSmall() && whole.longNumerator() <= MOST_ROWS - rows;
     if (!fits) {
       diagnostics.fault(
           "too-many-opened-rows",
           opening.statement(),
-          "'%s' is %s for \"%s\": more than %,d rows would be opened"
-              .formatted(opening.upTo().words(), number, each, MOST_ROWS),
+          "%s for \"%s\": more than %,d rows would be opened".formatted(said, each, MOST_ROWS),
           "is the count right? else part the job in two");
       return 0;
     }

@@ -55,6 +55,9 @@ final class PlaceCells {
     if (written || isCounted || (formula != null && formula.literal().isPresent())) {
       return constant(spot, at, written);
     }
+    if (book.staysEmpty(spot)) {
+      return cell(spot, at, new CellContent.Blank(), Look.WORKED_OUT, "");
+    }
     if (formula == null) {
       return cell(spot, at, new CellContent.Missing(), Look.GIVEN, "to be filled in");
     }

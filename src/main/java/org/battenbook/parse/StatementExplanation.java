@@ -56,7 +56,7 @@ final class StatementExplanation {
       case FOR_EACH ->
           atFirst(
               "for-each-form",
-              "'for each' names a row and its table, a number, and how many rows it opens",
+              "'for each' names a row and its table, and where it opens several rows, a number and how many",
               "for each piece of pieces, number to quantity");
       case CHANGE -> change();
       case REQUIRE ->

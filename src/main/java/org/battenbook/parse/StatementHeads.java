@@ -110,8 +110,11 @@ final class StatementHeads {
   /** Marks {@code of} and {@code to} of {@code for each piece of pieces, number to quantity}. */
   private static LineTokens withParts(LineTokens opening) {
     int comma = opening.find(WorkbookParser.COMMA);
-    LineTokens marked = markFirst(opening, "of", WorkbookParser.OF, 2, comma);
-    return markFirst(marked, "to", WorkbookParser.TO, comma + 2, opening.count());
+    int end = comma < 0 ? opening.count() : comma;
+    LineTokens marked = markFirst(opening, "of", WorkbookParser.OF, 2, end);
+    return comma < 0
+        ? marked
+        : markFirst(marked, "to", WorkbookParser.TO, comma + 2, opening.count());
   }
 
   /** Marks a word where it is met first between two places. */

@@ -22,9 +22,10 @@ final class TableDraft {
   private final List<Requirement> requirements = new ArrayList<>();
   private final List<Caution> cautions = new ArrayList<>();
   private final List<Name> ticket = new ArrayList<>();
-  private @Nullable Opening opening;
+  private final List<Opening> openings = new ArrayList<>();
   private Span span;
   private @Nullable Boolean isGiven;
+  private boolean isOpening;
 
   TableDraft(Name name, @Nullable Name key, String note, Span span) {
     this.name = name;
@@ -35,35 +36,41 @@ final class TableDraft {
 
   void openGiven(Span head) {
     isGiven = true;
+    isOpening = false;
     span = span.to(head);
   }
 
   void openWorkedOut(Span head) {
     isGiven = false;
+    isOpening = false;
     span = span.to(head);
   }
 
   /** Rows are opened from another table's: the columns that are filled so are given. */
   void add(Opening opens, LineFaults faults) {
     span = span.to(opens.span());
-    if (key == null || opening != null) {
+    if (key == null || isGiven != null) {
       faults.fault(
           "for-each-out-of-place",
           opens.span(),
-          opening != null
-              ? "'%s' opens rows already".formatted(name)
-              : "'for each' stands where a table is opened for the first time",
-          opening != null
-              ? "keep one of the two lines"
-              : "write it under 'table %s by …' with the column that names its rows"
-                  .formatted(name));
+          key == null
+              ? "'for each' stands where a table is opened for the first time"
+              : "'for each' stands above what is given and worked out",
+          key == null
+              ? "write it under 'table %s by …' with the column that names its rows".formatted(name)
+              : "move it up, right under 'table %s by %s'".formatted(name, key));
       return;
     }
-    opening = opens;
-    Name number = opens.number();
-    given.add(filled(key, product("text", key.span())));
+    if (openings.isEmpty()) {
+      given.add(filled(key, product("text", key.span())));
+    }
+    openings.add(opens);
+    isOpening = true;
     given.add(filled(opens.each(), new KindExpression.RowOf(opens.of(), opens.of().span())));
-    given.add(filled(number, product("count", number.span())));
+    if (opens.count() != null) {
+      Name number = opens.count().number();
+      given.add(filled(number, product("count", number.span())));
+    }
   }
 
   private static KindExpression product(String kind, Span span) {
@@ -78,6 +85,10 @@ final class TableDraft {
   /** Adds a column to the part that is open. */
   void add(LineDefinition column, LineFaults faults) {
     span = span.to(column.span());
+    if (isOpening) {
+      addCell(column, faults);
+      return;
+    }
     if (isGiven == null) {
       isGiven = column.formula() == null;
       faults.fault(
@@ -93,6 +104,23 @@ final class TableDraft {
       refuseEmpty(column, faults);
       workedOut.add(column);
     }
+  }
+
+  /** A line under {@code for each} says what its rows have in a column that is given. */
+  private void addCell(LineDefinition cell, LineFaults faults) {
+    if ((cell.formula() == null || cell.kind() != null) && !cell.isAtFault()) {
+      faults.fault(
+          "cell-of-opening-without-formula",
+          cell.span(),
+          "'%s' stands under 'for each', where the rows that are opened get their cells"
+              .formatted(cell.name()),
+          "write %s = and a formula; what kind it is stands under 'given'".formatted(cell.name()));
+      return;
+    }
+    Opening last = openings.remove(openings.size() - 1);
+    List<LineDefinition> cells = new ArrayList<>(last.cells());
+    cells.add(cell);
+    openings.add(new Opening(last.each(), last.of(), last.count(), cells, last.span()));
   }
 
   private static void refuseEmpty(LineDefinition column, LineFaults faults) {
@@ -122,6 +150,6 @@ final class TableDraft {
 
   TableSection section() {
     return new TableSection(
-        name, key, note, opening, given, workedOut, requirements, cautions, ticket, span);
+        name, key, note, openings, given, workedOut, requirements, cautions, ticket, span);
   }
 }

@@ -308,8 +308,9 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
     if (open != null) {
       indentation.part(line.whole());
       List<Name> names = tree.name().stream().map(this::name).toList();
-      open.add(
-          new Opening(names.get(0), names.get(1), names.get(2), names.get(3), span(tree)), faults);
+      Opening.Count count =
+          names.size() == 2 ? null : new Opening.Count(names.get(2), names.get(3));
+      open.add(new Opening(names.get(0), names.get(1), count, List.of(), span(tree)), faults);
     }
     return null;
   }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * reopened to take more. {@code table name} may be opened anew in any page of a following workbook.
  *
  * @param key the column whose values name the rows
- * @param opening how rows are opened from another table's; absent where people write them
+ * @param openings how rows are opened from other tables'; none where people write them
  * @param given the columns that a person fills in
  * @param workedOut the columns that formulas fill in
  * @param ticket the columns a person wants to see first, or empty
@@ -18,7 +18,7 @@ public record TableSection(
     Name name,
     @Nullable Name key,
     String note,
-    @Nullable Opening opening,
+    List<Opening> openings,
     List<LineDefinition> given,
     List<LineDefinition> workedOut,
     List<Requirement> requirements,
@@ -28,6 +28,7 @@ public record TableSection(
     implements PageItem {
 
   public TableSection {
+    openings = List.copyOf(openings);
     given = List.copyOf(given);
     workedOut = List.copyOf(workedOut);
     requirements = List.copyOf(requirements);

@@ -28,6 +28,11 @@ public final class FilledValue {
     return value;
   }
 
+  /** Whether there is nothing to be known: its row is opened from another table. */
+  public boolean staysEmpty() {
+    return book.staysEmpty(spot);
+  }
+
   /** The name of its line or column. */
   public String name() {
     return spot.place().name().text();

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
-import org.battenbook.book.Column;
 import org.battenbook.book.FollowedFiles;
 import org.battenbook.book.Loader;
 import org.battenbook.book.OpenedRows;
@@ -86,11 +85,10 @@ public final class Workbook {
   private static Optional<OpenedRows> count(
       FollowedFiles files, OpenedRows opened, Diagnostics found, Diagnostics counting) {
     Book book = BookAssembly.assemble(files, opened, found);
-    List<Column> counts = RowCounting.counts(book);
-    if (counts.isEmpty()) {
+    if (book.tables().stream().allMatch(table -> table.openings().isEmpty())) {
       return Optional.of(opened);
     }
-    CheckedBook checked = BookCheck.check(book, counts, found);
+    CheckedBook checked = BookCheck.check(book, RowCounting.counts(book), found);
     Program program = found.hasFaults() ? null : Program.compile(checked, found);
     return program == null || counting.hasFaults()
         ? Optional.empty()

@@ -122,14 +122,19 @@ public final class OutlineText {
     return product.toString();
   }
 
+  private static String opening(Opening opening) {
+    StringBuilder text =
+        new StringBuilder("for each %s of %s".formatted(opening.each(), opening.of()));
+    if (opening.count() != null) {
+      text.append(", %s to %s".formatted(opening.count().number(), opening.count().upTo()));
+    }
+    opening.cells().forEach(cell -> text.append(" / ").append(line(cell)));
+    return text.toString();
+  }
+
   private static String table(TableSection table) {
     List<String> parts = new ArrayList<>();
-    if (table.opening() != null) {
-      Opening opening = table.opening();
-      parts.add(
-          "for each %s of %s, %s to %s"
-              .formatted(opening.each(), opening.of(), opening.number(), opening.upTo()));
-    }
+    table.openings().forEach(opening -> parts.add(opening(opening)));
     table.given().forEach(column -> parts.add("given " + line(column)));
     table.workedOut().forEach(column -> parts.add("worked out " + line(column)));
     table.requirements().forEach(requirement -> parts.add(requirement(requirement)));

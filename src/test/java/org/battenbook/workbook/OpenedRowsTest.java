@@ -149,7 +149,7 @@ class OpenedRowsTest {
   }
 
   @Test
-  void a_row_is_filled_in_once() {
+  void a_cell_is_filled_in_once() {
     String rows =
         """
           rows of places
@@ -157,7 +157,7 @@ class OpenedRowsTest {
             "Tide" |        | "east"
             "Tide" | 1      | "west"
         """;
-    assertThat(codes(JOB + rows)).containsExactly("row-filled-twice");
+    assertThat(codes(JOB + rows)).containsExactly("cell-filled-twice");
   }
 
   @ParameterizedTest
