@@ -39,12 +39,24 @@ public final class SpotFinder {
     lines(wanted, spots);
     if (spots.isEmpty()) {
       cells(wanted, spots);
+      spots.removeIf(spot -> spots.stream().anyMatch(other -> isTakenFrom(spot, other)));
     }
     List<Spot> found = List.copyOf(spots);
     if (found.size() == 1) {
       return new Answer(found, "");
     }
     return new Answer(found, found.isEmpty() ? missing(wanted) : ambiguous(wanted, found));
+  }
+
+  /** Whether a cell comes with a row that is opened from the other's: that is where it is set. */
+  private static boolean isTakenFrom(Spot spot, Spot other) {
+    return spot.place() instanceof Column column
+        && other.place() instanceof Column there
+        && column
+            .table()
+            .opens(spot.row())
+            .filter(o -> o.from() == there.table() && o.cells().containsKey(column))
+            .isPresent();
   }
 
   private void lines(String wanted, Set<Spot> spots) {

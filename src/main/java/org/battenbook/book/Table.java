@@ -97,16 +97,16 @@ public final class Table {
     return name.span();
   }
 
-  /** How one of its opened rows is opened. */
-  public RowOpening opening(int row) {
+  /** How a row is opened; empty for one that people write. */
+  public Optional<RowOpening> opens(int row) {
     int rowsBefore = 0;
     for (int i = 0; i < openings.size(); i++) {
       rowsBefore += segments.get(i).cells().rowCount();
       if (row < rowsBefore) {
-        return openings.get(i);
+        return Optional.of(openings.get(i));
       }
     }
-    throw new IllegalArgumentException("row " + row + " of " + name.text() + " is not opened");
+    return Optional.empty();
   }
 
   /** Whether all its rows are there; if not, some may still be opened. */

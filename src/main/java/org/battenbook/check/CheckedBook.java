@@ -169,7 +169,7 @@ public final class CheckedBook {
       return change.span();
     }
     if (spot.place() instanceof Column column && column.isOpened()) {
-      return column.table().opening(spot.row()).statement();
+      return column.table().opens(spot.row()).orElseThrow().statement();
     }
     return ownCell && spot.place() instanceof Column column
         ? AsWritten.cell(column, spot.row()).orElse(spot.place().layer().span())

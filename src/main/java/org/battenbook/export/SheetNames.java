@@ -27,8 +27,9 @@ final class SheetNames {
     return name;
   }
 
+  /** Without what no sheet may be called by; a comma parts the ranges that printing repeats. */
   private static String legal(String title) {
-    String spaced = title.replaceAll("[\\[\\]:*?/\\\\\\p{Cntrl}]", " ").replaceAll("\\s+", " ");
+    String spaced = title.replaceAll("[\\[\\]:*?/\\\\,\\p{Cntrl}]", " ").replaceAll("\\s+", " ");
     String bare = spaced.strip().replaceAll("^'+|'+$", "").strip();
     return bare.isEmpty() ? "Page" : bare;
   }

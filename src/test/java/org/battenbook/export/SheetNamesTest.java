@@ -21,6 +21,12 @@ class SheetNamesTest {
     assertThat(names.name("History")).isEqualTo("History (2)");
   }
 
+  /** Ranges that repeat on each printed page are listed with commas between them. */
+  @Test
+  void a_comma_is_left_out() {
+    assertThat(names.name("Rails, sticks")).isEqualTo("Rails sticks");
+  }
+
   @Test
   void two_titles_that_differ_in_case_alone_give_two_names() {
     assertThat(names.name("Mats")).isEqualTo("Mats");
@@ -30,9 +36,9 @@ class SheetNamesTest {
 
   @Test
   void long_titles_are_cut_and_still_differ() {
-    String title = "Saltmarsh Ferry Museum, upper landing";
-    assertThat(names.name(title)).isEqualTo("Saltmarsh Ferry Museum, upper l");
-    assertThat(names.name(title)).isEqualTo("Saltmarsh Ferry Museum, upp (2)");
+    String title = "Saltmarsh Ferry Museum: upper landing";
+    assertThat(names.name(title)).isEqualTo("Saltmarsh Ferry Museum upper la");
+    assertThat(names.name(title)).isEqualTo("Saltmarsh Ferry Museum uppe (2)");
   }
 
   @Test

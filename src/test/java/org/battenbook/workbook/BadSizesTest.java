@@ -41,14 +41,24 @@ class BadSizesTest {
         "backing across ~ 14 in ~ Test: a backing of 14 in by 15 in does not go into a rabbet of 13"
             + " 1/8 in by 15 1/8 in.",
         "dust cover down ~ 18 in ~ Test: a dust cover of 15 3/8 in by 18 in stands out beside a frame"
-            + " of 15 5/8 in by 17 5/8 in.",
-        "frame half ~ 16 in ~ Test: halves of 16 in and 15 in do not go behind a top rail of 15 5/8"
-            + " in.",
-        "back recess ~ -1/4 in ~ Test: a back does not lie -1/4 in in."
+            + " of 15 5/8 in by 17 5/8 in."
       })
   void a_piece_that_makes_no_sense_breaks_a_requirement(
       String heading, String cell, String message) {
     StandardJob job = new StandardJob().piece("moulding | " + heading, "\"ash cap\" | " + cell);
+    assertThat(job.broken()).contains(message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "frame half ~ 16 in ~ Test: halves of 16 in and 15 in do not go behind a top side of 15 5/8"
+            + " in.",
+        "back recess ~ -1/4 in ~ Test: a back does not lie -1/4 in in."
+      })
+  void what_does_not_hang_so_breaks_a_requirement(String heading, String cell, String message) {
+    StandardJob job = new StandardJob().piece("moulding", "\"ash cap\"").hanging(heading, cell);
     assertThat(job.broken()).contains(message);
   }
 

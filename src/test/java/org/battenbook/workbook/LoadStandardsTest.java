@@ -15,9 +15,10 @@ class LoadStandardsTest {
   /** A piece that weighs 30 lb, near enough to read a share off, held by an anchor of this row. */
   private static StandardJob held(String anchor) {
     return new StandardJob()
-        .change("weight of pieces", "30 lb")
+        .change("hung weight of hangings", "30 lb")
         .rows("loads", "anchors", "anchor | shear | pull | ultimate", anchor)
-        .piece("moulding | anchor", "\"ash cap\" | \"rated\"");
+        .piece("moulding", "\"ash cap\"")
+        .hanging("anchor", "\"rated\"");
   }
 
   @Test
@@ -44,7 +45,7 @@ class LoadStandardsTest {
     StandardJob flat = held(RATED + "false").change("bevel of cleats \"plywood 1/2\"", "30 deg");
     assertThat(flat.shows("bevel push of Test")).isEqualTo("≈ 17.3 lb");
     assertThat(flat.shows("wall pull of Test")).isEqualTo("≈ 17.3 lb");
-    StandardJob deep = held(RATED + "false").change("load arm of pieces", "leaning height * 2");
+    StandardJob deep = held(RATED + "false").change("load arm of hangings", "leaning height * 2");
     assertThat(deep.shows("overturning pull of Test")).endsWith("60.0 lb");
     assertThat(deep.shows("wall pull of Test")).endsWith("60.0 lb");
   }
@@ -53,8 +54,9 @@ class LoadStandardsTest {
   void fewer_screws_in_wood_carry_more_each() {
     StandardJob job =
         new StandardJob()
-            .change("weight of pieces", "30 lb")
-            .piece("moulding | bearing screws", "\"ash cap\" | 1");
+            .change("hung weight of hangings", "30 lb")
+            .piece("moulding", "\"ash cap\"")
+            .hanging("bearing screws", "1");
     assertThat(job.shows("down on each of Test")).isEqualTo("30.0 lb");
     assertThat(job.firing())
         .contains(
@@ -65,7 +67,9 @@ class LoadStandardsTest {
   @Test
   void a_pull_that_wood_does_not_hold_by_the_published_formulas_is_cautioned() {
     StandardJob job =
-        new StandardJob().change("weight of pieces", "300 lb").piece("moulding", "\"ash cap\"");
+        new StandardJob()
+            .change("hung weight of hangings", "300 lb")
+            .piece("moulding", "\"ash cap\"");
     assertThat(job.firing())
         .contains(
             "Test: 100.0 lb out of each of 3 fixings; published formulas allow ≈ 74.8 lb to 1 in of"
@@ -75,7 +79,9 @@ class LoadStandardsTest {
   @Test
   void a_frame_that_turns_what_holds_it_more_than_a_bracket_may_is_cautioned() {
     StandardJob job =
-        new StandardJob().change("weight of pieces", "600 lb").piece("moulding", "\"ash cap\"");
+        new StandardJob()
+            .change("hung weight of hangings", "600 lb")
+            .piece("moulding", "\"ash cap\"");
     assertThat(job.firing())
         .anyMatch(
             text ->
@@ -87,7 +93,8 @@ class LoadStandardsTest {
   void ratings_and_hooks_of_nothing_break_requirements() {
     assertThat(held("\"rated\" | -1 lb | 10 lb | false").broken())
         .contains("rated: ratings of -1 lb and 10 lb say nothing; leave out what is not known.");
-    StandardJob none = new StandardJob().piece("moulding | bearing screws", "\"ash cap\" | 0");
+    StandardJob none =
+        new StandardJob().piece("moulding", "\"ash cap\"").hanging("bearing screws", "0");
     assertThat(none.broken()).contains("Test: no screw bears it.");
     StandardJob hooks =
         new StandardJob()
@@ -119,9 +126,9 @@ class LoadStandardsTest {
             .rows(
                 "pieces",
                 "pieces",
-                "title | width | height | style | moulding | takes cleat | hanger",
-                "\"Test\" | 8 in | 10 in | \"no mat\" | \"ash cap\" | false"
-                    + " | \"wire between two rings\"");
+                "title | width | height | style | moulding",
+                "\"Test\" | 8 in | 10 in | \"no mat\" | \"ash cap\"")
+            .hanging("takes cleat | hanger", "false | \"wire between two rings\"");
     assertThat(List.of(job.shows("drop of Test"), job.shows("bearing screws of Test")))
         .containsExactly("2 in", "2");
   }

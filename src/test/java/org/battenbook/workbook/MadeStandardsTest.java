@@ -32,16 +32,26 @@ class MadeStandardsTest {
             + " 15 in.",
         "dust cover across ~ 15 in ~ its dust cover is cut 15 in by 17 3/8 in; it would now be 15 3/8"
             + " in by 17 3/8 in.",
-        "frame half ~ 13 in ~ its cleat is cut 13 in for the frame and 12 in for the wall; it would"
-            + " now be 13 5/8 in and 12 in.",
-        "wall half ~ 12 in ~ its cleat is cut 13 5/8 in for the frame and 12 in for the wall; it"
-            + " would now be 13 5/8 in and 12 5/8 in.",
         "kerf ~ 3/32 in ~ cut with a kerf of 3/32 in; the saw's is 1/8 in.",
         "face ~ 1 7/16 in ~ this lot has a face of 1 7/16 in and a lip of 1/4 in; ash cap is 1 1/2 in"
             + " and 1/4 in."
       })
   void what_is_measured_says_what_it_contradicts(String column, String measured, String message) {
     assertThat(made(column, measured).firing()).containsExactly("Test: " + message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "frame half ~ 13 in ~ its cleat is cut 13 in for the frame and 12 in for the wall; it would"
+            + " now be 13 5/8 in and 12 in.",
+        "wall half ~ 12 in ~ its cleat is cut 13 5/8 in for the frame and 12 in for the wall; it"
+            + " would now be 13 5/8 in and 12 5/8 in."
+      })
+  void a_cleat_that_is_cut_says_what_it_contradicts(String column, String cut, String message) {
+    StandardJob job = new StandardJob().piece("moulding", "\"ash cap\"").hanging(column, cut);
+    assertThat(job.firing()).containsExactly("Test: " + message);
   }
 
   @Test
@@ -96,11 +106,12 @@ class MadeStandardsTest {
   /** A piece of which all is cut as the standards have it. */
   private static StandardJob allMade() {
     return made(
-        "window cut across | window cut down | mat cut across | mat cut down | top rail | side rail"
-            + " | lite across | lite down | backing across | backing down | dust cover across"
-            + " | dust cover down | frame half | wall half | kerf",
-        "7 1/2 in | 9 1/2 in | 13 in | 15 in | 15 5/8 in | 17 5/8 in | 13 in | 15 in | 13 in | 15 in"
-            + " | 15 3/8 in | 17 3/8 in | 13 5/8 in | 12 5/8 in | 1/8 in");
+            "window cut across | window cut down | mat cut across | mat cut down | top rail | side rail"
+                + " | lite across | lite down | backing across | backing down | dust cover across"
+                + " | dust cover down | kerf",
+            "7 1/2 in | 9 1/2 in | 13 in | 15 in | 15 5/8 in | 17 5/8 in | 13 in | 15 in | 13 in | 15 in"
+                + " | 15 3/8 in | 17 3/8 in | 1/8 in")
+        .hanging("frame half | wall half", "13 5/8 in | 12 5/8 in");
   }
 
   @Test

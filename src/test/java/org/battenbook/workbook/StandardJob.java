@@ -31,6 +31,11 @@ final class StandardJob {
         "\"Test\" | 8 in | 10 in | " + cells);
   }
 
+  /** How the piece called Test hangs. */
+  StandardJob hanging(String headings, String cells) {
+    return rows("hangings", "hangings", "hanging | " + headings, "\"Test\" | " + cells);
+  }
+
   /** A line called {@code asked}. */
   StandardJob line(String formula) {
     pages.add("page asked\n  asked = %s\n".formatted(formula));

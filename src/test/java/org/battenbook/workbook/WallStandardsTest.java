@@ -120,7 +120,7 @@ class WallStandardsTest {
             + HEADINGS.replace("title", "quantity | title")
             + "\n 2 |"
             + TALL
-            + "\npage places\n rows of places\n piece | number | wall\n \"Tall\" | 2 | \"elsewhere\"";
+            + "\npage places\n rows of places\n hanging | number | wall\n \"Tall\" | 2 | \"elsewhere\"";
     assertThat(broken(filled(job)))
         .containsExactly("Tall: of its 2 frames, 1 have a place on a wall.");
   }
@@ -132,7 +132,7 @@ class WallStandardsTest {
             + HEADINGS.replace("title", "quantity | title")
             + "\n 2 |"
             + TALL
-            + "\npage places\n rows of places\n piece | number | order\n"
+            + "\npage places\n rows of places\n hanging | number | order\n"
             + " \"Tall\" | 1 | 2\n \"Tall\" | 2 | 2";
     assertThat(broken(filled(job))).contains("Tall: 1: 2 frames of North have the order 2.");
   }
@@ -146,7 +146,7 @@ class WallStandardsTest {
     String none =
         light.replace("12 in ", "8 in ") + "change stud spacing = 48 in because \"test\"\n";
     assertThat(cautions(filled(none + heavy.formatted("3 lb"))))
-        .anyMatch(text -> text.contains("no stud stands behind its cleat"));
+        .anyMatch(text -> text.contains("no stud stands behind what holds it"));
     assertThat(cautions(filled(light + heavy.formatted("20 lb"))))
         .anyMatch(text -> text.contains("only one of its 3 wall screws meets wood"));
   }
@@ -156,7 +156,7 @@ class WallStandardsTest {
     String light = PLAIN.replace("20 in ", "12 in ");
     Filled filled = filled(light + HEADINGS + "\n" + TALL);
     assertThat(filled.find("bearing screws of Tall").exact()).isEqualTo("1");
-    assertThat(filled.find("fixings of places \"Tall\"").exact()).isEqualTo("3");
+    assertThat(filled.find("fixings here of Tall").exact()).isEqualTo("3");
   }
 
   private static Workbook job(String text) {
