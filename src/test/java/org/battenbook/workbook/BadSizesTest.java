@@ -2,6 +2,8 @@ package org.battenbook.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -133,6 +135,98 @@ class BadSizesTest {
             "acrylic: it does not grow by 100.2 %.",
             "foam board: 3/16 in of it weighs less than nothing.",
             "beech: a specific gravity of 0 weighs nothing.");
+  }
+
+  /** Beside the requirement nothing is at fault: no division by zero, no root of a negative. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "sides ~ 0 ~ Test: 0 sides do not close.",
+        "sides ~ 2 ~ Test: 2 sides do not close.",
+        "sides ~ 200 ~ Test: 200 sides are more than the 12 that the standards know.",
+        "lean ~ -5 deg ~ Test: sides lean 0 deg, as in a box, to 90 deg, as in a flat frame; -5 deg is"
+            + " neither.",
+        "lean ~ 95 deg ~ Test: sides lean 0 deg, as in a box, to 90 deg, as in a flat frame; 95 deg is"
+            + " neither.",
+        "slope width ~ 0 in ~ Test: a board of 0 in by 3/4 in is no board.",
+        "board thickness ~ 0 in ~ Test: a board of 3 in by 0 in is no board.",
+        "art side ~ 0 in ~ Test: an opening of 0 in on a side is nothing to frame.",
+        "kerf ~ -1/8 in ~ Test: a kerf of -1/8 in gives wood back.",
+        "lip ~ -1/4 in ~ Test: a lip of -1/4 in and a rabbet ",
+        "footing ~ -1 in ~ Test: a footing of -1 in is no wood.",
+        "stick length ~ 0 in ~ Test: a side of 14 15/16 in does not come out of a stick of 0 ft."
+      })
+  void a_splayed_frame_that_makes_no_sense_breaks_a_requirement_alone(
+      String column, String cell, String message) {
+    Map<String, String> row = new LinkedHashMap<>();
+    row.put("sides", "4");
+    row.put("lean", "45 deg");
+    row.put("slope width", "3 in");
+    row.put("board thickness", "3/4 in");
+    row.put("art side", "10 in");
+    row.put("wood", "\"red oak\"");
+    breaksAlone("splayed", row, column, cell, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "sides ~ 0 ~ Test: 0 sides do not close.",
+        "sides ~ 200 ~ Test: 200 sides are more than the 12 that the standards know.",
+        "art side ~ 0 in ~ Test: a side of 0 in is nothing to frame.",
+        "overlap ~ 9 in ~ Test: no window is left in a mat of",
+        "overlap ~ -1 in ~ Test: art of 10 in on a side and ",
+        "border ~ -1 in ~ Test: a mat of 15 5/16 in across flats has no room for its window of 17 5/16"
+            + " in.",
+        "rabbet depth ~ 1 in ~ Test: a rabbet 1 in deep goes through a thickness of 7/8 in.",
+        "backing across ~ 30 in ~ Test: a backing of 30 in across flats does not go into a rabbet of",
+        "dust cover across ~ 30 in ~ Test: a dust cover of 30 in across flats stands out beside a"
+            + " frame of"
+      })
+  void a_polygon_that_makes_no_sense_breaks_a_requirement_alone(
+      String column, String cell, String message) {
+    Map<String, String> row = new LinkedHashMap<>();
+    row.put("sides", "6");
+    row.put("art side", "10 in");
+    row.put("mats", "2");
+    row.put("moulding", "\"ash cap\"");
+    breaksAlone("polygons", row, column, cell, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0 deg, 45 deg",
+    "180 deg, 45 deg",
+    "270 deg, 0 deg",
+    "-90 deg, 90 deg",
+    "90 deg, 95 deg"
+  })
+  void a_corner_that_is_none_breaks_a_requirement_alone(String angle, String lean) {
+    StandardJob job =
+        new StandardJob()
+            .rows(
+                "splayed",
+                "corners",
+                "corner | angle | lean",
+                "\"Test\" | %s | %s".formatted(angle, lean));
+    assertThat(job.broken()).isNotEmpty();
+    assertThat(job.fill().faults()).isEmpty();
+  }
+
+  private static void breaksAlone(
+      String table, Map<String, String> row, String column, String cell, String message) {
+    row.put(column, cell);
+    StandardJob job =
+        new StandardJob()
+            .rows(
+                table,
+                table,
+                "title | " + String.join(" | ", row.keySet()),
+                "\"Test\" | " + String.join(" | ", row.values()));
+    assertThat(job.broken()).anyMatch(text -> text.startsWith(message));
+    assertThat(job.fill().faults()).isEmpty();
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.battenbook.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,13 +71,34 @@ class SplayedStandardsTest {
   }
 
   @Test
-  void a_saw_set_to_angles_that_do_not_close_the_corner_breaks_a_requirement() {
-    assertThat(
-            splayed("sides | side | lean | flat tilt set", "4 | 10 in | 38 deg | 33 deg").broken())
+  void one_way_to_lay_the_board_that_closes_the_corner_is_enough() {
+    StandardJob one = splayed("sides | side | lean | flat tilt set", "4 | 10 in | 38 deg | 33 deg");
+    assertThat(one.broken()).isEmpty();
+    assertThat(one.shows("lay it of Test")).isEqualTo("on edge");
+    assertThat(one.firing())
         .singleElement()
         .asString()
-        .startsWith("Test: flat, a miter of 31.6 deg and a tilt of 33 deg cut ≈ 44.4")
-        .endsWith("the corner closes at 45 deg.");
+        .startsWith("Test: cut it on edge; flat, 31.6 deg and 33 deg cut ≈ 44.4")
+        .endsWith("and the corner closes at 45 deg.");
+    assertThat(splayed("sides | side | lean", "4 | 10 in | 38 deg").shows("lay it of Test"))
+        .isEqualTo("flat or on edge");
+    assertThat(splayed("sides | side | lean", "3 | 10 in | 60 deg").shows("lay it of Test"))
+        .as("flat it would take a miter of 56.3 deg, on edge 40.9 and 48.6 deg")
+        .isEqualTo("neither way");
+  }
+
+  @Test
+  void a_saw_that_closes_the_corner_in_no_way_breaks_a_requirement() {
+    StandardJob none =
+        splayed(
+            "sides | side | lean | flat tilt set | edge tilt set",
+            "4 | 10 in | 38 deg | 33 deg | 25 deg");
+    assertThat(none.broken())
+        .singleElement()
+        .asString()
+        .startsWith(
+            "Test: the corner closes at 45 deg, and no setting of the saw cuts that: flat, 31.6 deg"
+                + " and 33 deg cut ≈ 44.4");
   }
 
   @Test
@@ -134,6 +156,118 @@ class SplayedStandardsTest {
         .contains("Test: a lip of 1 1/2 in on a face of 1 1/2 in is no rail.");
     assertThat(polygon("sides | side | kerf", "6 | 10 in | -1/8 in").broken())
         .containsExactly("Test: a kerf of -1/8 in gives wood back.");
+  }
+
+  /** Plane geometry: with an odd number of sides a corner lies opposite each side. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "4 | true ~ on a side, a side on top",
+        "6 | false ~ on a corner, a corner on top",
+        "3 | true ~ on a corner, a side on top",
+        "5 | false ~ on a side, a corner on top"
+      })
+  void a_frame_says_how_it_stands(String cells, String standing) {
+    assertThat(
+            polygon("art side | sides | side on top", "10 in | " + cells).shows("stands of Test"))
+        .isEqualTo(standing);
+    String leaning = "10 in | 20 deg | " + cells;
+    assertThat(splayed("art side | lean | sides | side on top", leaning).shows("stands of Test"))
+        .isEqualTo(standing);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "kerf ~ 3/32 in ~ Test: cut with a kerf of 3/32 in; the saw's is 1/8 in.",
+        "lot width ~ 2 15/16 in ~ Test: this lot is 2 15/16 in by 1/2 in; it was to be 3 in by 1/2"
+            + " in.",
+        "lot thickness ~ 15/32 in ~ Test: this lot is 3 in by 15/32 in; it was to be 3 in by 1/2 in.",
+        "lite across ~ 9 7/8 in ~ Test: its lite is cut 9 7/8 in across flats; it would now be 10 in.",
+        "backing across ~ 9 7/8 in ~ Test: its backing is cut 9 7/8 in across flats; it would now be"
+            + " 10 in.",
+        "dust cover across ~ 10 in ~ Test: its dust cover is cut 10 in across flats; it would now be"
+            + " 10 3/8 in."
+      })
+  void a_splayed_frame_that_is_made_says_what_it_contradicts(
+      String column, String measured, String message) {
+    StandardJob job =
+        splayed("sides | art side | lean | " + column, "4 | 10 in | 0 deg | " + measured);
+    assertThat(job.firing()).containsExactly(message);
+    assertThat(job.broken()).isEmpty();
+  }
+
+  @Test
+  void mats_of_many_sides_that_are_cut_say_what_they_contradict_and_lead_what_follows() {
+    String columns = "sides | art side | mats | window cut across | mat cut across";
+    String cells = "4 | 10 in | 1 | 9 3/8 in | 14 7/8 in";
+    List<String> cautions =
+        List.of(
+            "Test: its window is cut 9 3/8 in across flats; it would now be 9 1/2 in.",
+            "Test: its mat is cut 14 7/8 in across flats; it would now be 15 in.");
+    StandardJob flat = polygon(columns, cells);
+    assertThat(flat.firing()).containsExactlyInAnyOrderElementsOf(cautions);
+    assertThat(flat.shows("rabbet side needed of Test")).isEqualTo("15 in");
+    StandardJob box = splayed(columns + " | lean", cells + " | 0 deg");
+    assertThat(box.firing()).containsExactlyInAnyOrderElementsOf(cautions);
+    assertThat(box.shows("side of Test")).isEqualTo("14 1/2 in");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "lip ~ 0 deg | 1/2 in ~ Test: a lip of 1/2 in in a rabbet ≈ 9/16 in deep cuts through boards of"
+            + " 3 in by 1/2 in.",
+        "small edge at wall ~ 0 deg | false ~ Test: with its large edge at the wall the package goes in"
+            + " from inside, past boards that leave it no way",
+        "side ~ 0 deg | 9 in ~ Test: a rabbet of 9 1/2 in on a side is too small for 10 in.",
+        "spacer ~ 0 deg | 0 in ~ Test: the glazing would touch the art; put a mat or a spacer between"
+            + " them.",
+        "lite across ~ 0 deg | 11 in ~ Test: a lite of 11 in across flats does not go into a rabbet of"
+            + " 10 1/8 in.",
+        "backing across ~ 0 deg | 11 in ~ Test: a backing of 11 in across flats does not go into a"
+            + " rabbet of 10 1/8 in.",
+        "dust cover across ~ 0 deg | 11 in ~ Test: a dust cover of 11 in across flats stands out beside"
+            + " a frame of 10 5/8 in."
+      })
+  void a_package_that_does_not_go_into_leaning_sides_breaks_a_requirement(
+      String column, String cells, String message) {
+    StandardJob job = splayed("sides | art side | lean | " + column, "4 | 10 in | " + cells);
+    assertThat(job.broken()).anyMatch(text -> text.startsWith(message));
+  }
+
+  @Test
+  void leaning_sides_are_cautioned_as_other_frames_are() {
+    assertThat(
+            splayed("sides | art side | lean | rabbet depth", "4 | 10 in | 0 deg | 3/8 in")
+                .firing())
+        .singleElement()
+        .asString()
+        .contains("proud of the rabbet: offset clips, or a deeper rabbet.");
+    assertThat(
+            splayed("sides | art side | lean | rabbet depth", "4 | 10 in | 0 deg | 1/2 in")
+                .firing())
+        .singleElement()
+        .asString()
+        .contains("of the rabbet is left for points, less than 1/8 in.");
+    assertThat(splayed("sides | art side | lean", "4 | 44 in | 0 deg").firing())
+        .anyMatch(text -> text.contains("of glass: two people"))
+        .anyMatch(text -> text.contains("two people to hang it"));
+  }
+
+  @Test
+  void a_polygons_lot_may_be_thinner_and_its_rabbet_shallower() {
+    StandardJob lot =
+        polygon(
+            "sides | side | moulding thickness | rabbet depth", "4 | 10 in | 13/16 in | 9/16 in");
+    assertThat(lot.firing())
+        .containsExactly(
+            "Test: this lot is 13/16 in thick with a rabbet 9/16 in deep; ash cap is 7/8 in and 5/8"
+                + " in.");
+    assertThat(lot.shows("depth of Test")).isEqualTo("13/16 in");
   }
 
   @Test
