@@ -12,13 +12,14 @@ import org.junit.jupiter.params.provider.CsvSource;
  * lengths are checked against published tables in {@code acceptance}.
  */
 class SplayedStandardsTest {
+  /** Of boards of 3 by 1/2 in, with a block glued in for its cleat. */
   private static StandardJob splayed(String headings, String cells) {
     return new StandardJob()
         .rows(
             "splayed",
             "splayed",
-            "title | slope width | board thickness | wood | " + headings,
-            "\"Test\" | 3 in | 1/2 in | \"red oak\" | " + cells);
+            "title | slope width | board thickness | wood | footing | " + headings,
+            "\"Test\" | 3 in | 1/2 in | \"red oak\" | 2 in | " + cells);
   }
 
   private static StandardJob polygon(String headings, String cells) {
