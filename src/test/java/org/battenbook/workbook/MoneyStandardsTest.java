@@ -203,6 +203,118 @@ class MoneyStandardsTest {
     assertThat(job.shows("material of Test")).isEqualTo("≈ 6.94 USD");
   }
 
+  /** Boxes of 10 in, lids for 10 in of art, and hexagons in mats, three of each. */
+  private static PricedJob ofManySides() {
+    return PricedJob.in("USD")
+        .change("bench rate", "60 USD/h")
+        .change("moulding waste", "0 %")
+        .change("sheet waste", "0 %")
+        .rows(
+            "splayed",
+            "splayed",
+            "title | sides | side | art side | lean | slope width | board thickness | wood | kerf"
+                + " | quantity | footing",
+            "\"Box\" | 4 | 11 in | | 0 deg | 3 in | 1/2 in | \"red oak\" | 0 in | 3 | 3 in",
+            "\"Lid\" | 4 | | 10 in | 0 deg | 3 in | 1/2 in | \"red oak\" | 0 in | 3 | 3 in")
+        .rows(
+            "polygons",
+            "polygons",
+            "title | sides | art side | mats | moulding | quantity",
+            "\"Six\" | 6 | 8 in | 2 | \"ash cap\" | 3");
+  }
+
+  /**
+   * Arithmetic: four sides of 12 in, 3 by 1/2 in, are half a board foot; those of a lid of 10 5/8
+   * in, 85/192.
+   */
+  @ParameterizedTest
+  @CsvSource({"by volume, 12 USD/bd ft", "section | by length, 1.5 in^2 | 1.50 USD/ft"})
+  void frames_whose_sides_lean_pay_for_their_boards_by_volume_or_by_run(
+      String headings, String price) {
+    PricedJob job =
+        ofManySides()
+            .rows(
+                BILL,
+                "wood prices",
+                "article | wood | list of | " + headings,
+                "\"Oak\" | \"red oak\" | 2026-01-01 | " + price);
+    assertThat(job.shows("wood stock of Box")).isEqualTo("6.00 USD");
+    assertThat(number(job.fill().find("wood stock of Lid"))).isEqualTo(Rational.of(85, 16));
+    assertThat(job.shows("cost of used of Oak")).isEqualTo("33.94 USD");
+    assertThat(job.fill().find("boards bought of Box").exact()).isEqualTo("2");
+    assertThat(job.shows("cost of bought of Oak")).isEqualTo("48.00 USD");
+  }
+
+  @Test
+  void frames_of_many_sides_pay_for_glazing_mats_and_backing() {
+    PricedJob job =
+        ofManySides()
+            .rows(
+                BILL,
+                "sheet prices",
+                "article | glazing | board | list of | by area",
+                "\"G\" | \"glass\" | | 2026-01-01 | 14.40 USD/ft^2",
+                "\"M\" | | \"mat 4-ply\" | 2026-01-01 | 14.40 USD/ft^2",
+                "\"F\" | | \"foam board\" | 2026-01-01 | 14.40 USD/ft^2");
+    assertThat(job.shows("sheet stock of Box")).isEqualTo("0.00 USD");
+    assertThat(job.shows("sheet stock of Lid")).isEqualTo("20.00 USD");
+    Filled filled = job.fill();
+    double areas =
+        2 * number(filled.find("lite area of Six")).toDouble()
+            + number(filled.find("mat stock of Six")).toDouble();
+    assertThat(number(filled.find("sheet stock of Six")).toDouble())
+        .isCloseTo(areas / 10, Offset.offset(1e-9));
+  }
+
+  /**
+   * Arithmetic: setting up a frame 5 min and its saw 4, for three; joining and fitting 22 min, a
+   * side 1. A lite takes 2 for three, and 3. A mat takes 4 for three, and 6.
+   */
+  @Test
+  void frames_of_many_sides_pay_for_their_labour() {
+    PricedJob job = ofManySides().change("takes cleat of hangings", "false");
+    assertThat(job.shows("labour of Box")).isEqualTo("29.00 USD");
+    assertThat(number(job.fill().find("labour of Lid"))).isEqualTo(Rational.of(32 * 3 + 2, 3));
+    assertThat(number(job.fill().find("labour of Six")))
+        .isEqualTo(Rational.of((22 + 6 + 3 + 12) * 3 + 9 + 2 + 8, 3));
+    assertThat(job.shows("labour cost")).isEqualTo("333.00 USD");
+  }
+
+  @Test
+  void a_bill_of_frames_of_many_sides_adds_up() {
+    Filled job =
+        ofManySides()
+            .rows(
+                BILL,
+                "wood prices",
+                "article | wood | list of | by volume",
+                "\"Oak\" | \"red oak\" | 2026-01-01 | 11.11 USD/bd ft")
+            .fill();
+    new BillSums(job).check();
+    assertThat(firing(job))
+        .contains("ash cap is used and has no price: what is made of it is reckoned at nothing.");
+  }
+
+  @Test
+  void wood_without_a_price_is_cautioned_and_a_price_by_length_needs_a_section() {
+    Filled unpriced = listed(ofManySides()).fill();
+    assertThat(firing(unpriced))
+        .contains("red oak is used and has no price: what is made of it is reckoned at nothing.");
+    Filled twice =
+        ofManySides()
+            .rows(
+                BILL,
+                "wood prices",
+                "article | wood | list of | by length",
+                "\"Oak\" | \"red oak\" | 2026-01-01 | 1 USD/ft",
+                "\"Oak 2\" | \"red oak\" | 2026-01-01 | 1 USD/ft")
+            .fill();
+    assertThat(broken(twice))
+        .contains(
+            "Oak: a price by length needs the board's section.",
+            "red oak stands more than once among the wood prices: leave one.");
+  }
+
   /** Arithmetic; common practice, no source: what is sold by the pack is bought by the pack. */
   @ParameterizedTest
   @CsvSource({"0, 0, 0.00", "1, 1, 12.50", "100, 1, 12.50", "101, 2, 25.00", "250, 3, 37.50"})
