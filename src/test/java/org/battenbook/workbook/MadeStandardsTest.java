@@ -33,6 +33,10 @@ class MadeStandardsTest {
         "dust cover across ~ 15 in ~ its dust cover is cut 15 in by 17 3/8 in; it would now be 15 3/8"
             + " in by 17 3/8 in.",
         "kerf ~ 3/32 in ~ cut with a kerf of 3/32 in; the saw's is 1/8 in.",
+        "rabbet depth ~ 9/16 in ~ this lot is 7/8 in thick with a rabbet 9/16 in deep; ash cap is 7/8"
+            + " in and 5/8 in.",
+        "moulding thickness ~ 13/16 in ~ this lot is 13/16 in thick with a rabbet 5/8 in deep; ash cap"
+            + " is 7/8 in and 5/8 in.",
         "face ~ 1 7/16 in ~ this lot has a face of 1 7/16 in and a lip of 1/4 in; ash cap is 1 1/2 in"
             + " and 1/4 in."
       })
@@ -124,6 +128,14 @@ class MadeStandardsTest {
   void rails_go_by_the_mat_that_is_cut() {
     assertThat(made("mat cut across", "12 1/2 in").shows("top rail of Test"))
         .isEqualTo("15 1/8 in");
+  }
+
+  /** Arithmetic: 2.5 mm of glass, 0.07 in of mat and print, 3/16 in of board, less 1/4 in. */
+  @Test
+  void the_stack_and_the_wall_go_by_the_lot_that_is_measured() {
+    StandardJob lot = made("rabbet depth | moulding thickness", "1/4 in | 3/4 in");
+    assertThat(lot.fill().find("stands proud of Test").exact()).isEqualTo("5381/50800");
+    assertThat(lot.shows("wood of Test")).isEqualTo("3/4 in");
   }
 
   @Test
