@@ -18,6 +18,22 @@ class AssemblyStandardsTest {
         .isEqualTo("1 in from the sheet's edge, then every 6 in");
   }
 
+  /**
+   * Library of Congress, guide to matting and hinging: T where a mat covers it, V for what floats.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "single mat ~ T, covered by the mat",
+        "floated sheet ~ V, folded behind the sheet",
+        "no mat ~ none"
+      })
+  void a_hinge_has_the_form_that_its_sheet_asks_for(String style, String form) {
+    StandardJob job = new StandardJob().piece("moulding | style", "\"ash cap\" | \"" + style + '"');
+    assertThat(job.shows("hinge form of Test")).isEqualTo(form);
+  }
+
   @Test
   void hinges_without_room_break_a_requirement() {
     StandardJob job = new StandardJob().piece("moulding | outer hinge", "\"ash cap\" | 5 in");

@@ -160,4 +160,72 @@ class MatStandardsTest {
             "Test: sheets of 10 in by 12 in lap over one another behind windows 8 1/2 in and 10 1/2"
                 + " in apart from edge to edge.");
   }
+
+  /** E. Stapel, teaching handout: 2 in on boards up to 11 by 14 in, 3 in on larger ones. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "8 in | 4 7/8 in | 2 1/4 in ~ ''",
+        "4 7/8 in | 8 in | 2 1/4 in ~ ''",
+        "10 1/2 in | 4 7/8 in | 2 1/4 in ~ Test: on a board of 14 1/2 in by 8 7/8 in borders of 2 1/4 in at the"
+            + " sides and 2 1/4 in at the top are narrower than 3 in.",
+        "10 in | 8 in | 3 in ~ ''"
+      })
+  void the_guide_to_borders_asks_more_of_larger_boards(String sizes, String caution) {
+    StandardJob job =
+        new StandardJob()
+            .change("follow border guide", "true")
+            .rows(
+                "pieces",
+                "pieces",
+                "title | width | height | border | moulding",
+                "\"Test\" | " + sizes + " | \"ash cap\"");
+    assertThat(job.firing().stream().filter(text -> text.contains("narrower")))
+        .containsExactly(caution.isEmpty() ? new String[0] : new String[] {caution});
+  }
+
+  @Test
+  void the_guide_to_borders_says_nothing_unless_it_is_followed() {
+    assertThat(new StandardJob().piece("moulding", "\"ash cap\"").firing()).isEmpty();
+  }
+
+  /**
+   * Library of Congress, Guide to Preservation Matting and Framing: at least 4-ply, pH 7 to 8.5. A
+   * guild of framers, as quoted at oldfortframing.co.uk: at least 1.1 mm.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "4 | 7 | 1.1 mm ~ ''",
+        "4 | 8.5 | 0.06 in ~ ''",
+        "0 | 0 | 0.06 in ~ ''",
+        "3 | 8 | 0.06 in ~ Test: thin has 3 ply; a mat has at least 4.",
+        "4 | 6.9 | 0.06 in ~ Test: thin has a pH of 6.9; what touches art has 7 to 8.5.",
+        "4 | 8.6 | 0.06 in ~ Test: thin has a pH of 8.6; what touches art has 7 to 8.5.",
+        "4 | 8 | 0.04 in ~ Test: thin is 0.040 in thick; a mat has at least ≈ 0.043 in."
+      })
+  void boards_that_do_art_no_good_are_cautioned(String board, String caution) {
+    StandardJob job =
+        new StandardJob()
+            .rows(
+                "materials",
+                "boards",
+                "board | weight by area | ply | pH | thickness",
+                "\"thin\" | 1 kg/m^2 | " + board)
+            .piece("moulding | mat board", "\"ash cap\" | \"thin\"");
+    assertThat(job.firing())
+        .containsExactly(caution.isEmpty() ? new String[0] : new String[] {caution});
+  }
+
+  @Test
+  void an_acid_backing_is_cautioned() {
+    StandardJob job =
+        new StandardJob()
+            .change("pH of boards \"foam board\"", "5")
+            .piece("moulding", "\"ash cap\"");
+    assertThat(job.firing())
+        .containsExactly("Test: foam board has a pH of 5; what touches art has 7 to 8.5.");
+  }
 }

@@ -61,6 +61,23 @@ class MillingStandardsTest {
   }
 
   @Test
+  void stretches_that_lie_on_one_another_break_a_requirement() {
+    StandardJob job =
+        board("rough 4/4", "8 ft")
+            .rows(
+                "milling",
+                "clear lengths",
+                "stretch | board | begins | ends",
+                "\"x\" | \"A\" | 0 ft | 4 ft",
+                "\"y\" | \"A\" | 3 ft | 6 ft",
+                "\"z\" | \"A\" | 6 ft | 8 ft");
+    assertThat(job.broken())
+        .containsExactly(
+            "x: from 0 in to 48 in, it lies on 1 other stretches of A: wood is not used twice.",
+            "y: from 36 in to 72 in, it lies on 1 other stretches of A: wood is not used twice.");
+  }
+
+  @Test
   void boards_that_do_not_give_what_the_job_takes_are_cautioned() {
     StandardJob job = board("rough 4/4", "4 ft").piece("moulding | quantity", "\"ash cap\" | 4");
     assertThat(job.firing())
@@ -71,8 +88,8 @@ class MillingStandardsTest {
 
   @Test
   void wood_that_nobody_has_measured_breaks_a_requirement() {
-    assertThat(moving("white ash", "6 %", "8 %").broken())
-        .containsExactly("Face: no coefficient is known for white ash: find one, and fill it in.");
+    assertThat(moving("soft maple", "6 %", "8 %").broken())
+        .containsExactly("Face: no coefficient is known for soft maple: find one, and fill it in.");
   }
 
   @Test
@@ -82,6 +99,14 @@ class MillingStandardsTest {
     assertThat(moving("red oak", "19 %", "8 %").firing())
         .containsExactly(
             "Face: from 19 % to 8 % of moisture; the coefficients were measured from 6 % to 14 %.");
+  }
+
+  @Test
+  void shrinkage_that_leaves_nothing_breaks_a_requirement() {
+    StandardJob job =
+        moving("beech", "6 %", "8 %").change("shrinks in volume of woods \"beech\"", "100 %");
+    assertThat(job.broken())
+        .containsExactly("beech: it does not shrink by 5.5 %, 11.9 % and 100.0 %.");
   }
 
   /** Source of its growth: makers' figures for cast acrylic, 4.0e-5 for each degree F. */
