@@ -26,6 +26,7 @@ class ShippedWorkbooksTest {
           "leaning-corners",
           "splayed",
           "polygon-miters",
+          "many-sided-packages",
           "withdrawal",
           "windows",
           "assembly",
