@@ -1,5 +1,6 @@
 package org.battenbook.picture;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -7,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.Arrays;
 import java.util.Random;
 import javax.imageio.ImageIO;
@@ -47,6 +49,27 @@ class PictureSizeTest {
     exif.putShort((short) orientation).putShort((short) 0).putInt(0);
     ByteBuffer whole = ByteBuffer.allocate(plain.length + 36);
     return whole.put(plain, 0, 2).put(exif.array()).put(plain, 2, plain.length - 2).array();
+  }
+
+  /**
+   * WebP container specification (RFC 9649): the size less one, in 14 bits each behind the mark of
+   * a lossless image, in 24 bits each in the extended header.
+   */
+  @Test
+  void a_webp_file_has_the_size_that_its_header_says() throws Exception {
+    long lossless = 122 | 44 << 14;
+    byte[] bits = ByteBuffer.allocate(8).order(ByteOrder.LITTLE_ENDIAN).putLong(lossless).array();
+    byte[] simple = {0x2f, bits[0], bits[1], bits[2], bits[3], 0, 0, 0, 0, 0};
+    assertThat(PictureSize.read(webp("VP8L", simple))).isEqualTo(new PictureSize(123, 45));
+    byte[] extended = {0, 0, 0, 0, 122, 0, 0, 44, 0, 0};
+    assertThat(PictureSize.read(webp("VP8X", extended))).isEqualTo(new PictureSize(123, 45));
+  }
+
+  /** A RIFF file of the form WEBP with one chunk. */
+  private static byte[] webp(String chunk, byte[] data) {
+    ByteBuffer file = ByteBuffer.allocate(20 + data.length).order(ByteOrder.LITTLE_ENDIAN);
+    file.put("RIFF".getBytes(US_ASCII)).putInt(12 + data.length).put("WEBP".getBytes(US_ASCII));
+    return file.put(chunk.getBytes(US_ASCII)).putInt(data.length).put(data).array();
   }
 
   @Test

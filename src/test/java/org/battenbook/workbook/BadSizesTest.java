@@ -42,6 +42,10 @@ class BadSizesTest {
             + " rabbet.",
         "backing across ~ 14 in ~ Test: a backing of 14 in by 15 in does not go into a rabbet of 13"
             + " 1/8 in by 15 1/8 in.",
+        "lite across ~ -1 in ~ Test: no lite, backing or dust cover is cut -1 in by 15 in, 13 in by 15"
+            + " in, 15 3/8 in by 17 3/8 in.",
+        "dust cover across ~ 0 in ~ Test: no lite, backing or dust cover is cut 13 in by 15 in, 13 in"
+            + " by 15 in, 0 in by 17 3/8 in.",
         "dust cover down ~ 18 in ~ Test: a dust cover of 15 3/8 in by 18 in stands out beside a frame"
             + " of 15 5/8 in by 17 5/8 in."
       })
