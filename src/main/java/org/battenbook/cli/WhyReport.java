@@ -97,16 +97,11 @@ final class WhyReport {
     if (node.formula().isEmpty() || isLiteral || node.isRepeated()) {
       return;
     }
-    line(indent, "= " + oneLine(node.formula()));
+    line(indent, "= " + node.formula());
     boolean isPlain = node.withValues().equals(node.shown().text());
     if (!node.withValues().isEmpty() && !isPlain && !node.withValues().equals(node.formula())) {
       line(indent, "= " + node.withValues());
     }
-  }
-
-  /** A formula may go on over several lines of its file. */
-  private static String oneLine(String formula) {
-    return String.join(" ", formula.lines().map(String::strip).toList());
   }
 
   /** What a shown value that is only near stands for. */
@@ -136,7 +131,7 @@ final class WhyReport {
   private void changed(Derivation node, String indent) {
     Derivation.Changed changed = node.changed();
     if (changed != null) {
-      String from = changed.from().isEmpty() ? "nothing" : oneLine(changed.from());
+      String from = changed.from().isEmpty() ? "nothing" : changed.from();
       line(
           indent,
           "changed from %s (%s) because %s"

@@ -12,6 +12,7 @@ import org.battenbook.evaluate.Trace;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Expression;
+import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.Reference;
 import org.battenbook.syntax.Selection;
 import org.battenbook.unit.Form;
@@ -102,6 +103,6 @@ final class WithValues {
       text.append(source, at, put.span().start()).append(put.text());
       at = put.span().end();
     }
-    return text.append(source, at, whole.end()).toString().strip();
+    return Formula.oneLine(text.append(source, at, whole.end()).toString().strip());
   }
 }

@@ -56,7 +56,7 @@ final class PlaceCells {
       return constant(spot, at, written);
     }
     if (book.staysEmpty(spot)) {
-      return cell(spot, at, new CellContent.Blank(), Look.WORKED_OUT, "");
+      return cell(spot, at, readable(new CellContent.Words("")), Look.WORKED_OUT, "");
     }
     if (formula == null) {
       return cell(spot, at, new CellContent.Missing(), Look.GIVEN, "to be filled in");

@@ -26,8 +26,15 @@ public record Formula(
 
   /** The expression as written with its tolerance, without its {@code shown as}. */
   public String text() {
-    return tolerance == null
-        ? expression.span().text()
-        : span.source().span(span.start(), tolerance.span().end()).text();
+    Span all =
+        tolerance == null
+            ? expression.span()
+            : span.source().span(span.start(), tolerance.span().end());
+    return oneLine(all.text());
+  }
+
+  /** A formula may go on over several lines of its file, and is told in one. */
+  public static String oneLine(String formula) {
+    return String.join(" ", formula.lines().map(String::strip).toList());
   }
 }

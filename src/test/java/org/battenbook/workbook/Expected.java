@@ -11,7 +11,8 @@ import org.battenbook.value.Value;
 
 /**
  * What a value should come to, as people write it: {@code 19 3/8 in} exactly, {@code ≈ 10.072169
- * in} to the last place that is written, {@code 3/8 in ± 1/32 in} within bounds, {@code yes}.
+ * in} to the last place that is written, {@code 3/8 in ± 1/32 in} within bounds, {@code yes},
+ * {@code "one small hanger"} for a row.
  */
 record Expected(String written) {
   private static final Pattern AMOUNT = Pattern.compile("(?<number>[0-9][0-9 ./]*)(?<unit>.*)");
@@ -21,6 +22,9 @@ record Expected(String written) {
   boolean agrees(Value value) {
     if (value instanceof Value.YesNo yesNo) {
       return written.equals(yesNo.yes() ? "yes" : "no");
+    }
+    if (value instanceof Value.Row row) {
+      return written.equals('"' + row.name() + '"');
     }
     if (!(value instanceof Value.Amount amount)) {
       return false;

@@ -179,6 +179,30 @@ class SeveralOpeningsTest {
     assertThat(codes(late)).contains("for-each-out-of-place");
   }
 
+  @Test
+  void a_formula_over_several_lines_is_told_in_one() {
+    String job =
+        JOB.replace(
+            "doubled = 2 * across", "doubled = if across > 1 in\n then 2 * across\n else 0 in");
+    Derivation doubled = filled(job).why("doubled of Ferry");
+    assertThat(doubled.formula()).isEqualTo("if across > 1 in then 2 * across else 0 in");
+    assertThat(doubled.withValues()).isEqualTo("if 9 1/4 in > 1 in then 2 * 9 1/4 in else 0 in");
+  }
+
+  @Test
+  void a_cell_that_was_taken_from_another_table_is_found_there() {
+    String job =
+        JOB.replace("across = square.rail", "across = square.rail\n side = square.side")
+            .replace("across = round.diameter", "side = round.diameter\n across = round.diameter")
+            .replace("across : length", "across : length\n side : length");
+    Filled filled = filled(job);
+    assertThat(filled.find("side of Ferry").spot().place().words()).isEqualTo("side of squares");
+    assertThat(filled.find("side of hangings \"Ferry\"").spot().place().words())
+        .isEqualTo("side of hangings");
+    assertThat(filled.find("side of Porthole: 1").spot().place().words())
+        .isEqualTo("side of hangings");
+  }
+
   /** Cells of an opening mean what formulas mean that are written into each row. */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
