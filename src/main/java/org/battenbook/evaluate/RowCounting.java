@@ -82,7 +82,9 @@ public final class RowCounting {
       return 0;
     }
     Real number = amount.quantity().number();
-    String said = "'%s' is %s".formatted(upTo.words(), number);
+    String said =
+        (number.isExact() ? "'%s' is %s" : "'%s' is about %s, not exactly,")
+            .formatted(upTo.words(), number);
     if (!(number instanceof Rational whole) || !whole.isWhole() || whole.signum() < 0) {
       diagnostics.fault(
           "rows-not-a-count",

@@ -7,6 +7,9 @@ import org.battenbook.source.Span;
 
 /** Says what a statement lacks, by its head: a name, a text in quotes, a reason. */
 final class StatementExplanation {
+  private static final String NO_NAME =
+      "if no change is meant: the name of a line or a column does not begin with the word 'change'";
+
   private final LineTokens line;
   private final LineFaults faults;
   private final int at;
@@ -161,7 +164,7 @@ final class StatementExplanation {
           "change-without-formula",
           line.whole(),
           "a change has a place, '=' and a formula",
-          "write change place = formula because \"why\"");
+          "write change place = formula because \"why\"; " + NO_NAME);
     }
     if (line.type(at - 1) == BECAUSE) {
       return say(
@@ -175,7 +178,7 @@ final class StatementExplanation {
             "change-without-because",
             line.whole(),
             "a change says why",
-            "end it with because \"…\"");
+            "end it with because \"…\"; " + NO_NAME);
   }
 
   private boolean message(int word, String code, String message, String example) {

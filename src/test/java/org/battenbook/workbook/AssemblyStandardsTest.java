@@ -38,8 +38,7 @@ class AssemblyStandardsTest {
   void hinges_without_room_break_a_requirement() {
     StandardJob job = new StandardJob().piece("moulding | outer hinge", "\"ash cap\" | 5 in");
     assertThat(job.broken())
-        .containsExactly(
-            "Test: hinges 5 in in from both edges do not find room on a sheet of 8 in.");
+        .containsExactly("Test: hinges 5 in from both edges do not find room on a sheet of 8 in.");
   }
 
   /** Common practice, no source: a round of clamps holds as many frames as there are clamps. */

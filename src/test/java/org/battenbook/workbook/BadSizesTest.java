@@ -59,6 +59,8 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
+        "back recess ~ 5 in ~ Test: the longest screw, 4 in, is too short for plywood 1/2: 7/8 in go into"
+            + " the frame and 6 1/2 in into the wall.",
         "frame half ~ 16 in ~ Test: halves of 16 in and 15 in do not go behind a top side of 15 5/8"
             + " in.",
         "back recess ~ -1/4 in ~ Test: a back does not lie -1/4 in in."
@@ -66,6 +68,7 @@ class BadSizesTest {
   void what_does_not_hang_so_breaks_a_requirement(String heading, String cell, String message) {
     StandardJob job = new StandardJob().piece("moulding", "\"ash cap\"").hanging(heading, cell);
     assertThat(job.broken()).contains(message);
+    assertThat(job.fill().faults()).isEmpty();
   }
 
   @Test
@@ -97,15 +100,20 @@ class BadSizesTest {
     StandardJob job =
         new StandardJob().change("%s of cleats \"plywood 1/2\"".formatted(column), value);
     assertThat(job.broken()).contains(message);
+    assertThat(job.fill().faults()).isEmpty();
   }
 
   @Test
   void a_bevel_of_ninety_degrees_breaks_a_requirement() {
-    StandardJob job = new StandardJob().change("bevel of cleats \"plywood 1/2\"", "90 deg");
+    StandardJob job =
+        new StandardJob()
+            .change("bevel of cleats \"plywood 1/2\"", "90 deg")
+            .piece("moulding", "\"ash cap\"");
     assertThat(job.broken())
         .contains(
             "plywood 1/2: a bevel of 90 deg does not hook: it is more than 0 deg and less than 90"
                 + " deg, 45 deg as a rule.");
+    assertThat(job.fill().faults()).isEmpty();
   }
 
   @ParameterizedTest
@@ -230,6 +238,99 @@ class BadSizesTest {
                 "title | " + String.join(" | ", row.keySet()),
                 "\"Test\" | " + String.join(" | ", row.values()));
     assertThat(job.broken()).anyMatch(text -> text.startsWith(message));
+    assertThat(job.fill().faults()).isEmpty();
+  }
+
+  /** An allowance that makes no sense: its requirement alone speaks, and nothing is at fault. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "glass step ~ 0 in ~ A glass step of 0 in is no scale to cut lites by.",
+        "mat step ~ 0 in ~ A mat step of 0 in is no scale to cut mats by.",
+        "rail step ~ -1 in ~ A rail step of -1 in is no scale to cut rails by.",
+        "kerf step ~ 0 in ~ A kerf step of 0 in is no scale to cut kerfs by.",
+        "dust cover step ~ 0 in ~ A dust cover step of 0 in is no scale to cut dust covers by.",
+        "cleat step ~ -1/8 in ~ A cleat step of -1/8 in is no scale to cut cleats by.",
+        "fixing spacing ~ 0 in ~ Fixings 0 in apart are without number.",
+        "point spacing ~ 0 in ~ Points 0 in apart and a hinge to each 8 in are without number.",
+        "hinge share ~ 0 in ~ Points 4 in apart and a hinge to each 0 in are without number.",
+        "point end ~ -1 in ~ Points begin -1 in from a corner and hinges 1 in from an edge: less than"
+            + " nothing lies outside.",
+        "hinge inset ~ -1 in ~ Points begin 1 in from a corner and hinges -1 in from an edge: less"
+            + " than nothing lies outside.",
+        "glue film ~ -1 in ~ A glue film of -1.000 in and test joints of 12 in: nobody uses less than"
+            + " none.",
+        "test joint ~ -12 in ~ A glue film of 0.006 in and test joints of -12 in: nobody uses less"
+            + " than none.",
+        "least point room ~ -1 in ~ A shortest rail of 8 in and a point room of -1 in warn of nothing:"
+            + " leave the one that is not wanted at 0 in.",
+        "shortest rail ~ -2 in ~ A shortest rail of -2 in and a point room of 1/8 in warn of nothing:"
+            + " leave the one that is not wanted at 0 in.",
+        "fixing end ~ -1 in ~ A fixing -1 in from the end of a cleat, 1 in from the next, a hold of 3/8"
+            + " in, a margin of 1/8 in, a bite of 1 in: none is 0 in, less is not.",
+        "hardware weight ~ -1 lb ~ The hardware of a frame does not weigh -1 lb.",
+        "dark warming ~ -1 ~ A dark sheet that moves by -1 of a clear one shrinks where that grows.",
+        "angle step ~ 0 deg ~ A blade that tilts to 45 deg, set by 0 deg, corners open by 0.1 deg and"
+            + " lips of 1/4 in make no frame.",
+        "density of mouldings \"ash cap\" ~ -5 kg/m^3 ~ ash cap: wood does not weigh ≈ -0.3121 lb/ft^3.",
+        "pack of of picks \"points\" ~ 0 ~ points: a pack of 0 is empty.",
+        "pack of of screws \"8 x 1\" ~ 0 ~ 8 x 1: a pack of 0 is empty."
+      })
+  void an_allowance_that_makes_no_sense_breaks_its_requirement_alone(
+      String name, String value, String message) {
+    StandardJob job = new StandardJob().change(name, value).piece("moulding", "\"ash cap\"");
+    assertThat(job.broken()).containsExactly(message);
+    assertThat(job.fill().faults()).isEmpty();
+  }
+
+  /** What no hanger is made for breaks requirements, and no row is looked for in vain. */
+  @ParameterizedTest
+  @CsvSource({
+    "side rail, -5 in, 15 5/8 in, -5 in",
+    "border, -9 in, -7 7/8 in, -5 7/8 in",
+    "side rail, 1/4 in, 15 5/8 in, 1/4 in"
+  })
+  void a_frame_that_no_hanger_is_made_for_is_told_of(
+      String heading, String cell, String across, String down) {
+    StandardJob job = new StandardJob().piece("moulding | " + heading, "\"ash cap\" | " + cell);
+    assertThat(job.broken())
+        .contains("Test: no hanger is made for a frame of %s by %s.".formatted(across, down));
+    assertThat(job.fill().faults()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "thickness ~ 0 in ~ A: 0 in by 6 in by 96 in is no board.",
+        "width ~ 0 in ~ A: 1 in by 0 in by 96 in is no board.",
+        "width ~ -6 in ~ A: 1 in by -6 in by 96 in is no board."
+      })
+  void a_rough_board_that_is_none_breaks_a_requirement(String column, String cell, String message) {
+    StandardJob job =
+        new StandardJob()
+            .rows(
+                "milling",
+                "rough boards",
+                "board | moulding | wood | length | " + column,
+                "\"A\" | \"ash cap\" | \"white ash\" | 8 ft | " + cell);
+    assertThat(job.broken()).contains(message);
+    assertThat(job.fill().faults()).isEmpty();
+  }
+
+  @Test
+  void blanks_of_no_width_are_told_of_without_a_fault() {
+    StandardJob job =
+        new StandardJob()
+            .change("saw kerf", "0 in")
+            .change("rip allowance", "-1.5 in")
+            .rows(
+                "milling",
+                "rough boards",
+                "board | moulding | wood | length",
+                "\"A\" | \"ash cap\" | \"white ash\" | 8 ft");
+    assertThat(job.broken()).contains("A: 6 in wide, it gives no blank of 0 in for ash cap.");
     assertThat(job.fill().faults()).isEmpty();
   }
 

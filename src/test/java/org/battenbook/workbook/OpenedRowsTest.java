@@ -177,6 +177,15 @@ class OpenedRowsTest {
   }
 
   @Test
+  void a_count_that_is_only_near_is_told_as_near() {
+    String job =
+        JOB.replace("then quantity else 0", "then quantity * sin(20 deg) / sin(20 deg) else 0");
+    assertThat(TextLoader.of("workbook \"Job\"\n" + job).open().diagnostics())
+        .extracting(Diagnostic::message)
+        .anyMatch(message -> message.matches("'hung of pieces' is about [0-9.]+, not exactly, for .*"));
+  }
+
+  @Test
   void a_count_that_is_not_given_yet_opens_nothing() {
     Filled filled = filled(JOB.replace("least width = 4 in", "least width : length"));
     assertThat(names(filled, "places")).isEmpty();
