@@ -75,9 +75,10 @@ final class AggregatePlan extends Plan {
     if (!dependsOnRow && frame.watch == null) {
       return frame.reading.total(this);
     }
-    if (matching != null && frame.watch == null) {
-      Groups groups = frame.reading.groups(this);
-      if (groups.areExact()) {
+    if (matching != null) {
+      boolean watched = frame.watch != null;
+      Groups groups = watched ? frame.reading.watchedGroups(this) : frame.reading.groups(this);
+      if (watched ? groups.areOfWords() : groups.areExact()) {
         Value key = matching.outer().run(frame.inner());
         return key.isKnown() ? groups.result(key, frame) : key;
       }

@@ -19,11 +19,17 @@ final class Groups {
 
   private @Nullable Value broken;
   private boolean exact = true;
+  private boolean ofWords = true;
 
   /** Goes through the rows once. */
   Groups(AggregatePlan aggregate, AggregatePlan.Matching matching, Reading reading) {
+    this(aggregate, matching, reading, matching.decides());
+  }
+
+  private Groups(
+      AggregatePlan aggregate, AggregatePlan.Matching matching, Reading reading, boolean decides) {
     this.aggregate = aggregate;
-    this.decides = matching.decides();
+    this.decides = decides;
     Frame inner = Frame.atRow(reading, 0).inner();
     for (int row = 0; row < aggregate.rowCount && broken == null && exact; row++) {
       inner.row = row;
@@ -32,9 +38,15 @@ final class Groups {
         broken = key;
       } else {
         exact = isExact(key);
+        ofWords &= !(key instanceof Value.Amount);
         add(key(key), inner);
       }
     }
+  }
+
+  /** The rows of each group, to be gone through one by one for whoever watches. */
+  static Groups ofRows(AggregatePlan aggregate, AggregatePlan.Matching matching, Reading reading) {
+    return new Groups(aggregate, matching, reading, false);
   }
 
   private void add(Object key, Frame inner) {
@@ -60,6 +72,11 @@ final class Groups {
     }
     Aggregation found = byKey.get(key(key));
     return found == null ? aggregate.fresh().result() : found.result();
+  }
+
+  /** Whether comparing two keys is comparing words: nothing about it can be near. */
+  boolean areOfWords() {
+    return exact && ofWords;
   }
 
   private static boolean isExact(Value key) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
@@ -27,6 +28,23 @@ public final class Program {
   private final List<Stage> stages;
   private final List<PlacePlan> plans;
   private final Map<Rule, Plan> messages = new HashMap<>();
+
+  /** Plans of formulas that are run again, each made once: what they group rows by is kept. */
+  private final Map<Part, Plan> runAgain = new ConcurrentHashMap<>();
+
+  private record Part(CheckedFormula formula, @Nullable Expression part) {
+    /** Nodes are told apart by what they are, not by what they say. */
+    @Override
+    @SuppressWarnings("ReferenceEquality")
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Part that && that.formula == formula && that.part == part;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * System.identityHashCode(formula) + System.identityHashCode(part);
+    }
+  }
 
   private Program(CheckedBook book, Slots slots, List<Stage> stages, List<PlacePlan> plans) {
     this.book = book;
@@ -134,11 +152,13 @@ public final class Program {
 
   /** The plan of a formula of this book, to be run with slots. */
   Plan compile(CheckedFormula formula) {
-    return PlanCompiler.compile(book, slots, formula);
+    return runAgain.computeIfAbsent(
+        new Part(formula, null), p -> PlanCompiler.compile(book, slots, formula));
   }
 
   /** The plan of a part of a formula. */
   Plan compile(CheckedFormula formula, Expression part) {
-    return PlanCompiler.compile(book, slots, formula, part);
+    return runAgain.computeIfAbsent(
+        new Part(formula, part), p -> PlanCompiler.compile(book, slots, formula, part));
   }
 }

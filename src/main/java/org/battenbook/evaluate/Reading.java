@@ -13,6 +13,9 @@ interface Reading {
   /** The values of an aggregate grouped by what its {@code where} compares, made once a fill. */
   Groups groups(AggregatePlan aggregate);
 
+  /** The rows of each such group, for who watches every step. */
+  Groups watchedGroups(AggregatePlan aggregate);
+
   /** Some rows of a column. */
   ColumnValues.Chunk chunk(int place, int chunk);
 

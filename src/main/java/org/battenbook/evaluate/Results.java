@@ -2,6 +2,7 @@ package org.battenbook.evaluate;
 
 import java.util.BitSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.bind.Spot;
@@ -16,6 +17,9 @@ public final class Results implements Reading {
   private final Program program;
   private final @Nullable Object[] values;
   private final Map<AggregatePlan, Groups> groups = new ConcurrentHashMap<>();
+
+  /** The same for who watches each step: the rows of each group, not what they come to. */
+  private final Map<AggregatePlan, Groups> watchedGroups = new ConcurrentHashMap<>();
 
   private final Map<Integer, Optional<Lookup>> lookups = new ConcurrentHashMap<>();
 
@@ -80,6 +84,12 @@ public final class Results implements Reading {
       groups.put(aggregate, known);
     }
     return known;
+  }
+
+  @Override
+  public Groups watchedGroups(AggregatePlan aggregate) {
+    return watchedGroups.computeIfAbsent(
+        aggregate, a -> Groups.ofRows(a, Objects.requireNonNull(a.matching), this));
   }
 
   @Override

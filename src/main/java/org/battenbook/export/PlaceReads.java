@@ -4,7 +4,9 @@ import static org.battenbook.operation.SpreadsheetText.call;
 import static org.battenbook.operation.SpreadsheetText.number;
 import static org.battenbook.operation.SpreadsheetText.total;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Line;
@@ -27,6 +29,7 @@ final class PlaceReads {
   private final BookPlan plan;
   private final CheckedBook book;
   private final Results results;
+  private final Map<Table, Boolean> wildcards = new HashMap<>();
 
   PlaceReads(BookPlan plan, Results results) {
     this.plan = plan;
@@ -209,7 +212,11 @@ final class PlaceReads {
 
   /** Whether a name could be taken for a pattern when it is looked for among the rows' names. */
   private boolean hasWildcards(Table table) {
-    return book.keys(table).names().stream()
-        .anyMatch(name -> name.chars().anyMatch(c -> WILDCARDS.indexOf(c) >= 0));
+    return wildcards.computeIfAbsent(
+        table, t -> book.keys(t).names().stream().anyMatch(PlaceReads::hasWildcard));
+  }
+
+  private static boolean hasWildcard(String name) {
+    return name.chars().anyMatch(c -> WILDCARDS.indexOf(c) >= 0);
   }
 }
