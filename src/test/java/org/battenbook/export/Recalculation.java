@@ -106,6 +106,8 @@ final class Recalculation {
       assertThat(DateUtil.getLocalDateTime(found.getNumberValue()).toLocalDate())
           .as(as)
           .isEqualTo(day.date());
+    } else if (filled.value(spot).staysEmpty()) {
+      assertThat(found.getStringValue()).as(as).isEmpty();
     } else {
       assertThat(found.getCellType()).as(as).isEqualTo(CellType.ERROR);
     }

@@ -246,12 +246,6 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "glass step ~ 0 in ~ A glass step of 0 in is no scale to cut lites by.",
-        "mat step ~ 0 in ~ A mat step of 0 in is no scale to cut mats by.",
-        "rail step ~ -1 in ~ A rail step of -1 in is no scale to cut rails by.",
-        "kerf step ~ 0 in ~ A kerf step of 0 in is no scale to cut kerfs by.",
-        "dust cover step ~ 0 in ~ A dust cover step of 0 in is no scale to cut dust covers by.",
-        "cleat step ~ -1/8 in ~ A cleat step of -1/8 in is no scale to cut cleats by.",
         "fixing spacing ~ 0 in ~ Fixings 0 in apart are without number.",
         "point spacing ~ 0 in ~ Points 0 in apart and a hinge to each 8 in are without number.",
         "hinge share ~ 0 in ~ Points 4 in apart and a hinge to each 0 in are without number.",
@@ -282,6 +276,23 @@ class BadSizesTest {
     StandardJob job = new StandardJob().change(name, value).piece("moulding", "\"ash cap\"");
     assertThat(job.broken()).containsExactly(message);
     assertThat(job.fill().faults()).isEmpty();
+  }
+
+  /** What cannot be rounded is at fault, too: no other scale is taken in silence. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "glass step ~ 0 in ~ A glass step of 0 in is no scale to cut lites by.",
+        "mat step ~ 0 in ~ A mat step of 0 in is no scale to cut mats by.",
+        "rail step ~ -1 in ~ A rail step of -1 in is no scale to cut rails by.",
+        "kerf step ~ 0 in ~ A kerf step of 0 in is no scale to cut kerfs by.",
+        "dust cover step ~ 0 in ~ A dust cover step of 0 in is no scale to cut dust covers by.",
+        "cleat step ~ -1/8 in ~ A cleat step of -1/8 in is no scale to cut cleats by."
+      })
+  void a_scale_of_nothing_breaks_its_requirement(String name, String value, String message) {
+    StandardJob job = new StandardJob().change(name, value).piece("moulding", "\"ash cap\"");
+    assertThat(job.broken()).contains(message);
   }
 
   /** What no hanger is made for breaks requirements, and no row is looked for in vain. */

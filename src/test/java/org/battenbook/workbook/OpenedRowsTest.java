@@ -182,7 +182,8 @@ class OpenedRowsTest {
         JOB.replace("then quantity else 0", "then quantity * sin(20 deg) / sin(20 deg) else 0");
     assertThat(TextLoader.of("workbook \"Job\"\n" + job).open().diagnostics())
         .extracting(Diagnostic::message)
-        .anyMatch(message -> message.matches("'hung of pieces' is about [0-9.]+, not exactly, for .*"));
+        .anyMatch(
+            message -> message.matches("'hung of pieces' is about [0-9.]+, not exactly, for .*"));
   }
 
   @Test
