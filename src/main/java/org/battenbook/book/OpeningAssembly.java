@@ -137,7 +137,7 @@ final class OpeningAssembly {
       columns.add(opening.count().number());
     }
     ListText text = new ListText();
-    List<Span> origins = new ArrayList<>();
+    List<Integer> rows = new ArrayList<>();
     for (OpenedRows.Opened row : opened.of(opening)) {
       for (int number = 1; number <= row.count(); number++) {
         text.cell(quoted(row.name(number)));
@@ -146,7 +146,7 @@ final class OpeningAssembly {
           text.cell(Integer.toString(number));
         }
         text.endLine();
-        origins.add(opening.from().nameSpan(row.row()));
+        rows.add(row.row());
       }
     }
     SourceText source = text.source("rows opened from " + opening.from());
@@ -156,7 +156,7 @@ final class OpeningAssembly {
             text.rows(source, 0, columns.size()),
             columns,
             table.rowCount(),
-            new RowSegment.FromRows(origins, opening.cells())));
+            new RowSegment.FromRows(opening.from(), rows, opening.cells())));
   }
 
   private static String quoted(String words) {

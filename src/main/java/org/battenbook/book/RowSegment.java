@@ -53,12 +53,13 @@ public record RowSegment(
   /**
    * What rows are opened from.
    *
-   * @param origins where the other table's row is named, for each row
+   * @param from the other table
+   * @param rows its row for each of these
    * @param cells what all of them have in a column
    */
-  public record FromRows(List<Span> origins, Map<Column, Formula> cells) {
+  public record FromRows(Table from, List<Integer> rows, Map<Column, Formula> cells) {
     public FromRows {
-      origins = List.copyOf(origins);
+      rows = List.copyOf(rows);
       cells = Map.copyOf(cells);
     }
   }
@@ -106,7 +107,9 @@ public record RowSegment(
 
   /** Where the name of one of its rows stands, or of what that is opened from. */
   public Span nameSpan(int at, int keyColumn) {
-    return opened == null ? cells.span(at, Math.max(keyColumn, 0)) : opened.origins().get(at);
+    return opened == null
+        ? cells.span(at, Math.max(keyColumn, 0))
+        : opened.from().nameSpan(opened.rows().get(at));
   }
 
   /** Where a cell of the whole table stands here, if it is written here. */
