@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
@@ -128,14 +127,19 @@ public final class Table {
     return rowCount;
   }
 
+  /** Whether a text says rows of the table, or fills them in. */
+  public boolean isWrittenIn(SourceText text) {
+    return segments.stream().anyMatch(segment -> segment.statedIn() == text);
+  }
+
   /** Whether a text says rows of the table, fills them in, or writes those that open them. */
   public boolean isStatedIn(SourceText text) {
-    Stream<RowSegment> openedFrom =
-        rowCount == 0
-            ? Stream.of()
-            : openings.stream().flatMap(opening -> opening.from().rows().stream());
-    return Stream.concat(segments.stream(), openedFrom)
-        .anyMatch(segment -> segment.statedIn() == text);
+    boolean isOpened =
+        rowCount > 0
+            && openings.stream()
+                .flatMap(opening -> opening.from().rows().stream())
+                .anyMatch(segment -> segment.statedIn() == text);
+    return isOpened || isWrittenIn(text);
   }
 
   /** Where the cell of a row is written; empty where it is left to the column. */

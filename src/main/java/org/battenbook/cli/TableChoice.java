@@ -50,7 +50,7 @@ final class TableChoice {
   }
 
   private boolean isFilledByJob(Table table) {
-    return table.isStatedIn(filled.book().source());
+    return table.isWrittenIn(filled.book().source());
   }
 
   private List<Table> tables() {
