@@ -1,6 +1,11 @@
 package org.battenbook.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.battenbook.workbook.WrittenJob.codes;
+import static org.battenbook.workbook.WrittenJob.column;
+import static org.battenbook.workbook.WrittenJob.filled;
+import static org.battenbook.workbook.WrittenJob.names;
+import static org.battenbook.workbook.WrittenJob.shown;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -247,34 +252,5 @@ class OpenedRowsTest {
     values.addAll(column(filled, "places", "left"));
     values.addAll(column(filled, "places", "before"));
     return values;
-  }
-
-  private static Filled filled(String job) {
-    Workbook workbook = TextLoader.of("workbook \"Job\"\n" + job).open();
-    assertThat(workbook.diagnostics()).filteredOn(Diagnostic::isFault).isEmpty();
-    return workbook.fill();
-  }
-
-  private static List<String> codes(String job) {
-    return TextLoader.of("workbook \"Job\"\n" + job).open().diagnostics().stream()
-        .filter(Diagnostic::isFault)
-        .map(Diagnostic::code)
-        .toList();
-  }
-
-  private static List<String> names(Filled filled, String table) {
-    return filled.checked().keys(Objects.requireNonNull(filled.book().table(table))).names();
-  }
-
-  private static List<String> column(Filled filled, String table, String name) {
-    Table of = Objects.requireNonNull(filled.book().table(table));
-    Column column = Objects.requireNonNull(of.column(name));
-    return IntStream.range(0, of.rowCount())
-        .mapToObj(row -> filled.value(column, row).shown().text())
-        .toList();
-  }
-
-  private static String shown(Filled filled, String place) {
-    return filled.find(place).shown().text();
   }
 }

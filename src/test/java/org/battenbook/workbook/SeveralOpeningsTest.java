@@ -1,6 +1,11 @@
 package org.battenbook.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.battenbook.workbook.WrittenJob.codes;
+import static org.battenbook.workbook.WrittenJob.column;
+import static org.battenbook.workbook.WrittenJob.filled;
+import static org.battenbook.workbook.WrittenJob.names;
+import static org.battenbook.workbook.WrittenJob.table;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +13,6 @@ import java.util.Objects;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.battenbook.book.Column;
-import org.battenbook.book.Table;
 import org.battenbook.derive.Derivation;
 import org.battenbook.number.Rational;
 import org.battenbook.source.Diagnostic;
@@ -145,7 +149,7 @@ class SeveralOpeningsTest {
     String twice =
         job.replace("for each round of rounds, number to quantity", "for each round of rounds")
             .replace("number * 1 in", "1 in");
-    List<Diagnostic> told = TextLoader.of("workbook \"Job\"\n" + twice).open().diagnostics();
+    List<Diagnostic> told = WrittenJob.read(twice).diagnostics();
     assertThat(told).extracting(Diagnostic::code).contains("duplicate-row");
     assertThat(told.get(0).span().text()).isEqualTo("\"Ferry\"");
     assertThat(told.get(0).span().line()).isGreaterThan(19);
@@ -252,33 +256,5 @@ class SeveralOpeningsTest {
     List<String> values = new ArrayList<>(column(filled, "hung", "half"));
     values.add(filled.find("all").exact());
     return values;
-  }
-
-  private static Filled filled(String job) {
-    Workbook workbook = TextLoader.of("workbook \"Job\"\n" + job).open();
-    assertThat(workbook.diagnostics()).filteredOn(Diagnostic::isFault).isEmpty();
-    return workbook.fill();
-  }
-
-  private static List<String> codes(String job) {
-    return TextLoader.of("workbook \"Job\"\n" + job).open().diagnostics().stream()
-        .filter(Diagnostic::isFault)
-        .map(Diagnostic::code)
-        .toList();
-  }
-
-  private static Table table(Filled filled, String name) {
-    return Objects.requireNonNull(filled.book().table(name));
-  }
-
-  private static List<String> names(Filled filled, String table) {
-    return filled.checked().keys(table(filled, table)).names();
-  }
-
-  private static List<String> column(Filled filled, String table, String name) {
-    Column column = Objects.requireNonNull(table(filled, table).column(name));
-    return IntStream.range(0, column.table().rowCount())
-        .mapToObj(row -> filled.value(column, row).shown().text())
-        .toList();
   }
 }
