@@ -47,6 +47,7 @@ class ArchitectureTest {
           bind      : book value
           check     : bind operation
           column    : number
+          plan      : number
           evaluate  : check column graph
           derive    : evaluate
           workbook  : derive
@@ -75,6 +76,7 @@ class ArchitectureTest {
               List.of(
                   "org.apache.poi..", "org.apache.commons.compress..", "org.apache.commons.io.."),
           "picture", List.of("com.drew.."),
+          "plan", List.of("org.ojalgo.."),
           "answer", List.of("com.fasterxml.."),
           "cli", List.of("picocli.."));
 

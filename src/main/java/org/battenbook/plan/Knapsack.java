@@ -1,0 +1,240 @@
+package org.battenbook.plan;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The most valuable patterns at whole prices of the lengths, exactly.
+ *
+ * <p>After G. L. Nemhauser and Z. Ullmann, "Discrete dynamic programming and capital allocation"
+ * (1969): kind after kind, the list of what can be reached, each entry longer and worth more than
+ * the one before. Lists grow with the sums that can be reached, not with the fineness of the ticks.
+ * An entry that cannot come to the least value sought, even if the rest of the stick were filled
+ * with the best of the kinds to come, is left out; so the patterns below that value are not found.
+ */
+final class Knapsack {
+  /** Entries of all lists together, past which it gives up. */
+  private static final int MOST_ENTRIES = 6_000_000;
+
+  /** Doubles of products below 2^53 are off by less. */
+  private static final double ROUNDING = 64;
+
+  private final Instance instance;
+  private final long[] prices;
+  private final long[] leastValues;
+
+  /** Kinds by their price for each tick, the best first. */
+  private final int[] order;
+
+  private final Front[] fronts;
+  private long entries;
+
+  /** What can be reached: sums of lengths ascending, and the most value of each. */
+  private record Front(Ticks lengths, Ticks values) {}
+
+  /** Longs that are added one by one. */
+  private static final class Ticks {
+    private long[] numbers;
+    private int size;
+
+    Ticks(int room) {
+      numbers = new long[Math.max(room, 4)];
+    }
+
+    void add(long number) {
+      if (size == numbers.length) {
+        numbers = Arrays.copyOf(numbers, 2 * size);
+      }
+      numbers[size++] = number;
+    }
+
+    long at(int index) {
+      return numbers[index];
+    }
+  }
+
+  /**
+   * Prepares the lists.
+   *
+   * @param prices of each length, not negative
+   * @param leastValues sought from each stock
+   * @throws TooLarge past {@link #MOST_ENTRIES}
+   */
+  Knapsack(Instance instance, long[] prices, long[] leastValues) throws TooLarge {
+    this.instance = instance;
+    this.prices = prices;
+    this.leastValues = leastValues;
+    this.order =
+        IntStream.range(0, instance.kinds())
+            .filter(kind -> instance.demand[kind] > 0)
+            .boxed()
+            .sorted(Comparator.comparingDouble(kind -> -density(kind)))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    this.fronts = new Front[order.length + 1];
+    fronts[0] = new Front(new Ticks(1), new Ticks(1));
+    fronts[0].lengths.add(0);
+    fronts[0].values.add(0);
+    for (int level = 0; level < order.length; level++) {
+      fronts[level + 1] = hopeful(extended(fronts[level], order[level]), level + 1);
+    }
+  }
+
+  /** There are too many sums for an exact answer. */
+  static final class TooLarge extends Exception {
+    private static final long serialVersionUID = 1;
+  }
+
+  long entries() {
+    return entries;
+  }
+
+  private double density(int kind) {
+    return (double) prices[kind] / instance.lengths[kind];
+  }
+
+  private int most(int kind) {
+    long room = longest() / instance.lengths[kind];
+    return (int) Math.min(room, instance.demand[kind]);
+  }
+
+  private long longest() {
+    return Arrays.stream(instance.capacities).max().orElse(0);
+  }
+
+  private Front extended(Front before, int kind) throws TooLarge {
+    Front front = before;
+    int most = most(kind);
+    for (int copies = 1; copies <= most; copies++) {
+      front = merged(before, front, instance.lengths[kind], prices[kind]);
+    }
+    return front;
+  }
+
+  /** The best of both, where all of {@code shifted} take one piece more. */
+  private Front merged(Front kept, Front shifted, long length, long price) throws TooLarge {
+    int room = kept.lengths.size + shifted.lengths.size;
+    entries += room;
+    if (entries > MOST_ENTRIES * 8L) {
+      throw new TooLarge();
+    }
+    Front result = new Front(new Ticks(room), new Ticks(room));
+    long longest = longest();
+    long best = -1;
+    int i = 0;
+    int j = 0;
+    while (i < kept.lengths.size || j < shifted.lengths.size) {
+      long left = i < kept.lengths.size ? kept.lengths.at(i) : Long.MAX_VALUE;
+      long right = j < shifted.lengths.size ? shifted.lengths.at(j) + length : Long.MAX_VALUE;
+      long sum = Math.min(left, right);
+      if (sum > longest) {
+        break;
+      }
+      long value = -1;
+      if (left == sum) {
+        value = kept.values.at(i++);
+      }
+      if (right == sum) {
+        value = Math.max(value, shifted.values.at(j++) + price);
+      }
+      if (value > best) {
+        best = value;
+        result.lengths.add(sum);
+        result.values.add(value);
+      }
+    }
+    return result;
+  }
+
+  /** Without the entries that come to nothing that is sought. */
+  private Front hopeful(Front front, int level) throws TooLarge {
+    double next = level < order.length ? density(order[level]) : 0;
+    Front result = new Front(new Ticks(64), new Ticks(64));
+    for (int i = 0; i < front.lengths.size; i++) {
+      if (isHopeful(front.lengths.at(i), front.values.at(i), next)) {
+        result.lengths.add(front.lengths.at(i));
+        result.values.add(front.values.at(i));
+      }
+    }
+    held += result.lengths.size;
+    if (held > MOST_ENTRIES) {
+      throw new TooLarge();
+    }
+    return result;
+  }
+
+  private long held;
+
+  private boolean isHopeful(long length, long value, double next) {
+    for (int stock = 0; stock < instance.stocks(); stock++) {
+      long room = instance.capacities[stock] - length;
+      if (room >= 0
+          && instance.limits[stock] > 0
+          && value + room * next * (1 + 1e-12) + ROUNDING >= leastValues[stock]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The most value within a length, -1 where nothing is. */
+  private long valueWithin(int level, long length) {
+    Front front = fronts[level];
+    int at = Arrays.binarySearch(front.lengths.numbers, 0, front.lengths.size, length);
+    int index = at >= 0 ? at : -at - 2;
+    return index < 0 ? -1 : front.values.at(index);
+  }
+
+  /** The most that a stick of a stock can be worth; -1 where it is below what is sought. */
+  long best(int stock) {
+    if (instance.limits[stock] == 0) {
+      return -1;
+    }
+    long best = valueWithin(order.length, instance.capacities[stock]);
+    return best >= leastValues[stock] ? best : -1;
+  }
+
+  /** A pattern of the most value, null where it is below what is sought. */
+  @Nullable Pattern bestPattern(int stock) {
+    long best = best(stock);
+    Pattern[] found = new Pattern[1];
+    if (best >= 0) {
+      each(stock, best, pattern -> (found[0] = pattern) == null);
+    }
+    return found[0];
+  }
+
+  /**
+   * Goes through all patterns of a stock that are worth at least so much, until it is told to stop.
+   *
+   * @param least not below what was sought from that stock
+   * @param goOn whether to go on after a pattern
+   */
+  void each(int stock, long least, Predicate<Pattern> goOn) {
+    int[] counts = new int[instance.kinds()];
+    walk(order.length, stock, instance.capacities[stock], least, counts, goOn);
+  }
+
+  private boolean walk(
+      int level, int stock, long room, long need, int[] counts, Predicate<Pattern> goOn) {
+    if (level == 0) {
+      return need > 0 || goOn.test(Pattern.of(stock, counts));
+    }
+    int kind = order[level - 1];
+    int most = (int) Math.min(instance.demand[kind], room / instance.lengths[kind]);
+    boolean on = true;
+    for (int copies = most; on && copies >= 0; copies--) {
+      long rest = room - copies * instance.lengths[kind];
+      long still = need - copies * prices[kind];
+      if (valueWithin(level - 1, rest) >= still) {
+        counts[kind] = copies;
+        on = walk(level - 1, stock, rest, still, counts, goOn);
+      }
+    }
+    counts[kind] = 0;
+    return on;
+  }
+}

@@ -1,0 +1,100 @@
+package org.battenbook.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Patterns, one for each stick, and the pieces that none of them has. */
+final class Packing {
+  private final List<Pattern> sticks;
+  private final long cost;
+  private final int[] missing;
+
+  Packing(List<Pattern> sticks, long cost, int[] missing) {
+    this.sticks = sticks;
+    this.cost = cost;
+    this.missing = missing;
+  }
+
+  List<Pattern> sticks() {
+    return sticks;
+  }
+
+  /** In units of cost. */
+  long cost() {
+    return cost;
+  }
+
+  /** The same pieces, otherwise shared out; a stick that nothing is left on is not taken. */
+  Packing with(List<Pattern> otherSticks, Instance instance) {
+    List<Pattern> taken = otherSticks.stream().filter(stick -> !stick.isEmpty()).toList();
+    long less = taken.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();
+    return new Packing(taken, less, missing);
+  }
+
+  /** Whether more, or the same for less, is cut. */
+  boolean isBetterThan(Packing that, Instance instance) {
+    int byMissing = Long.compare(missingLength(instance), that.missingLength(instance));
+    return byMissing < 0 || (byMissing == 0 && cost < that.cost);
+  }
+
+  boolean isWhole() {
+    return Arrays.stream(missing).allMatch(count -> count == 0);
+  }
+
+  private long missingLength(Instance instance) {
+    long length = 0;
+    for (int kind = 0; kind < missing.length; kind++) {
+      length += missing[kind] * instance.lengths[kind];
+    }
+    return length;
+  }
+
+  /** A packing in the making: what is taken, and what is still to do. */
+  static final class Draft {
+    private final List<Pattern> sticks = new ArrayList<>();
+    private Instance rest;
+    private long cost;
+
+    Draft(Instance instance) {
+      this.rest = instance.with(instance.demand.clone(), instance.limits.clone());
+    }
+
+    Instance rest() {
+      return rest;
+    }
+
+    long cost() {
+      return cost;
+    }
+
+    boolean isWhole() {
+      return Arrays.stream(rest.demand).allMatch(count -> count == 0);
+    }
+
+    /** How often a pattern can still be cut with no piece too many. */
+    int mostTimes(Pattern pattern) {
+      return Math.min(pattern.mostTimes(rest.demand), rest.limits[pattern.stock]);
+    }
+
+    void take(Pattern pattern, int times) {
+      int[] demand = rest.demand.clone();
+      int[] limits = rest.limits.clone();
+      for (int i = 0; i < times; i++) {
+        pattern.takeFrom(demand);
+        sticks.add(pattern);
+      }
+      if (rest.isLimited(pattern.stock)) {
+        limits[pattern.stock] -= times;
+      }
+      cost += times * rest.costs[pattern.stock];
+      rest = rest.with(demand, limits);
+    }
+
+    /** The rest greedily, and what cannot be had is missing. */
+    Packing finished() {
+      FirstFit.fill(this);
+      return new Packing(List.copyOf(sticks), cost, rest.demand.clone());
+    }
+  }
+}

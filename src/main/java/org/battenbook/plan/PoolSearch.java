@@ -1,0 +1,154 @@
+package org.battenbook.plan;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks for a packing of at most some cost among all patterns that such a packing can use, or
+ * proves that there is none: branch and bound, each branch given up only on whole numbers.
+ */
+final class PoolSearch {
+  private static final int MOST_NODES = 20_000;
+  private static final int MOST_NEW = 60;
+  private static final double NEARLY = 1e-6;
+  private static final double GAIN = 1e-9;
+
+  private final Instance instance;
+  private final List<Pattern> pool;
+  private final Set<Pattern> active;
+  private final long target;
+  private final Effort effort;
+  private final Deque<List<Branch>> open = new ArrayDeque<>();
+  private @Nullable Packing found;
+  private boolean complete = true;
+
+  PoolSearch(
+      Instance instance, List<Pattern> pool, List<Pattern> known, long target, Effort effort) {
+    this.instance = instance;
+    this.pool = pool;
+    this.active = new LinkedHashSet<>(known);
+    active.retainAll(new LinkedHashSet<>(pool));
+    this.target = target;
+    this.effort = effort;
+  }
+
+  /** The packing, null where there is none or the search was given up. */
+  @Nullable Packing found() {
+    return found;
+  }
+
+  /** Whether nothing was left out. */
+  boolean isComplete() {
+    return complete && open.isEmpty();
+  }
+
+  int nodes;
+
+  void run() {
+    open.push(List.of());
+    while (!open.isEmpty() && found == null && complete) {
+      if (++nodes > MOST_NODES || effort.isSpent()) {
+        complete = false;
+      } else {
+        visit(open.pop());
+      }
+    }
+  }
+
+  private void visit(List<Branch> branches) {
+    List<Pattern> patterns = List.copyOf(active);
+    Guide guide = LinearMaster.solve(instance, patterns, branches, effort);
+    while (guide != null && activate(guide, branches)) {
+      patterns = List.copyOf(active);
+      guide = LinearMaster.solve(instance, patterns, branches, effort);
+    }
+    if (guide == null) {
+      complete = false;
+    } else if (!NodePrices.prove(instance, pool, branches, guide, target)) {
+      round(patterns, guide.times);
+      if (found == null) {
+        split(branches, patterns, guide.times);
+      }
+    }
+  }
+
+  /** Adds the patterns that gain most at the prices; whether there were any. */
+  private boolean activate(Guide guide, List<Branch> branches) {
+    effort.spend(pool.size() * 8L);
+    record Gain(Pattern pattern, double gain) {}
+    List<Gain> gains = new ArrayList<>();
+    for (Pattern pattern : pool) {
+      double gain = gain(pattern, guide, branches);
+      if (gain > GAIN && !active.contains(pattern)) {
+        gains.add(new Gain(pattern, gain));
+      }
+    }
+    gains.sort(Comparator.comparingDouble(g -> -g.gain()));
+    gains.stream().limit(MOST_NEW).forEach(g -> active.add(g.pattern()));
+    return !gains.isEmpty();
+  }
+
+  private double gain(Pattern pattern, Guide guide, List<Branch> branches) {
+    double gain = -guide.stocks[pattern.stock];
+    gain -= (double) instance.costs[pattern.stock] / instance.dearest();
+    for (int i = 0; i < pattern.kinds.length; i++) {
+      gain += pattern.counts[i] * guide.kinds[pattern.kinds[i]];
+    }
+    for (int b = 0; b < branches.size(); b++) {
+      if (guide.branches[b] != 0 && branches.get(b).concerns(pattern)) {
+        gain += branches.get(b).sign() * guide.branches[b];
+      }
+    }
+    return gain;
+  }
+
+  /** What is cut whole times, then the likeliest of the others, then what fits. */
+  private void round(List<Pattern> patterns, double[] times) {
+    Packing.Draft draft = new Packing.Draft(instance);
+    for (int p = 0; p < times.length; p++) {
+      take(draft, patterns.get(p), (int) Math.floor(times[p] + NEARLY));
+    }
+    IntStream.range(0, times.length)
+        .filter(p -> times[p] - Math.floor(times[p] + NEARLY) > NEARLY)
+        .boxed()
+        .sorted(Comparator.comparingDouble(p -> Math.floor(times[p]) - times[p]))
+        .forEach(p -> take(draft, patterns.get(p), draft.mostTimes(patterns.get(p)) > 0 ? 1 : 0));
+    Packing packing = draft.finished();
+    if (packing.isWhole() && packing.cost() <= target) {
+      found = packing;
+    }
+  }
+
+  private static void take(Packing.Draft draft, Pattern pattern, int times) {
+    for (int i = 0; i < times; i++) {
+      Pattern wanted = pattern.within(draft.rest().demand);
+      if (!wanted.isEmpty() && draft.rest().limits[pattern.stock] > 0) {
+        draft.take(wanted, 1);
+      }
+    }
+  }
+
+  private void split(List<Branch> branches, List<Pattern> patterns, double[] times) {
+    BranchChoice.Choice choice = BranchChoice.of(patterns, times);
+    if (choice == null) {
+      complete = false;
+      return;
+    }
+    int below = (int) Math.floor(choice.times());
+    open.push(with(branches, choice.branch().as(false, below)));
+    open.push(with(branches, choice.branch().as(true, below + 1)));
+  }
+
+  private static List<Branch> with(List<Branch> branches, Branch branch) {
+    List<Branch> more = new ArrayList<>(branches);
+    more.add(branch);
+    return more;
+  }
+}

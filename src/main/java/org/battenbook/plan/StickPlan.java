@@ -1,0 +1,39 @@
+package org.battenbook.plan;
+
+import java.util.List;
+import org.battenbook.number.Rational;
+
+/**
+ * Which part comes out of which stick.
+ *
+ * <p>Proven is the cost alone: no plan of all that is planned costs less. Among the plans of that
+ * cost the offcuts are made longer and the patterns fewer as far as repacking finds a way; nothing
+ * is claimed about those.
+ *
+ * @param sticks the same patterns beside each other
+ * @param tooLong parts that no stock can hold; they are not planned
+ * @param missing parts for which the stock on hand does not suffice; they are not planned, and
+ *     where there are any, nothing is proven
+ * @param used what the sticks cost together
+ * @param bound a cost below which no plan of all parts but those too long can come, checked in
+ *     whole numbers
+ * @param proven whether no plan costs less
+ */
+public record StickPlan(
+    List<Stick> sticks,
+    List<Part> tooLong,
+    List<Part> missing,
+    Rational used,
+    Rational bound,
+    boolean proven) {
+  public StickPlan {
+    sticks = List.copyOf(sticks);
+    tooLong = List.copyOf(tooLong);
+    missing = List.copyOf(missing);
+  }
+
+  /** How much more than the best this plan can cost at most. */
+  public Rational mostAboveBest() {
+    return used.minus(bound);
+  }
+}

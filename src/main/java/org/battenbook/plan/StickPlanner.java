@@ -1,0 +1,29 @@
+package org.battenbook.plan;
+
+/** Plans sticks: bound, first plan, dives, and the search of all patterns that can matter. */
+public final class StickPlanner {
+  /** Enough for jobs of a small shop by far. */
+  public static final long USUAL_STEPS = 20_000_000_000L;
+
+  private StickPlanner() {}
+
+  /** A plan within the usual work. */
+  public static StickPlan plan(StickJob job) {
+    return plan(job, USUAL_STEPS, PlanWatch.NONE);
+  }
+
+  /**
+   * A plan within a number of steps.
+   *
+   * @throws IllegalArgumentException if lengths or costs have no common step that whole numbers can
+   *     count
+   */
+  public static StickPlan plan(StickJob job, long steps, PlanWatch watch) {
+    Scale scale = Scale.of(job);
+    Effort effort = new Effort(steps, watch);
+    CostSearch search = new CostSearch(scale, effort, watch);
+    search.run();
+    Packing tidy = Regrouping.better(scale.instance(), search.best(), Effort.forTidying(watch));
+    return new CutList(scale).plan(tidy, search.bound());
+  }
+}
