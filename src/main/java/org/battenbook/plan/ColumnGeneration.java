@@ -17,9 +17,6 @@ import org.jspecify.annotations.Nullable;
 final class ColumnGeneration {
   private static final int MOST_ROUNDS = 400;
 
-  /** Worth so much more than it costs, of 2^44, a pattern is no gain of rounding. */
-  private static final long GAIN = 1L << 12;
-
   private final Instance instance;
   private final Effort effort;
   private final Set<Pattern> patterns = new LinkedHashSet<>();
@@ -69,14 +66,14 @@ final class ColumnGeneration {
   private boolean price(Guide guide) {
     Prices guessed = Prices.guessed(instance, guide.kinds, guide.stocks);
     try {
-      Knapsack knapsack = new Knapsack(instance, guessed.kinds, guessed.above());
+      Knapsack knapsack = Knapsack.forBest(instance, guessed);
       effort.spend(knapsack.entries());
       Prices holding = guessed.holding(knapsack);
       if (prices == null || holding.total() > prices.total()) {
         prices = holding;
       }
       return addBest(knapsack, guessed) && addBeside(guessed);
-    } catch (Knapsack.TooLarge noAnswer) {
+    } catch (Knapsack.TooLarge | ArithmeticException noAnswer) {
       return false;
     }
   }
@@ -84,7 +81,7 @@ final class ColumnGeneration {
   private boolean addBest(Knapsack knapsack, Prices guessed) {
     boolean added = false;
     for (int stock = 0; stock < instance.stocks(); stock++) {
-      if (knapsack.best(stock) > guessed.allowed(stock) + GAIN) {
+      if (knapsack.best(stock) > guessed.allowed(stock) + guessed.gain()) {
         Pattern pattern = knapsack.bestPattern(stock);
         added |= pattern != null && patterns.add(pattern);
       }
@@ -97,7 +94,7 @@ final class ColumnGeneration {
     int[] demand = instance.demand.clone();
     Instance rest = instance.with(demand, instance.limits);
     for (Pattern next = null; ; next = null) {
-      Knapsack knapsack = new Knapsack(rest, guessed.kinds, guessed.above());
+      Knapsack knapsack = Knapsack.forBest(rest, guessed);
       effort.spend(knapsack.entries());
       next = mostGain(knapsack, guessed);
       if (next == null) {
@@ -112,7 +109,7 @@ final class ColumnGeneration {
 
   private @Nullable Pattern mostGain(Knapsack knapsack, Prices guessed) {
     int best = -1;
-    long most = GAIN;
+    long most = guessed.gain();
     for (int stock = 0; stock < instance.stocks(); stock++) {
       long gain = knapsack.best(stock) - guessed.allowed(stock);
       if (gain > most) {

@@ -36,6 +36,7 @@ final class CostSearch {
 
   void run() {
     raise(MaterialBound.of(instance));
+    raise(StockBound.ofLengths(instance, best.cost(), effort));
     if (isDone()) {
       return;
     }
@@ -49,28 +50,43 @@ final class CostSearch {
               .run(best.isWhole() ? best.cost() - 1 : Long.MAX_VALUE / 4));
     }
     Prices prices = root.prices();
-    if (prices != null) {
+    if (prices != null && best.isWhole()) {
+      offer(new Repacking(instance, prices, patterns, best, effort).run(bound));
       search(prices, patterns);
     }
   }
 
-  /** One cost after another, from the bound up: the lower, the fewer patterns can matter. */
+  /**
+   * All patterns that a better packing can use, where they are not too many or too hard to search;
+   * else those of a cost nearer to the bound, which are fewer.
+   */
   private void search(Prices prices, List<Pattern> patterns) {
-    while (!isDone() && best.isWhole()) {
-      PatternPool pool = PatternPool.of(instance, prices, bound, effort);
-      if (pool == null) {
+    long target = best.cost() - 1;
+    while (!isDone() && target >= bound) {
+      long before = target;
+      if (searches(prices, patterns, target)) {
+        target = best.cost() - 1;
+      } else if (target == bound) {
         return;
-      }
-      PoolSearch search = new PoolSearch(instance, pool.patterns(), patterns, bound, effort);
-      search.run();
-      offer(search.found());
-      if (search.found() == null) {
-        if (!search.isComplete()) {
-          return;
-        }
-        raise(bound + 1);
+      } else {
+        target = bound + (before - bound) / 2;
       }
     }
+  }
+
+  /** Whether the best is better, or the bound is higher, than before. */
+  private boolean searches(Prices prices, List<Pattern> patterns, long target) {
+    PatternPool pool = PatternPool.of(instance, prices, target, effort);
+    if (pool == null) {
+      return false;
+    }
+    PoolSearch search = new PoolSearch(instance, pool.patterns(), patterns, target, effort);
+    search.run();
+    offer(search.found());
+    if (search.found() == null && search.isComplete()) {
+      raise(target + 1);
+    }
+    return search.found() != null || search.isComplete();
   }
 
   private void offer(@Nullable Packing packing) {

@@ -2,10 +2,10 @@ package org.battenbook.plan;
 
 /**
  * The work that a plan may take: steps counted, not time, so that the same job gives the same plan.
- * A step is about what a linear program or a list of a knapsack does for one of its numbers.
+ * A step is what a list of a knapsack takes for an entry, some ten nanoseconds.
  */
 final class Effort {
-  private static final long TIDYING_STEPS = 30_000_000;
+  private static final long TIDYING_STEPS = 10_000_000;
 
   private final PlanWatch watch;
   private long left;

@@ -35,6 +35,10 @@ final class Instance {
     return capacities.length;
   }
 
+  int pieces() {
+    return Arrays.stream(demand).sum();
+  }
+
   boolean isLimited(int stock) {
     return limits[stock] != UNLIMITED;
   }

@@ -30,7 +30,12 @@ final class Knapsack {
   private final int[] order;
 
   private final Front[] fronts;
+  private final long longest;
+
+  /** Entries looked at, and entries held. */
   private long entries;
+
+  private long held;
 
   /** What can be reached: sums of lengths ascending, and the most value of each. */
   private record Front(Ticks lengths, Ticks values) {}
@@ -57,6 +62,14 @@ final class Knapsack {
   }
 
   /**
+   * For the best patterns alone: what a stick is worth that is filled with the best kinds, one
+   * after the other, need not be sought below.
+   */
+  static Knapsack forBest(Instance instance, Prices guessed) throws TooLarge {
+    return new Knapsack(instance, guessed.kinds, guessed.above(), true);
+  }
+
+  /**
    * Prepares the lists.
    *
    * @param prices of each length, not negative
@@ -64,9 +77,15 @@ final class Knapsack {
    * @throws TooLarge past {@link #MOST_ENTRIES}
    */
   Knapsack(Instance instance, long[] prices, long[] leastValues) throws TooLarge {
+    this(instance, prices, leastValues, false);
+  }
+
+  private Knapsack(Instance instance, long[] prices, long[] leastValues, boolean forBest)
+      throws TooLarge {
     this.instance = instance;
     this.prices = prices;
     this.leastValues = leastValues;
+    this.longest = Arrays.stream(instance.capacities).max().orElse(0);
     this.order =
         IntStream.range(0, instance.kinds())
             .filter(kind -> instance.demand[kind] > 0)
@@ -74,6 +93,9 @@ final class Knapsack {
             .sorted(Comparator.comparingDouble(kind -> -density(kind)))
             .mapToInt(Integer::intValue)
             .toArray();
+    if (forBest) {
+      raiseLeastValues();
+    }
     this.fronts = new Front[order.length + 1];
     fronts[0] = new Front(new Ticks(1), new Ticks(1));
     fronts[0].lengths.add(0);
@@ -81,6 +103,22 @@ final class Knapsack {
     for (int level = 0; level < order.length; level++) {
       fronts[level + 1] = hopeful(extended(fronts[level], order[level]), level + 1);
     }
+  }
+
+  private void raiseLeastValues() {
+    for (int stock = 0; stock < leastValues.length; stock++) {
+      leastValues[stock] = Math.max(leastValues[stock], filled(instance.capacities[stock]));
+    }
+  }
+
+  private long filled(long room) {
+    long value = 0;
+    for (int kind : order) {
+      long copies = Math.min(instance.demand[kind], room / instance.lengths[kind]);
+      room -= copies * instance.lengths[kind];
+      value += copies * prices[kind];
+    }
+    return value;
   }
 
   /** There are too many sums for an exact answer. */
@@ -97,12 +135,8 @@ final class Knapsack {
   }
 
   private int most(int kind) {
-    long room = longest() / instance.lengths[kind];
+    long room = longest / instance.lengths[kind];
     return (int) Math.min(room, instance.demand[kind]);
-  }
-
-  private long longest() {
-    return Arrays.stream(instance.capacities).max().orElse(0);
   }
 
   private Front extended(Front before, int kind) throws TooLarge {
@@ -122,7 +156,6 @@ final class Knapsack {
       throw new TooLarge();
     }
     Front result = new Front(new Ticks(room), new Ticks(room));
-    long longest = longest();
     long best = -1;
     int i = 0;
     int j = 0;
@@ -165,8 +198,6 @@ final class Knapsack {
     }
     return result;
   }
-
-  private long held;
 
   private boolean isHopeful(long length, long value, double next) {
     for (int stock = 0; stock < instance.stocks(); stock++) {

@@ -19,14 +19,21 @@ final class LinearMaster {
   /** In sticks of the dearest stock. */
   private static final double MOST = 100;
 
+  /** Past so many numbers a program takes longer than its answer is worth. */
+  private static final int MOST_NUMBERS = 600_000;
+
   private LinearMaster() {}
 
-  /** Null where the solver finds no answer. */
+  /** Null where the solver finds no answer, or the program is too large for it. */
   static @Nullable Guide solve(
       Instance instance, List<Pattern> patterns, List<Branch> branches, Effort effort) {
     int kinds = instance.kinds();
     int rows = kinds + instance.stocks() + branches.size();
-    effort.spend((long) rows * patterns.size() * 4);
+    long numbers = (long) rows * patterns.size();
+    if (numbers > MOST_NUMBERS) {
+      return null;
+    }
+    effort.spend(steps(numbers, rows));
     R064Store body = R064Store.FACTORY.make(patterns.size(), rows);
     R064Store costs = R064Store.FACTORY.make(patterns.size(), 1);
     for (int p = 0; p < patterns.size(); p++) {
@@ -38,6 +45,11 @@ final class LinearMaster {
     program.lower(0.0).upper(MOST).inequalities(body, costs);
     Optimisation.Result result = program.build().solve();
     return result.getState().isOptimal() ? guide(result, instance, patterns, branches) : null;
+  }
+
+  /** As measured: larger programs take more for each number. */
+  private static long steps(long numbers, int rows) {
+    return numbers * (20 + rows / 2);
   }
 
   private static void fill(

@@ -36,7 +36,11 @@ final class NodePrices {
   static boolean prove(
       Instance instance, List<Pattern> pool, List<Branch> branches, Guide guide, long cost) {
     NodePrices prices = new NodePrices(instance, branches, guide);
-    return prices.hold(pool) && prices.total() > Math.multiplyExact(cost, prices.scale);
+    try {
+      return prices.hold(pool) && prices.total() > Math.multiplyExact(cost, prices.scale);
+    } catch (ArithmeticException pastLongs) {
+      return false;
+    }
   }
 
   /** Lowers the prices until they hold; false where they do not come to. */

@@ -94,7 +94,29 @@ final class Packing {
     /** The rest greedily, and what cannot be had is missing. */
     Packing finished() {
       FirstFit.fill(this);
+      sticks.replaceAll(this::fromCheapest);
       return new Packing(List.copyOf(sticks), cost, rest.demand.clone());
+    }
+
+    /** What is on a stick may fit a cheaper one by now. */
+    private Pattern fromCheapest(Pattern pattern) {
+      int best = pattern.stock;
+      for (int stock = 0; stock < rest.stocks(); stock++) {
+        boolean fits = rest.limits[stock] > 0 && rest.used(pattern) <= rest.capacities[stock];
+        best = fits && rest.costs[stock] < rest.costs[best] ? stock : best;
+      }
+      if (best != pattern.stock) {
+        move(pattern.stock, best);
+      }
+      return pattern.from(best);
+    }
+
+    private void move(int from, int to) {
+      int[] limits = rest.limits.clone();
+      limits[from] += rest.isLimited(from) ? 1 : 0;
+      limits[to] -= rest.isLimited(to) ? 1 : 0;
+      cost += rest.costs[to] - rest.costs[from];
+      rest = rest.with(rest.demand, limits);
     }
   }
 }

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * proves that there is none: branch and bound, each branch given up only on whole numbers.
  */
 final class PoolSearch {
-  private static final int MOST_NODES = 20_000;
+  private static final int MOST_NODES = 3_000;
   private static final int MOST_NEW = 60;
   private static final double NEARLY = 1e-6;
   private static final double GAIN = 1e-9;
@@ -28,6 +28,7 @@ final class PoolSearch {
   private final Deque<List<Branch>> open = new ArrayDeque<>();
   private @Nullable Packing found;
   private boolean complete = true;
+  private int nodes;
 
   PoolSearch(
       Instance instance, List<Pattern> pool, List<Pattern> known, long target, Effort effort) {
@@ -48,8 +49,6 @@ final class PoolSearch {
   boolean isComplete() {
     return complete && open.isEmpty();
   }
-
-  int nodes;
 
   void run() {
     open.push(List.of());

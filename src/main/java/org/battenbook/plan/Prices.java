@@ -9,8 +9,11 @@ package org.battenbook.plan;
  * could save is then taken off the bound.
  */
 final class Prices {
-  /** The price of the dearest stick is below this; so prices are exact as doubles. */
+  /** The price of the dearest stick is at most this: so prices are exact as doubles. */
   private static final long DEAREST = 1L << 44;
+
+  /** The dearest stick for every piece: a hundred times that still fits a long. */
+  private static final long ALL = 1L << 55;
 
   final long[] kinds;
   final long[] premiums;
@@ -26,7 +29,8 @@ final class Prices {
 
   /** How many parts of a price make a unit of cost. */
   static long scale(Instance instance) {
-    return Math.max(1, Long.highestOneBit(DEAREST / instance.dearest()));
+    long dearest = Math.min(DEAREST, ALL / Math.max(1, instance.pieces()));
+    return Math.max(1, Long.highestOneBit(dearest / instance.dearest()));
   }
 
   /** As a linear program has them, rounded; whether they hold is to be seen. */
@@ -47,6 +51,11 @@ final class Prices {
   /** What a stick of a stock may be worth. */
   long allowed(int stock) {
     return instance.costs[stock] * scale + premiums[stock];
+  }
+
+  /** Worth so much more than it may be, a pattern is no gain of rounding. */
+  long gain() {
+    return 1 + ((instance.dearest() * scale) >> 32);
   }
 
   /** For patterns worth more than they may be. */

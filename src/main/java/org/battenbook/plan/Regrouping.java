@@ -55,6 +55,7 @@ final class Regrouping {
   private boolean drain(int loose) {
     boolean better = false;
     Pattern vain = null;
+    effort.spend(20L * sticks.size());
     for (int full = sticks.size() - 1; full > loose; full--) {
       Pattern pattern = sticks.get(full);
       if (room(pattern) == 0 || pattern.equals(vain)) {

@@ -32,8 +32,9 @@ public record StickPlan(
     missing = List.copyOf(missing);
   }
 
-  /** How much more than the best this plan can cost at most. */
+  /** How much more than the best this plan can cost at most; never negative. */
   public Rational mostAboveBest() {
-    return used.minus(bound);
+    Rational above = used.minus(bound);
+    return above.signum() < 0 ? Rational.ZERO : above;
   }
 }

@@ -2,8 +2,8 @@ package org.battenbook.plan;
 
 /** Plans sticks: bound, first plan, dives, and the search of all patterns that can matter. */
 public final class StickPlanner {
-  /** Enough for jobs of a small shop by far. */
-  public static final long USUAL_STEPS = 20_000_000_000L;
+  /** Enough for jobs of a small shop; about ten seconds where a proof is out of reach. */
+  public static final long USUAL_STEPS = 1_000_000_000;
 
   private StickPlanner() {}
 
