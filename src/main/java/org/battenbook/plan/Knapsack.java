@@ -16,8 +16,10 @@ import org.jspecify.annotations.Nullable;
  * with the best of the kinds to come, is left out; so the patterns below that value are not found.
  */
 final class Knapsack {
-  /** Entries of all lists together, past which it gives up. */
-  private static final int MOST_ENTRIES = 6_000_000;
+  /** Past so many entries, held at once or looked at in all, it gives up. */
+  private static final int MOST_HELD = 6_000_000;
+
+  private static final int MOST_LOOKED_AT = 48_000_000;
 
   /** Doubles of products below 2^53 are off by less. */
   private static final double ROUNDING = 64;
@@ -32,34 +34,11 @@ final class Knapsack {
   private final Front[] fronts;
   private final long longest;
 
-  /** Entries looked at, and entries held. */
+  /** Entries looked at. */
   private long entries;
 
+  /** Entries held. */
   private long held;
-
-  /** What can be reached: sums of lengths ascending, and the most value of each. */
-  private record Front(Ticks lengths, Ticks values) {}
-
-  /** Longs that are added one by one. */
-  private static final class Ticks {
-    private long[] numbers;
-    private int size;
-
-    Ticks(int room) {
-      numbers = new long[Math.max(room, 4)];
-    }
-
-    void add(long number) {
-      if (size == numbers.length) {
-        numbers = Arrays.copyOf(numbers, 2 * size);
-      }
-      numbers[size++] = number;
-    }
-
-    long at(int index) {
-      return numbers[index];
-    }
-  }
 
   /**
    * For the best patterns alone: what a stick is worth that is filled with the best kinds, one
@@ -74,7 +53,7 @@ final class Knapsack {
    *
    * @param prices of each length, not negative
    * @param leastValues sought from each stock
-   * @throws TooLarge past {@link #MOST_ENTRIES}
+   * @throws TooLarge past {@link #MOST_HELD} or {@link #MOST_LOOKED_AT}
    */
   Knapsack(Instance instance, long[] prices, long[] leastValues) throws TooLarge {
     this(instance, prices, leastValues, false);
@@ -97,9 +76,7 @@ final class Knapsack {
       raiseLeastValues();
     }
     this.fronts = new Front[order.length + 1];
-    fronts[0] = new Front(new Ticks(1), new Ticks(1));
-    fronts[0].lengths.add(0);
-    fronts[0].values.add(0);
+    fronts[0] = Front.ofNothing();
     for (int level = 0; level < order.length; level++) {
       fronts[level + 1] = hopeful(extended(fronts[level], order[level]), level + 1);
     }
@@ -143,57 +120,26 @@ final class Knapsack {
     Front front = before;
     int most = most(kind);
     for (int copies = 1; copies <= most; copies++) {
-      front = merged(before, front, instance.lengths[kind], prices[kind]);
+      entries += before.size() + front.size();
+      if (entries > MOST_LOOKED_AT) {
+        throw new TooLarge();
+      }
+      front = before.mergedWith(front, instance.lengths[kind], prices[kind], longest);
     }
     return front;
-  }
-
-  /** The best of both, where all of {@code shifted} take one piece more. */
-  private Front merged(Front kept, Front shifted, long length, long price) throws TooLarge {
-    int room = kept.lengths.size + shifted.lengths.size;
-    entries += room;
-    if (entries > MOST_ENTRIES * 8L) {
-      throw new TooLarge();
-    }
-    Front result = new Front(new Ticks(room), new Ticks(room));
-    long best = -1;
-    int i = 0;
-    int j = 0;
-    while (i < kept.lengths.size || j < shifted.lengths.size) {
-      long left = i < kept.lengths.size ? kept.lengths.at(i) : Long.MAX_VALUE;
-      long right = j < shifted.lengths.size ? shifted.lengths.at(j) + length : Long.MAX_VALUE;
-      long sum = Math.min(left, right);
-      if (sum > longest) {
-        break;
-      }
-      long value = -1;
-      if (left == sum) {
-        value = kept.values.at(i++);
-      }
-      if (right == sum) {
-        value = Math.max(value, shifted.values.at(j++) + price);
-      }
-      if (value > best) {
-        best = value;
-        result.lengths.add(sum);
-        result.values.add(value);
-      }
-    }
-    return result;
   }
 
   /** Without the entries that come to nothing that is sought. */
   private Front hopeful(Front front, int level) throws TooLarge {
     double next = level < order.length ? density(order[level]) : 0;
-    Front result = new Front(new Ticks(64), new Ticks(64));
-    for (int i = 0; i < front.lengths.size; i++) {
-      if (isHopeful(front.lengths.at(i), front.values.at(i), next)) {
-        result.lengths.add(front.lengths.at(i));
-        result.values.add(front.values.at(i));
+    Front result = new Front(64);
+    for (int i = 0; i < front.size(); i++) {
+      if (isHopeful(front.length(i), front.value(i), next)) {
+        result.add(front.length(i), front.value(i));
       }
     }
-    held += result.lengths.size;
-    if (held > MOST_ENTRIES) {
+    held += result.size();
+    if (held > MOST_HELD) {
       throw new TooLarge();
     }
     return result;
@@ -211,20 +157,12 @@ final class Knapsack {
     return false;
   }
 
-  /** The most value within a length, -1 where nothing is. */
-  private long valueWithin(int level, long length) {
-    Front front = fronts[level];
-    int at = Arrays.binarySearch(front.lengths.numbers, 0, front.lengths.size, length);
-    int index = at >= 0 ? at : -at - 2;
-    return index < 0 ? -1 : front.values.at(index);
-  }
-
   /** The most that a stick of a stock can be worth; -1 where it is below what is sought. */
   long best(int stock) {
     if (instance.limits[stock] == 0) {
       return -1;
     }
-    long best = valueWithin(order.length, instance.capacities[stock]);
+    long best = fronts[order.length].valueWithin(instance.capacities[stock]);
     return best >= leastValues[stock] ? best : -1;
   }
 
@@ -260,7 +198,7 @@ final class Knapsack {
     for (int copies = most; on && copies >= 0; copies--) {
       long rest = room - copies * instance.lengths[kind];
       long still = need - copies * prices[kind];
-      if (valueWithin(level - 1, rest) >= still) {
+      if (fronts[level - 1].valueWithin(rest) >= still) {
         counts[kind] = copies;
         on = walk(level - 1, stock, rest, still, counts, goOn);
       }
