@@ -94,6 +94,8 @@ class WallStandardsTest {
                 + " of switch.");
     assertThat(broken(filled(at + obstacles.formatted("40 in") + HEADINGS + "\n" + TALL)))
         .isEmpty();
+    assertThat(broken(filled(at + obstacles.formatted("40 in").replace("| 3 in ", "| 0 in "))))
+        .containsExactly("switch: 0 in by 5 in and 2 in around it is nothing in the way.");
   }
 
   @Test
