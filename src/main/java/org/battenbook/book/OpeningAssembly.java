@@ -64,12 +64,27 @@ final class OpeningAssembly {
       missing("no-such-table", opening.of(), "no table is called '%s'", tables);
       return;
     }
+    if (isOpenedFrom(from, table)) {
+      diagnostics.fault(
+          "rows-opened-in-circle",
+          opening.span(),
+          "rows of '%s' are opened from '%s', and those in turn from '%s'"
+              .formatted(table, from, table),
+          "write the rows of one of them by hand");
+      return;
+    }
     Column each = table.column(opening.each().key());
     RowOpening.Count count = count(table, from, opening.count());
     if (each != null && (count != null || opening.count() == null)) {
       Map<Column, Formula> cells = cells(table, opening);
       table.openBy(new RowOpening(from, each, count, cells, opening.span()), opened.areSettled());
     }
+  }
+
+  /** Whether a table is another one, or its rows come from there in the end. */
+  private static boolean isOpenedFrom(Table table, Table other) {
+    return table == other
+        || table.openings().stream().anyMatch(opening -> isOpenedFrom(opening.from(), other));
   }
 
   private RowOpening.@Nullable Count count(
@@ -170,18 +185,14 @@ final class OpeningAssembly {
     for (RowOpening opening : table.openings()) {
       named = columns.contains(opening.each()) ? opening : named;
     }
-    if (key < 0 && named == null) {
+    if (key >= 0) {
+      fill(table, rows.rows(), columns, key, -1);
+    } else if (named == null) {
       noNameHeading(table, rows.headings().get(0).span());
-    } else if (key >= 0 || named == null || named.count() == null) {
-      fill(table, rows.rows(), columns, key >= 0 || named == null ? key : at(columns, named), -1);
     } else {
-      int number = columns.indexOf(named.count().number());
-      fill(table, rows.rows(), columns, at(columns, named), number);
+      int number = named.count() == null ? -1 : columns.indexOf(named.count().number());
+      fill(table, rows.rows(), columns, columns.indexOf(named.each()), number);
     }
-  }
-
-  private static int at(List<Column> columns, RowOpening named) {
-    return columns.indexOf(named.each());
   }
 
   private void noNameHeading(Table table, Span headings) {
@@ -208,6 +219,7 @@ final class OpeningAssembly {
   private void fill(Table table, RowCells rows, List<Column> columns, int name, int number) {
     Map<String, Integer> known = rowsByName(table);
     List<Integer> filled = new ArrayList<>();
+    Map<Integer, Integer> seen = new HashMap<>();
     for (int row = 0; row < rows.rowCount(); row++) {
       String called = text(rows, row, name);
       if (number >= 0 && !rows.isEmpty(row, number)) {
@@ -218,11 +230,23 @@ final class OpeningAssembly {
       if (found == null && table.isSettled()) {
         notOpened(table, rows.span(row, name), called);
       }
-      if (found != null && table.isSettled()) {
+      Integer earlier = found == null ? null : seen.putIfAbsent(found, row);
+      if (earlier != null && table.isSettled()) {
+        rowFilledTwice(table, rows, name, row, earlier);
+      } else if (found != null && table.isSettled()) {
         refuseTwice(table, rows, columns, row, found);
       }
     }
     table.add(RowSegment.filling(rows, columns, filled));
+  }
+
+  private void rowFilledTwice(Table table, RowCells rows, int name, int row, int earlier) {
+    diagnostics.fault(
+        "row-filled-twice",
+        rows.span(row, name),
+        "this fills in the same row of '%s' as %s"
+            .formatted(table, rows.span(earlier, name).place()),
+        "write all of its cells in one row");
   }
 
   /** Of two entries for one cell in one file, it is not known which one is meant. */
@@ -233,13 +257,13 @@ final class OpeningAssembly {
         Span here = rows.span(row, at);
         Span earlier = cells.put(new Cell(found, columns.get(at)), here);
         if (earlier != null && earlier.source() == here.source()) {
-          filledTwice(table, columns.get(at), here, earlier);
+          cellFilledTwice(table, columns.get(at), here, earlier);
         }
       }
     }
   }
 
-  private void filledTwice(Table table, Column column, Span here, Span earlier) {
+  private void cellFilledTwice(Table table, Column column, Span here, Span earlier) {
     diagnostics.fault(
         "cell-filled-twice",
         here,

@@ -154,7 +154,30 @@ class OpenedRowsTest {
   }
 
   @Test
-  void a_cell_is_filled_in_once() {
+  void a_cell_is_filled_in_once_over_all_rows_of_a_file() {
+    String rows = "  rows of places\n    place | wall\n    \"Tide\" | \"%s\"\n";
+    assertThat(codes(JOB + rows.formatted("east") + rows.formatted("west")))
+        .containsExactly("cell-filled-twice");
+  }
+
+  /** No table can say how many rows there are. */
+  @Test
+  void rows_are_not_opened_in_a_circle() {
+    String circle =
+        """
+        page p
+          table a by a
+            for each one of b
+          table b by b1
+            for each one of a
+          table c by c1
+            for each one of c
+        """;
+    assertThat(codes(circle)).containsOnly("rows-opened-in-circle").hasSize(2);
+  }
+
+  @Test
+  void a_row_is_filled_in_once() {
     String rows =
         """
           rows of places
@@ -162,7 +185,7 @@ class OpenedRowsTest {
             "Tide" |        | "east"
             "Tide" | 1      | "west"
         """;
-    assertThat(codes(JOB + rows)).containsExactly("cell-filled-twice");
+    assertThat(codes(JOB + rows)).containsExactly("row-filled-twice");
   }
 
   @ParameterizedTest
