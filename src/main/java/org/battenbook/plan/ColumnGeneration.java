@@ -66,8 +66,7 @@ final class ColumnGeneration {
   private boolean price(Guide guide) {
     Prices guessed = Prices.guessed(instance, guide.kinds, guide.stocks);
     try {
-      Knapsack knapsack = Knapsack.forBest(instance, guessed);
-      effort.spend(knapsack.entries());
+      Knapsack knapsack = Knapsack.forBest(instance, guessed, effort);
       Prices holding = guessed.holding(knapsack);
       if (prices == null || holding.total() > prices.total()) {
         prices = holding;
@@ -94,8 +93,7 @@ final class ColumnGeneration {
     int[] demand = instance.demand.clone();
     Instance rest = instance.with(demand, instance.limits);
     for (Pattern next = null; ; next = null) {
-      Knapsack knapsack = Knapsack.forBest(rest, guessed);
-      effort.spend(knapsack.entries());
+      Knapsack knapsack = Knapsack.forBest(rest, guessed, effort);
       next = mostGain(knapsack, guessed);
       if (next == null) {
         return true;

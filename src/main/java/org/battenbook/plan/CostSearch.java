@@ -37,9 +37,27 @@ final class CostSearch {
   void run() {
     raise(MaterialBound.of(instance));
     raise(StockBound.ofLengths(instance, best.cost(), effort));
-    if (isDone()) {
-      return;
+    if (!isDone()) {
+      complete();
     }
+    if (!isDone()) {
+      relax();
+    }
+  }
+
+  /** Where not all can be had, what all pieces would cost at most is known. */
+  private void complete() {
+    long dear = instance.dearest() * instance.pieces() + 1;
+    long known = best.isWhole() ? best.cost() : dear;
+    BinCompletion.Outcome outcome = BinCompletion.search(instance, known, bound, effort);
+    offer(outcome.found());
+    if (outcome.complete() && best.isWhole()) {
+      raise(best.cost());
+    }
+  }
+
+  /** Column generation, dives, and the search of all patterns that can matter. */
+  private void relax() {
     ColumnGeneration root = new ColumnGeneration(instance, best.sticks(), effort);
     root.run(-1, Long.MAX_VALUE);
     raise(root.bound());

@@ -33,6 +33,7 @@ final class Knapsack {
 
   private final Front[] fronts;
   private final long longest;
+  private final Effort effort;
 
   /** Entries looked at. */
   private long entries;
@@ -44,8 +45,8 @@ final class Knapsack {
    * For the best patterns alone: what a stick is worth that is filled with the best kinds, one
    * after the other, need not be sought below.
    */
-  static Knapsack forBest(Instance instance, Prices guessed) throws TooLarge {
-    return new Knapsack(instance, guessed.kinds, guessed.above(), true);
+  static Knapsack forBest(Instance instance, Prices guessed, Effort effort) throws TooLarge {
+    return new Knapsack(instance, guessed.kinds, guessed.above(), true, effort);
   }
 
   /**
@@ -53,15 +54,18 @@ final class Knapsack {
    *
    * @param prices of each length, not negative
    * @param leastValues sought from each stock
-   * @throws TooLarge past {@link #MOST_HELD} or {@link #MOST_LOOKED_AT}
+   * @throws TooLarge past {@link #MOST_HELD} or {@link #MOST_LOOKED_AT}, or where the effort is
+   *     spent
    */
-  Knapsack(Instance instance, long[] prices, long[] leastValues) throws TooLarge {
-    this(instance, prices, leastValues, false);
+  Knapsack(Instance instance, long[] prices, long[] leastValues, Effort effort) throws TooLarge {
+    this(instance, prices, leastValues, false, effort);
   }
 
-  private Knapsack(Instance instance, long[] prices, long[] leastValues, boolean forBest)
+  private Knapsack(
+      Instance instance, long[] prices, long[] leastValues, boolean forBest, Effort effort)
       throws TooLarge {
     this.instance = instance;
+    this.effort = effort;
     this.prices = prices;
     this.leastValues = leastValues;
     this.longest = Arrays.stream(instance.capacities).max().orElse(0);
@@ -98,13 +102,9 @@ final class Knapsack {
     return value;
   }
 
-  /** There are too many sums for an exact answer. */
+  /** There are too many sums for an exact answer, or no effort is left for it. */
   static final class TooLarge extends Exception {
     private static final long serialVersionUID = 1;
-  }
-
-  long entries() {
-    return entries;
   }
 
   private double density(int kind) {
@@ -120,8 +120,10 @@ final class Knapsack {
     Front front = before;
     int most = most(kind);
     for (int copies = 1; copies <= most; copies++) {
-      entries += before.size() + front.size();
-      if (entries > MOST_LOOKED_AT) {
+      int more = before.size() + front.size();
+      entries += more;
+      effort.spend(more);
+      if (entries > MOST_LOOKED_AT || effort.isSpent()) {
         throw new TooLarge();
       }
       front = before.mergedWith(front, instance.lengths[kind], prices[kind], longest);

@@ -10,10 +10,7 @@ final class MaterialBound {
 
   /** In units of cost, rounded up. */
   static long of(Instance instance) {
-    long left = 0;
-    for (int kind = 0; kind < instance.kinds(); kind++) {
-      left += instance.lengths[kind] * instance.demand[kind];
-    }
+    long left = instance.allLengths();
     long cost = 0;
     for (int stock : cheapestFirst(instance)) {
       long capacity = instance.capacities[stock];

@@ -60,6 +60,13 @@ final class Packing {
       this.rest = instance.with(instance.demand.clone(), instance.limits.clone());
     }
 
+    Draft copy() {
+      Draft copy = new Draft(rest);
+      copy.sticks.addAll(sticks);
+      copy.cost = cost;
+      return copy;
+    }
+
     Instance rest() {
       return rest;
     }

@@ -16,15 +16,20 @@ final class PatternPool {
   private static final int MOST_PATTERNS = 100_000;
   private static final int MOST_SEEN = 4_000_000;
 
+  /** What looking at one pattern takes. */
+  private static final int STEPS = 20;
+
   private final Instance instance;
   private final List<Pattern> patterns = new ArrayList<>();
+  private final Effort effort;
   private int seen;
 
-  private PatternPool(Instance instance) {
+  private PatternPool(Instance instance, Effort effort) {
     this.instance = instance;
+    this.effort = effort;
   }
 
-  /** Null where there are too many. */
+  /** Null where there are too many, or no effort is left for them. */
   static @Nullable PatternPool of(Instance instance, Prices prices, long cost, Effort effort) {
     long slack = prices.slack(cost);
     long[] least = new long[instance.stocks()];
@@ -32,14 +37,12 @@ final class PatternPool {
       least[stock] = prices.allowed(stock) - slack;
     }
     try {
-      Knapsack knapsack = new Knapsack(instance, prices.kinds, least);
-      effort.spend(knapsack.entries());
-      PatternPool pool = new PatternPool(instance);
+      Knapsack knapsack = new Knapsack(instance, prices.kinds, least, effort);
+      PatternPool pool = new PatternPool(instance, effort);
       boolean all = true;
       for (int stock = 0; all && stock < least.length; stock++) {
         all = instance.limits[stock] == 0 || pool.addAll(knapsack, stock, least[stock]);
       }
-      effort.spend(pool.seen * 20L);
       return all ? pool : null;
     } catch (Knapsack.TooLarge noAnswer) {
       return null;
@@ -57,19 +60,10 @@ final class PatternPool {
   }
 
   private boolean add(Pattern pattern) {
-    if (!pattern.isEmpty() && isFull(pattern)) {
+    if (!pattern.isEmpty() && instance.isFull(pattern)) {
       patterns.add(pattern);
     }
-    return ++seen < MOST_SEEN && patterns.size() < MOST_PATTERNS;
-  }
-
-  private boolean isFull(Pattern pattern) {
-    long room = instance.capacities[pattern.stock] - instance.used(pattern);
-    for (int kind = instance.kinds() - 1; kind >= 0 && instance.lengths[kind] <= room; kind--) {
-      if (pattern.count(kind) < instance.demand[kind]) {
-        return false;
-      }
-    }
-    return true;
+    effort.spend(STEPS);
+    return ++seen < MOST_SEEN && patterns.size() < MOST_PATTERNS && !effort.isSpent();
   }
 }

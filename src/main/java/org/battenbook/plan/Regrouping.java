@@ -10,7 +10,8 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The same sticks with longer offcuts, then with fewer patterns.
+ * The same sticks with longer offcuts to keep, the longest before the next, then with fewer
+ * patterns. Stock that costs nothing and is not taken yet is taken where that makes them longer.
  *
  * <p>Two sticks at a time are packed anew, one as full as can be, so that the other has the longer
  * offcut. Nothing of this is proven best; every step is for the better, so that it ends.
@@ -30,20 +31,30 @@ final class Regrouping {
 
   static Packing better(Instance instance, Packing packing, Effort effort) {
     Regrouping regrouping = new Regrouping(instance, packing.sticks(), effort);
+    regrouping.layOutFreeStock();
     regrouping.lengthenOffcuts();
+    regrouping.sticks.removeIf(Pattern::isEmpty);
     regrouping.shareOut();
     return packing.with(regrouping.sticks, instance);
   }
 
-  private long room(Pattern pattern) {
-    return instance.capacities[pattern.stock] - instance.used(pattern);
+  /** Free sticks that are left, with nothing on them; at most one beside each that is taken. */
+  private void layOutFreeStock() {
+    int taken = sticks.size();
+    int[] left = instance.limits.clone();
+    sticks.forEach(stick -> left[stick.stock]--);
+    for (int stock = 0; stock < instance.stocks(); stock++) {
+      for (int i = 0; instance.costs[stock] == 0 && i < Math.min(left[stock], taken); i++) {
+        sticks.add(new Pattern(stock, new int[0], new int[0]));
+      }
+    }
   }
 
-  /** The stick of the longest offcut takes from all others, then the one of the next longest. */
+  /** The stick of the longest offcut gives to all others, then the one of the next longest. */
   private void lengthenOffcuts() {
     boolean better = true;
     for (int round = 0; better && round < MOST_ROUNDS && !effort.isSpent(); round++) {
-      sticks.sort(Comparator.comparingLong(this::room).reversed().thenComparing(p -> p));
+      sticks.sort(Comparator.comparingLong(this::offcut).reversed().thenComparing(p -> p));
       better = false;
       for (int loose = 0; loose < sticks.size() && !effort.isSpent(); loose++) {
         better |= drain(loose);
@@ -51,14 +62,19 @@ final class Regrouping {
     }
   }
 
+  /** What is left of a stick, kept or not; nothing of one that is not taken. */
+  private long offcut(Pattern stick) {
+    return stick.isEmpty() ? 0 : instance.spare(stick);
+  }
+
   /** Others of one pattern fare alike: after one in vain they are passed over. */
   private boolean drain(int loose) {
     boolean better = false;
     Pattern vain = null;
     effort.spend(20L * sticks.size());
-    for (int full = sticks.size() - 1; full > loose; full--) {
+    for (int full = sticks.size() - 1; full > loose && !sticks.get(loose).isEmpty(); full--) {
       Pattern pattern = sticks.get(full);
-      if (room(pattern) == 0 || pattern.equals(vain)) {
+      if (instance.spare(pattern) == 0 || pattern.equals(vain)) {
         continue;
       }
       boolean fuller = fill(full, loose);
@@ -78,12 +94,39 @@ final class Regrouping {
     }
     fullest.takeFrom(both);
     Pattern rest = Pattern.of(sticks.get(loose).stock, both);
-    if (room(rest) <= Math.max(room(before), room(sticks.get(loose)))) {
+    if (!isBetter(fullest, rest, before, sticks.get(loose))) {
       return false;
     }
     sticks.set(full, fullest);
     sticks.set(loose, rest);
     return true;
+  }
+
+  /** By cost, then by the offcuts that are kept, then by what may become one to keep. */
+  private boolean isBetter(Pattern full, Pattern loose, Pattern fullBefore, Pattern looseBefore) {
+    int order = Long.compare(cost(fullBefore) + cost(looseBefore), cost(full) + cost(loose));
+    if (order == 0) {
+      order =
+          compare(
+              instance.kept(full),
+              instance.kept(loose),
+              instance.kept(fullBefore),
+              instance.kept(looseBefore));
+    }
+    if (order == 0) {
+      order = compare(offcut(full), offcut(loose), offcut(fullBefore), offcut(looseBefore));
+    }
+    return order > 0;
+  }
+
+  private long cost(Pattern stick) {
+    return stick.isEmpty() ? 0 : instance.costs[stick.stock];
+  }
+
+  /** The longer of two offcuts before the other. */
+  private static int compare(long a, long b, long c, long d) {
+    int byLonger = Long.compare(Math.max(a, b), Math.max(c, d));
+    return byLonger != 0 ? byLonger : Long.compare(Math.min(a, b), Math.min(c, d));
   }
 
   private int[] together(Pattern a, Pattern b) {
@@ -102,8 +145,7 @@ final class Regrouping {
     leasts[stock] = least;
     try {
       Knapsack knapsack =
-          new Knapsack(instance.with(demand, instance.limits), instance.lengths, leasts);
-      effort.spend(knapsack.entries());
+          new Knapsack(instance.with(demand, instance.limits), instance.lengths, leasts, effort);
       return knapsack.bestPattern(stock);
     } catch (Knapsack.TooLarge left) {
       return null;

@@ -1,6 +1,8 @@
 package org.battenbook.plan;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -9,39 +11,34 @@ import org.battenbook.number.Rational;
 
 /**
  * A job in whole numbers, and back: ticks of the greatest common divisor of all lengths, units of
- * that of all costs. Parts of one length are one kind, stocks of one length and cost are one stock,
- * until {@link CutList} gives pieces and sticks their labels again.
+ * that of all costs. What takes the same length of a stick is one kind, stocks of one length, cost
+ * and least offcut are one stock, until {@link CutList} gives pieces and sticks their labels again.
  */
 final class Scale {
   /** Ticks of a stick, and units of a cost, stay exact as doubles. */
   private static final long MOST_TICKS = 1L << 40;
 
   /** What a stick offers and costs. */
-  private record Offer(Rational usable, Rational cost) {}
+  private record Offer(Rational room, Rational cost, Rational leastOffcut) {}
 
   private final StickJob job;
-  private final TreeMap<Rational, List<Part>> partsByLength =
+  private final TreeMap<Rational, List<Demand>> demandsByPace =
       new TreeMap<>(Comparator.reverseOrder());
   private final Map<Offer, List<Stock>> stocksByOffer =
-      new TreeMap<>(Comparator.comparing(Offer::usable).thenComparing(Offer::cost));
-  private final List<Part> tooLong = new ArrayList<>();
+      new TreeMap<>(
+          Comparator.comparing(Offer::room)
+              .reversed()
+              .thenComparing(Offer::cost)
+              .thenComparing(Offer::leastOffcut));
+  private final List<Demand> tooLong = new ArrayList<>();
   private final Rational tick;
   private final Rational unit;
   private final Instance instance;
 
   private Scale(StickJob job) {
     this.job = job;
-    for (Stock stock : job.stocks()) {
-      Rational usable = job.rules().usable(stock);
-      if (usable.signum() > 0) {
-        stocksByOffer
-            .computeIfAbsent(new Offer(usable, stock.cost()), offer -> new ArrayList<>())
-            .add(stock);
-      }
-    }
-    for (Part part : job.parts()) {
-      sort(part);
-    }
+    job.stocks().forEach(this::sort);
+    job.demands().forEach(this::sort);
     this.tick = tick();
     this.unit = unit();
     this.instance = bare();
@@ -55,24 +52,29 @@ final class Scale {
     return instance;
   }
 
-  private void sort(Part part) {
-    boolean fits =
-        stocksByOffer.keySet().stream().anyMatch(o -> part.length().compareTo(o.usable()) <= 0);
-    if (!fits) {
-      tooLong.add(part);
-    } else if (part.count() > 0) {
-      partsByLength.computeIfAbsent(part.length(), length -> new ArrayList<>()).add(part);
+  private void sort(Stock stock) {
+    Offer offer = new Offer(job.rules().room(stock), stock.cost(), stock.leastOffcut());
+    if (stock.stretch().usable().signum() > 0 && offer.room().signum() > 0) {
+      stocksByOffer.computeIfAbsent(offer, first -> new ArrayList<>()).add(stock);
+    }
+  }
+
+  private void sort(Demand demand) {
+    Rational pace = job.rules().pace(demand);
+    if (stocksByOffer.keySet().stream().noneMatch(o -> pace.compareTo(o.room()) <= 0)) {
+      tooLong.add(demand);
+    } else if (demand.count() > 0) {
+      demandsByPace.computeIfAbsent(pace, first -> new ArrayList<>()).add(demand);
     }
   }
 
   private Rational tick() {
-    Rational kerf = job.rules().kerf();
     Rational tick = Rational.ZERO;
-    for (Rational length : partsByLength.keySet()) {
-      tick = Rational.gcd(tick, length.plus(kerf));
+    for (Rational pace : demandsByPace.keySet()) {
+      tick = Rational.gcd(tick, pace);
     }
     for (Offer offer : stocksByOffer.keySet()) {
-      tick = Rational.gcd(tick, offer.usable().plus(kerf));
+      tick = Rational.gcd(tick, offer.room());
     }
     return tick.signum() == 0 ? Rational.ONE : tick;
   }
@@ -86,14 +88,24 @@ final class Scale {
   }
 
   private Instance bare() {
-    Rational kerf = job.rules().kerf();
-    List<Offer> offers = List.copyOf(stocksByOffer.keySet());
+    Collection<Offer> offers = stocksByOffer.keySet();
     return new Instance(
-        partsByLength.keySet().stream().mapToLong(l -> ticks(l.plus(kerf))).toArray(),
-        partsByLength.values().stream().mapToInt(Scale::pieces).toArray(),
-        offers.stream().mapToLong(o -> ticks(o.usable().plus(kerf))).toArray(),
+        demandsByPace.keySet().stream().mapToLong(this::ticks).toArray(),
+        demandsByPace.values().stream().mapToInt(Scale::copies).toArray(),
+        offers.stream().mapToLong(o -> ticks(o.room())).toArray(),
         offers.stream().mapToLong(o -> whole(o.cost().dividedBy(unit), "costs")).toArray(),
-        offers.stream().mapToInt(this::limit).toArray());
+        offers.stream().mapToInt(this::limit).toArray(),
+        offers.stream().mapToLong(this::leastSpare).toArray());
+  }
+
+  /** An offcut is what is left less one kerf, and longer than nothing; never more than all. */
+  private long leastSpare(Offer offer) {
+    Rational kerf = job.rules().kerf();
+    BigInteger least =
+        offer.leastOffcut().signum() > 0
+            ? offer.leastOffcut().plus(kerf).dividedBy(tick).ceiling()
+            : kerf.dividedBy(tick).floor().add(BigInteger.ONE);
+    return least.min(BigInteger.valueOf(ticks(offer.room()) + 1)).longValueExact();
   }
 
   private long ticks(Rational length) {
@@ -109,8 +121,8 @@ final class Scale {
     return number.longNumerator();
   }
 
-  private static int pieces(List<Part> parts) {
-    return parts.stream().mapToInt(Part::count).sum();
+  private static int copies(List<Demand> demands) {
+    return demands.stream().mapToInt(Demand::count).sum();
   }
 
   /** More sticks than pieces are no limit, unless they cost nothing. */
@@ -119,7 +131,7 @@ final class Scale {
     for (Stock stock : stocksByOffer.getOrDefault(offer, List.of())) {
       onHand += stock.onHand().orElse(StickJob.MOST_PIECES);
     }
-    long pieces = partsByLength.values().stream().mapToLong(Scale::pieces).sum();
+    long pieces = demandsByPace.values().stream().mapToLong(Scale::copies).sum();
     return onHand >= pieces && offer.cost().signum() > 0
         ? Instance.UNLIMITED
         : (int) Math.min(onHand, pieces);
@@ -129,9 +141,9 @@ final class Scale {
     return unit.times(Rational.of(units));
   }
 
-  /** The parts of each kind, kinds as numbered in the instance. */
-  List<List<Part>> parts() {
-    return List.copyOf(partsByLength.values());
+  /** What each kind is, kinds as numbered in the instance. */
+  List<List<Demand>> demands() {
+    return List.copyOf(demandsByPace.values());
   }
 
   /** The stocks of each number in the instance. */
@@ -139,7 +151,7 @@ final class Scale {
     return List.copyOf(stocksByOffer.values());
   }
 
-  List<Part> tooLong() {
+  List<Demand> tooLong() {
     return tooLong;
   }
 

@@ -1,5 +1,6 @@
 package org.battenbook.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -7,23 +8,53 @@ import java.util.List;
  * job of more pieces, parts or kinds of stock than a plan is made for is refused with an {@link
  * IllegalArgumentException}.
  */
-public record StickJob(List<Part> parts, List<Stock> stocks, StickRules rules) {
+public record StickJob(
+    List<Part> parts, List<MatchedSet> matchedSets, List<Stock> stocks, StickRules rules) {
   /** The most pieces in all. */
   public static final int MOST_PIECES = 100_000;
 
-  /** The most parts, and the most kinds of stock. */
+  /** The most parts, those of sets included, and the most kinds of stock. */
   public static final int MOST_KINDS = 2_000;
 
   public StickJob {
     parts = List.copyOf(parts);
+    matchedSets = List.copyOf(matchedSets);
     stocks = List.copyOf(stocks);
-    refuseMore("parts", parts.size(), MOST_KINDS);
+    List<Part> cuts = cuts(together(parts, matchedSets));
+    refuseMore("parts", cuts.size(), MOST_KINDS);
     refuseMore("kinds of stock", stocks.size(), MOST_KINDS);
-    refuseMore("pieces", parts.stream().mapToLong(Part::count).sum(), MOST_PIECES);
+    refuseMore("pieces", cuts.stream().mapToLong(Part::count).sum(), MOST_PIECES);
+    cuts.forEach(rules::check);
+  }
+
+  /** Without matched sets. */
+  public StickJob(List<Part> parts, List<Stock> stocks, StickRules rules) {
+    this(parts, List.of(), stocks, rules);
+  }
+
+  /** The parts, then the sets, in their order. */
+  public List<Demand> demands() {
+    return together(parts, matchedSets);
+  }
+
+  /** All that is cut: parts as they are asked for, then those of sets as often as the sets. */
+  public List<Part> cuts() {
+    return cuts(demands());
+  }
+
+  private static List<Demand> together(List<Part> parts, List<MatchedSet> sets) {
+    List<Demand> demands = new ArrayList<>(parts);
+    demands.addAll(sets);
+    return demands;
+  }
+
+  private static List<Part> cuts(List<Demand> demands) {
+    return demands.stream().flatMap(demand -> demand.cuts().stream()).toList();
   }
 
   private static void refuseMore(String what, long count, int most) {
     Refusal.unless(
-        count <= most, count + " " + what + " are more than the " + most + " of one plan");
+        count <= most,
+        count + " " + what + " are more than the " + most + " of one plan: plan them in turn");
   }
 }

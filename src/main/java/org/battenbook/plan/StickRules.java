@@ -7,24 +7,28 @@ import org.battenbook.number.Rounding;
 /**
  * How sticks are cut.
  *
+ * <p>Where both edges of a stick are alike, each second piece may lie turned end for end: its ends
+ * then lean the way of its neighbours' ends, and it reaches under their longer edges by {@code
+ * nest}. So N pieces take the sum of (length - nest), N - 1 kerfs and one nest.
+ *
  * @param kerf what a cut takes between two neighbouring parts, as it lies along the stick
- * @param firstTrim what is cut off the left end of every stick before the first part, its cut
- *     included
- * @param lastTrim what cannot be used at the right end
- * @param leastOffcut the shortest offcut worth keeping
+ * @param nest the width of the stick times the tangent of the cut's angle from square; 0 where
+ *     pieces are not turned
  */
-public record StickRules(
-    Rational kerf, Rational firstTrim, Rational lastTrim, Rational leastOffcut) {
+public record StickRules(Rational kerf, Rational nest) {
   public StickRules {
-    Refusal.unless(kerf.signum() >= 0, "the kerf is below zero");
-    Refusal.unless(firstTrim.signum() >= 0, "the trim at the first end is below zero");
-    Refusal.unless(lastTrim.signum() >= 0, "the trim at the last end is below zero");
-    Refusal.unless(leastOffcut.signum() >= 0, "the least offcut is below zero");
+    Refusal.unless(kerf.signum() >= 0, "the kerf is below zero: correct it, or say 0");
+    Refusal.unless(nest.signum() >= 0, "the nest is below zero: correct it, or say 0");
   }
 
-  /** Neither kerf nor trim; every offcut is kept. */
+  /** Nothing is lost between parts. */
   public static StickRules bare() {
-    return new StickRules(Rational.ZERO, Rational.ZERO, Rational.ZERO, Rational.ZERO);
+    return ofKerf(Rational.ZERO);
+  }
+
+  /** All pieces lie the same way. */
+  public static StickRules ofKerf(Rational kerf) {
+    return new StickRules(kerf, Rational.ZERO);
   }
 
   /**
@@ -40,8 +44,35 @@ public record StickRules(
     throw new IllegalArgumentException("the kerf is not known to a step of " + step);
   }
 
-  /** What can be used of a stick. */
-  Rational usable(Stock stock) {
-    return stock.length().minus(firstTrim).minus(lastTrim);
+  /** From where a piece begins to where the next begins. */
+  Rational pace(Rational length) {
+    return length.minus(nest).plus(kerf);
+  }
+
+  /** The same for all that one piece, or one set, is cut into. */
+  Rational pace(Demand demand) {
+    Rational pace = Rational.ZERO;
+    for (Part part : demand.inOrder()) {
+      pace = pace.plus(pace(part.length()));
+    }
+    return pace;
+  }
+
+  /** The paces that a stick holds: after the last piece no kerf is needed, and nothing nests. */
+  Rational room(Stock stock) {
+    return pace(stock.stretch().usable());
+  }
+
+  /** A piece must outlast its own cut, and have a shorter edge that is not less than nothing. */
+  void check(Part part) {
+    String name = "part '" + part.label() + "'";
+    Refusal.unless(
+        part.length().compareTo(kerf) >= 0,
+        name + " is shorter than the kerf: correct its length or the kerf");
+    Refusal.unless(
+        part.length().compareTo(nest.plus(nest)) >= 0,
+        name
+            + " is shorter than twice the nest, so that its ends would cross:"
+            + " correct its length, or say that the stock is not turned");
   }
 }

@@ -13,41 +13,50 @@ final class StockBound {
   /** Costs are looked at one by one: past this it is given up. */
   private static final long MOST_COSTS = 4_000_000;
 
-  private StockBound() {}
+  /** The most that sticks of at most each cost are worth; empty where it is given up. */
+  private final long[] worth;
+
+  /**
+   * Prepares the worth of each cost up to one.
+   *
+   * @param values the most that a stick of each stock can be worth
+   */
+  StockBound(Instance instance, long[] values, long known, Effort effort) {
+    this.worth = new long[known > MOST_COSTS ? 0 : (int) known + 1];
+    for (int stock = 0; stock < values.length; stock++) {
+      effort.spend(worth.length);
+      add(instance, stock, values[stock]);
+    }
+  }
 
   /** At the lengths themselves as prices: sticks must be as long together as all parts. */
   static long ofLengths(Instance instance, long known, Effort effort) {
-    long all = 0;
-    for (int kind = 0; kind < instance.kinds(); kind++) {
-      all += instance.lengths[kind] * instance.demand[kind];
-    }
-    return of(instance, instance.capacities, all, known, effort);
+    long all = instance.allLengths();
+    return new StockBound(instance, instance.capacities, known, effort).leastCost(all);
   }
 
-  /**
-   * The least cost, {@code known} if none below it suffices, 0 where it is given up.
-   *
-   * @param values the most that a stick of each stock can be worth
-   * @param all what all that is asked for is worth
-   */
-  static long of(Instance instance, long[] values, long all, long known, Effort effort) {
-    if (known > MOST_COSTS) {
-      return 0;
+  /** The least cost, that which is known if none below it suffices, 0 where it is given up. */
+  long leastCost(long all) {
+    int low = 0;
+    int high = Math.max(0, worth.length - 1);
+    while (low < high) {
+      int cost = (low + high) >>> 1;
+      if (worth[cost] < all) {
+        low = cost + 1;
+      } else {
+        high = cost;
+      }
     }
-    long[] worth = new long[(int) known + 1];
-    for (int stock = 0; stock < values.length; stock++) {
-      effort.spend(known);
-      add(worth, instance, stock, values[stock]);
-    }
-    int cost = 0;
-    while (cost < known && worth[cost] < all) {
-      cost++;
-    }
-    return cost;
+    return low;
   }
 
-  /** The most worth at each cost, with sticks of one more stock. */
-  private static void add(long[] worth, Instance instance, int stock, long value) {
+  /** The most that sticks of at most a cost are worth; beyond all bounds where it is given up. */
+  long mostWorth(long cost) {
+    return worth.length == 0 ? Long.MAX_VALUE / 2 : worth[(int) Math.min(cost, worth.length - 1)];
+  }
+
+  /** With sticks of one more stock. */
+  private void add(Instance instance, int stock, long value) {
     int cost = (int) Math.min(instance.costs[stock], worth.length);
     if (!instance.isLimited(stock)) {
       for (int sum = cost; sum < worth.length; sum++) {
@@ -57,11 +66,11 @@ final class StockBound {
       long more = value * instance.limits[stock];
       Arrays.setAll(worth, sum -> worth[sum] + more);
     } else {
-      addLimited(worth, cost, value, instance.limits[stock]);
+      addLimited(cost, value, instance.limits[stock]);
     }
   }
 
-  private static void addLimited(long[] worth, int cost, long value, int limit) {
+  private void addLimited(int cost, long value, int limit) {
     for (int stick = 0; stick < limit && (long) stick * cost < worth.length; stick++) {
       for (int sum = worth.length - 1; sum >= cost; sum--) {
         worth[sum] = Math.max(worth[sum], worth[sum - cost] + value);

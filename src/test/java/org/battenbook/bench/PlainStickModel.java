@@ -6,6 +6,7 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.Part;
 import org.battenbook.plan.StickJob;
 import org.battenbook.plan.Stock;
+import org.battenbook.plan.Stretch;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
@@ -61,8 +62,9 @@ final class PlainStickModel {
   }
 
   private Rational usable(Stock stock) {
-    Rational trims = job.rules().firstTrim().plus(job.rules().lastTrim());
-    return stock.length().minus(trims).plus(job.rules().kerf());
+    Stretch stretch = stock.stretch();
+    Rational trims = stretch.firstTrim().plus(stretch.lastTrim());
+    return stretch.length().minus(trims).plus(job.rules().kerf());
   }
 
   /** Enough to cut all, each stick at least half full. */

@@ -14,9 +14,8 @@ import org.battenbook.plan.Stock;
 
 /** Five families of jobs to measure stick plans by; a seed gives one job of each. */
 final class StickFamilies {
-  private static final StickRules SAW =
-      new StickRules(
-          Rational.parse("0.176777"), Rational.of(1, 4), Rational.of(1, 4), Rational.of(12));
+  private static final StickRules SAW = StickRules.ofKerf(Rational.parse("0.176777"));
+  private static final Rational TRIM = Rational.of(1, 4);
 
   private final Random random;
 
@@ -50,7 +49,9 @@ final class StickFamilies {
   }
 
   private static Stock bought(String label, long length, String cost) {
-    return Stock.bought(label, Rational.of(length), Rational.parse(cost));
+    return Stock.bought(label, Rational.of(length), Rational.parse(cost))
+        .trimmed(TRIM, TRIM)
+        .keeping(Rational.of(12));
   }
 
   /** From 8 to 40 in by sixteenths, all different. */
@@ -75,7 +76,8 @@ final class StickFamilies {
     for (int width : widths) {
       parts.add(part(Rational.of(width), 1 + random.nextInt(30)));
     }
-    return new StickJob(parts, List.of(bought("roll", 5600, "1")), StickRules.bare());
+    return new StickJob(
+        parts, List.of(Stock.bought("roll", Rational.of(5600), Rational.ONE)), StickRules.bare());
   }
 
   private static Part part(Rational length, int count) {

@@ -31,7 +31,8 @@ class StockBoundTest {
         new int[] {1 + random.nextInt(12)},
         new long[] {40 + random.nextInt(20), 60 + random.nextInt(20), 50},
         new long[] {20 + random.nextInt(9), 27 + random.nextInt(9), 0},
-        limits);
+        limits,
+        new long[] {1, 1, 1});
   }
 
   private static long least(Instance instance, int stock, long left) {
