@@ -50,7 +50,8 @@ class ArchitectureTest {
           plan      : number
           evaluate  : check column graph
           derive    : evaluate
-          workbook  : derive
+          cutting   : evaluate plan
+          workbook  : derive cutting
           answer    : workbook
           export    : workbook
           cli       : answer export

@@ -1,6 +1,7 @@
 package org.battenbook.book;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,6 +24,8 @@ public final class Book {
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private List<Page> first = List.of();
   private final Map<String, Table> tables = new LinkedHashMap<>();
+  private final Map<String, PlanStatement> plans = new LinkedHashMap<>();
+  private final Map<SourceText, SourceText> laidOut = new HashMap<>();
   private final Map<String, FunctionDefinition> functions = new LinkedHashMap<>();
 
   Book(
@@ -98,12 +101,30 @@ public final class Book {
 
   /** Whether a formula written in one text sees what another defines: its own, or followed. */
   public boolean sees(SourceText from, SourceText other) {
-    return seen.getOrDefault(from, Set.of()).contains(other);
+    return seen.getOrDefault(writtenIn(from), Set.of()).contains(writtenIn(other));
   }
 
-  /** Lets a text that was laid out see what the workbook sees that has it. */
-  void addSeen(SourceText text, SourceText from) {
-    seen.put(text, seen.getOrDefault(from, Set.of()));
+  /** The workbook that a text was laid out for; else the text itself. */
+  private SourceText writtenIn(SourceText text) {
+    return laidOut.getOrDefault(text, text);
+  }
+
+  /** Lets a text that was laid out see what the workbook sees that has it, and be seen as that. */
+  void addLaidOut(SourceText text, SourceText workbook) {
+    laidOut.put(text, writtenIn(workbook));
+  }
+
+  /** The plans, each after those that it may build on. */
+  public Collection<PlanStatement> plans() {
+    return List.copyOf(plans.values());
+  }
+
+  public @Nullable PlanStatement plan(String key) {
+    return plans.get(key);
+  }
+
+  void add(PlanStatement plan) {
+    plans.put(plan.name().key(), plan);
   }
 
   void add(Page page) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.battenbook.listing.Listing;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
@@ -17,6 +18,7 @@ import org.battenbook.syntax.ListedRows;
 import org.battenbook.syntax.Name;
 import org.battenbook.syntax.PageItem;
 import org.battenbook.syntax.PageSection;
+import org.battenbook.syntax.PlanSection;
 import org.battenbook.syntax.Quoted;
 import org.battenbook.syntax.Requirement;
 import org.battenbook.syntax.RowsSection;
@@ -31,6 +33,8 @@ public final class BookAssembly {
   private final FollowedFiles files;
   private final Book book;
   private final OpeningAssembly openings;
+  private final PlanAssembly plans;
+  private final OpenedRows opened;
 
   private BookAssembly(FollowedFiles files, OpenedRows opened, Diagnostics diagnostics) {
     this.files = files;
@@ -38,7 +42,9 @@ public final class BookAssembly {
     WorkbookFile job = files.job();
     this.book =
         new Book(job.source(), title(job), currency(), lengths(), files.seen(), files.pictures());
+    this.opened = opened;
     this.openings = new OpeningAssembly(book, opened, diagnostics);
+    this.plans = new PlanAssembly(book, diagnostics);
   }
 
   /**
@@ -54,6 +60,7 @@ public final class BookAssembly {
 
   private Book assemble() {
     files.inOrder().forEach(this::addDefinitions);
+    plans.fill(opened);
     openings.open();
     files.inOrder().forEach(this::addRows);
     ChangeAssembly changes = new ChangeAssembly(book, diagnostics);
@@ -121,10 +128,28 @@ public final class BookAssembly {
       addLine(page, line);
     } else if (item instanceof TableSection table) {
       addTable(page, table);
+    } else if (item instanceof PlanSection plan) {
+      addPlan(page, plan);
     } else if (item instanceof Requirement requirement) {
       page.add(rule(requirement, page, null));
     } else if (item instanceof Caution caution) {
       page.add(rule(caution, page, null));
+    }
+  }
+
+  private void addPlan(Page page, PlanSection section) {
+    PlanStatement earlier = book.plan(section.name().key());
+    PlanStatement plan = plans.state(page, section);
+    if (earlier != null) {
+      duplicate(section.name(), earlier.statement());
+    } else if (plan != null) {
+      book.add(plan);
+      for (PageItem item : plans.tables(section)) {
+        addDefinition(page, item);
+        if (item instanceof TableSection made) {
+          Objects.requireNonNull(book.table(made.name().key())).planBy(plan, opened.areSettled());
+        }
+      }
     }
   }
 
@@ -274,6 +299,10 @@ public final class BookAssembly {
     if (table == null) {
       return;
     }
+    if (table.plan() != null) {
+      rowsOfPlan(table, table.plan(), rows.span());
+      return;
+    }
     if (openings.isOpened(table)) {
       diagnostics.fault(
           "list-of-opened-rows",
@@ -289,7 +318,7 @@ public final class BookAssembly {
       ListAssembly.segment(rows, table, list, diagnostics)
           .ifPresent(
               segment -> {
-                book.addSeen(segment.cells().source(), from);
+                book.addLaidOut(segment.cells().source(), from);
                 table.add(segment);
               });
     } catch (Loader.Unreadable bad) {
@@ -316,11 +345,22 @@ public final class BookAssembly {
     if (table == null || columns.size() != rows.headings().size()) {
       return;
     }
-    if (openings.isOpened(table)) {
+    if (table.plan() != null) {
+      rowsOfPlan(table, table.plan(), rows.span());
+    } else if (openings.isOpened(table)) {
       openings.fill(table, rows, columns);
     } else {
       table.add(RowSegment.of(rows.rows(), columns, table.rowCount(), null));
     }
+  }
+
+  private void rowsOfPlan(Table table, PlanStatement plan, Span rows) {
+    diagnostics.fault(
+        "rows-of-plan",
+        rows,
+        "the rows of '%s' come of the plan '%s'".formatted(table, plan.name()),
+        "change its parts, in '%s', or its stock, in '%s'"
+            .formatted(plan.parts().table(), plan.stock().table()));
   }
 
   private List<Column> headings(Table table, List<Name> headings) {

@@ -32,6 +32,22 @@ public final class Column extends Place {
     return List.copyOf(cellChanges);
   }
 
+  /** Whether nobody writes its cells: they come with rows that are opened or planned. */
+  public boolean comesWithRow() {
+    return isOpened() || isPlanned();
+  }
+
+  /** Whether its cells come with the rows that its table takes over from a plan. */
+  public boolean isPlanned() {
+    return isGiven() && table.plan() != null && isOfPlan();
+  }
+
+  /** A workbook may give a plan's tables columns of its own. */
+  private boolean isOfPlan() {
+    Column key = table.keyColumn();
+    return key != null && origin().source() == key.origin().source();
+  }
+
   /** Whether its cells come with the rows that its table opens from another's. */
   public boolean isOpened() {
     List<RowOpening> openings = table.openings();

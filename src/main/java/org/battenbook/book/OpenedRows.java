@@ -4,15 +4,19 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The rows that tables open from others. How many there are is worked out by formulas, so a book is
- * put together without them first.
+ * The rows that tables open from others, and those that come of plans. They are worked out by
+ * formulas, so a book is put together without them first.
  *
  * @param areSettled whether no more will come: then it is a fault to speak of others
  * @param byOpening by {@link #of its opening}, in the order of the other table
+ * @param planned by the key of the plan, table by table
  */
-public record OpenedRows(boolean areSettled, Map<String, List<Opened>> byOpening) {
+public record OpenedRows(
+    boolean areSettled,
+    Map<String, List<Opened>> byOpening,
+    Map<String, List<PlannedRows>> planned) {
   /** Before anything was worked out. */
-  public static final OpenedRows NONE_YET = new OpenedRows(false, Map.of());
+  public static final OpenedRows NONE_YET = new OpenedRows(false, Map.of(), Map.of());
 
   /**
    * The rows that one row opens.
@@ -31,11 +35,17 @@ public record OpenedRows(boolean areSettled, Map<String, List<Opened>> byOpening
 
   public OpenedRows {
     byOpening = Map.copyOf(byOpening);
+    planned = Map.copyOf(planned);
+  }
+
+  /** The same opened rows, with others that come of plans. */
+  public OpenedRows with(Map<String, List<PlannedRows>> otherPlanned) {
+    return new OpenedRows(areSettled, byOpening, otherPlanned);
   }
 
   /** The same rows, and no more to come. */
   public OpenedRows settled() {
-    return new OpenedRows(true, byOpening);
+    return new OpenedRows(true, byOpening, planned);
   }
 
   /** What an opening goes by, in every book that is put together from the same files. */

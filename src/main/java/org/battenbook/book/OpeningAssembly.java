@@ -165,7 +165,7 @@ final class OpeningAssembly {
       }
     }
     SourceText source = text.source("rows opened from " + opening.from());
-    book.addSeen(source, opening.statement().source());
+    book.addLaidOut(source, opening.statement().source());
     table.add(
         RowSegment.opened(
             text.rows(source, 0, columns.size()),

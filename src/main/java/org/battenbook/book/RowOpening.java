@@ -31,11 +31,9 @@ public record RowOpening(
     cells = Map.copyOf(cells);
   }
 
-  /** The columns that say how many rows there are, here and where the other's rows are opened. */
-  public List<Column> counts() {
-    return count != null
-        ? List.of(count.upTo())
-        : from.openings().stream().flatMap(opening -> opening.counts().stream()).toList();
+  /** What says how many rows there are, here or where the other's rows come from. */
+  List<Place> needs() {
+    return count != null ? List.of(count.upTo()) : from.rowsNeed();
   }
 
   /** Whether a column is filled by the opening itself: with its row, or with its number. */

@@ -20,6 +20,7 @@ public final class Table {
   private final List<Rule> rules = new ArrayList<>();
   private final List<RowSegment> segments = new ArrayList<>();
   private final List<RowOpening> openings = new ArrayList<>();
+  private @Nullable PlanStatement plan;
   private boolean settled = true;
   private List<Column> ticket = List.of();
   private int rowCount;
@@ -85,6 +86,21 @@ public final class Table {
     return List.copyOf(openings);
   }
 
+  /** The plan that its rows come of; absent where they do not. */
+  public @Nullable PlanStatement plan() {
+    return plan;
+  }
+
+  /** What has to be worked out before it is known which rows there are; nothing where it is. */
+  public List<Place> rowsNeed() {
+    List<Place> needs = new ArrayList<>();
+    openings.forEach(opening -> needs.addAll(opening.needs()));
+    if (plan != null) {
+      needs.addAll(plan.needs());
+    }
+    return needs;
+  }
+
   /** Where the name of a row stands, or of what that is opened from. */
   public Span nameSpan(int row) {
     for (RowSegment segment : rows()) {
@@ -106,6 +122,13 @@ public final class Table {
       }
     }
     return Optional.empty();
+  }
+
+  /** The statement that brings a row; for one that people write, that of the table. */
+  public Span rowOrigin(int row) {
+    return plan != null
+        ? plan.statement()
+        : opens(row).map(RowOpening::statement).orElseGet(this::origin);
   }
 
   /** Whether all its rows are there; if not, some may still be opened. */
@@ -162,6 +185,11 @@ public final class Table {
 
   void openBy(RowOpening statement, boolean allRowsAreThere) {
     openings.add(statement);
+    settled = allRowsAreThere;
+  }
+
+  void planBy(PlanStatement statement, boolean allRowsAreThere) {
+    plan = statement;
     settled = allRowsAreThere;
   }
 

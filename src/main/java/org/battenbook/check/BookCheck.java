@@ -146,6 +146,8 @@ public final class BookCheck implements Knowledge {
   private CheckedBook settled(
       Map<Place, CheckedPlace> inOrder, Map<Rule, CheckedFormula> messages) {
     book.tables().forEach(this::checkOpening);
+    PlanKinds plans = new PlanKinds(column -> checked(column).kind(), diagnostics);
+    book.plans().forEach(plans::check);
     ToleranceCheck.Settled settled =
         ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
     return new CheckedBook(book, this, shownForms.defaults(), keys, settled, messages);
@@ -170,7 +172,7 @@ public final class BookCheck implements Knowledge {
     return code;
   }
 
-  /** Every line, every column, and the condition of every rule, page by page. */
+  /** Every line, every column, the condition of every rule, and what plans are set to. */
   private List<Place> places() {
     List<Place> places = new ArrayList<>();
     for (Page page : book.pages()) {
@@ -181,6 +183,7 @@ public final class BookCheck implements Knowledge {
       places.addAll(table.columns());
       table.rules().forEach(rule -> places.add(rule.condition()));
     }
+    book.plans().forEach(plan -> places.addAll(plan.settings().values()));
     return places;
   }
 
@@ -259,10 +262,11 @@ public final class BookCheck implements Knowledge {
     return new CheckedPlace(place, kind, form(place, kind), layers, cells, Set.of());
   }
 
+  /** A place of no table and no page, and nothing that a plan is set to. */
   private boolean isCondition(Place place) {
     return place instanceof Column column
         ? column.table().column(place.name().key()) != column
-        : place.page().line(place.name().key()) != place;
+        : place.declaredKind() == null && place.page().line(place.name().key()) != place;
   }
 
   private @Nullable Form form(Place place, Kind kind) {

@@ -197,11 +197,11 @@ final class CellCheck {
       diagnostics.fault("no-such-row", change.row().span(), keys.missing(name), keys.repair(name));
       return;
     }
-    if (column.isOpened()) {
+    if (column.comesWithRow()) {
       diagnostics.fault(
           "opened-cell-changed",
           change.place().span(),
-          "'%s' comes with the rows that are opened, and is not changed".formatted(column.name()),
+          "'%s' comes with its rows, and is not changed".formatted(column.name()),
           "change another column of '%s'".formatted(column.table()));
       return;
     }

@@ -168,8 +168,8 @@ public final class CheckedBook {
     if (change != null) {
       return change.span();
     }
-    if (spot.place() instanceof Column column && column.isOpened()) {
-      return column.table().opens(spot.row()).orElseThrow().statement();
+    if (spot.place() instanceof Column column && column.comesWithRow()) {
+      return column.table().rowOrigin(spot.row());
     }
     return ownCell && spot.place() instanceof Column column
         ? AsWritten.cell(column, spot.row()).orElse(spot.place().layer().span())
@@ -179,7 +179,7 @@ public final class CheckedBook {
   /** Whether a spot stays empty: its row is opened from another table than its column speaks of. */
   public boolean staysEmpty(Spot spot) {
     return spot.place() instanceof Column column
-        && column.isOpened()
+        && column.comesWithRow()
         && place(column).cells().value(spot.row()) == null;
   }
 

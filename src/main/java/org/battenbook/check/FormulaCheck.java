@@ -494,7 +494,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       yesNo(where, "what stands after 'where'");
     }
     Column key = table.keyColumn();
-    if (!table.openings().isEmpty() && key != null) {
+    if (!table.rowsNeed().isEmpty() && key != null) {
       checked.need(new Need(key, Need.Reach.WHOLE));
     }
     Expression of = aggregate.of();

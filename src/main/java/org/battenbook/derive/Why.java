@@ -86,7 +86,7 @@ public final class Why {
     CheckedPlace checked = book.place(spot.place());
     boolean cell = checked.cells().value(spot.row()) != null;
     if (trace == null) {
-      boolean opened = spot.place() instanceof Column column && column.isOpened();
+      boolean opened = spot.place() instanceof Column column && column.comesWithRow();
       return opened ? How.OPENED : cell ? How.GIVEN : How.MISSING;
     }
     if (trace.formula().literal().isPresent()) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
-import org.battenbook.book.RowOpening;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Need;
@@ -63,17 +62,15 @@ final class Ordering {
     return needs.getOrDefault(place, Set.of());
   }
 
-  /** What a place needs; a column of opened rows needs what says how many there are. */
+  /** What a place needs; a column of rows that are opened or planned needs what these come of. */
   private static Set<Need> needs(CheckedPlace checked) {
-    List<RowOpening> openings =
-        checked.place() instanceof Column column ? column.table().openings() : List.of();
-    if (openings.isEmpty()) {
+    List<Place> ofRows =
+        checked.place() instanceof Column column ? column.table().rowsNeed() : List.of();
+    if (ofRows.isEmpty()) {
       return checked.needs();
     }
     Set<Need> needs = new LinkedHashSet<>(checked.needs());
-    for (RowOpening opening : openings) {
-      opening.counts().forEach(count -> needs.add(new Need(count, Reach.WHOLE)));
-    }
+    ofRows.forEach(place -> needs.add(new Need(place, Reach.WHOLE)));
     return needs;
   }
 

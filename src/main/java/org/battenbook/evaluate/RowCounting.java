@@ -9,6 +9,7 @@ import org.battenbook.bind.Spot;
 import org.battenbook.book.Book;
 import org.battenbook.book.Column;
 import org.battenbook.book.OpenedRows;
+import org.battenbook.book.Place;
 import org.battenbook.book.RowOpening;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
@@ -38,9 +39,9 @@ public final class RowCounting {
     return new RowCounting(results, diagnostics).count();
   }
 
-  /** The columns that say how many rows are opened. */
-  public static List<Column> counts(Book book) {
-    return openings(book).stream().flatMap(o -> o.counts().stream()).distinct().toList();
+  /** All that says which rows are opened or planned. */
+  public static List<Place> needs(Book book) {
+    return book.tables().stream().flatMap(table -> table.rowsNeed().stream()).distinct().toList();
   }
 
   /** How tables open their rows, table by table. */
@@ -56,7 +57,7 @@ public final class RowCounting {
         counted.put(OpenedRows.key(opening), opened);
       }
     }
-    return new OpenedRows(false, counted);
+    return new OpenedRows(false, counted, Map.of());
   }
 
   private List<OpenedRows.Opened> opened(RowOpening opening) {

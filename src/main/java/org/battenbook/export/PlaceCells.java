@@ -87,7 +87,7 @@ final class PlaceCells {
     if (written && !spot.place().isGiven()) {
       return cell(spot, at, shown, Look.OVERRIDDEN, overriding(spot, checked));
     }
-    boolean opened = spot.place() instanceof Column column && column.isOpened();
+    boolean opened = spot.place() instanceof Column column && column.comesWithRow();
     return cell(spot, at, shown, opened ? Look.WORKED_OUT : Look.GIVEN, "");
   }
 

@@ -61,7 +61,7 @@ final class TableRows implements Sheet.Rows {
 
   /** Whether people fill it in, row by row. */
   private static boolean isBoxed(Column column) {
-    return column.isGiven() && !column.isOpened();
+    return column.isGiven() && !column.comesWithRow();
   }
 
   private static String below(String words) {

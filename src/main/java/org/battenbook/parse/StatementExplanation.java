@@ -61,6 +61,13 @@ final class StatementExplanation {
               "for-each-form",
               "'for each' names a row and its table, and where it opens several rows, a number and how many",
               "for each piece of pieces, number to quantity");
+      case STICK_PLAN, SHEET_PLAN ->
+          atFirst("plan-name", "a plan has a name without quotes", "stick plan rail");
+      case PARTS_OF, STOCK_OF, KEEP_IN ->
+          atFirst(
+              "table-missing",
+              "'%s' is followed by the name of a table".formatted(line.get(0).getText()),
+              line.get(0).getText() + " rails");
       case CHANGE -> change();
       case REQUIRE ->
           message(

@@ -22,6 +22,14 @@ final class StatementHeads {
           "page", WorkbookParser.PAGE,
           "table", WorkbookParser.TABLE);
 
+  private static final Map<String, Integer> OF_PLANS =
+      Map.of(
+          "stick plan", WorkbookParser.STICK_PLAN,
+          "sheet plan", WorkbookParser.SHEET_PLAN,
+          "parts of", WorkbookParser.PARTS_OF,
+          "stock of", WorkbookParser.STOCK_OF,
+          "keep in", WorkbookParser.KEEP_IN);
+
   private final LineTokens line;
 
   private StatementHeads(LineTokens line) {
@@ -85,6 +93,10 @@ final class StatementHeads {
     }
     if (is(0, "worked") && is(1, "out") && line.count() == 2) {
       return head(2, WorkbookParser.WORKED_OUT);
+    }
+    Integer ofPlan = OF_PLANS.get(word(0) + " " + word(1));
+    if (ofPlan != null) {
+      return head(2, ofPlan);
     }
     return line.count() == 1 ? alone() : line;
   }

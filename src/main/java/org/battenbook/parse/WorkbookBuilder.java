@@ -24,6 +24,8 @@ import org.battenbook.parse.generated.WorkbookParser.OpeningContext;
 import org.battenbook.parse.generated.WorkbookParser.PageContext;
 import org.battenbook.parse.generated.WorkbookParser.PageOrderContext;
 import org.battenbook.parse.generated.WorkbookParser.ParameterContext;
+import org.battenbook.parse.generated.WorkbookParser.PlanContext;
+import org.battenbook.parse.generated.WorkbookParser.PlanSourceContext;
 import org.battenbook.parse.generated.WorkbookParser.RequireContext;
 import org.battenbook.parse.generated.WorkbookParser.RowsContext;
 import org.battenbook.parse.generated.WorkbookParser.StatementContext;
@@ -45,6 +47,7 @@ import org.battenbook.syntax.Name;
 import org.battenbook.syntax.Opening;
 import org.battenbook.syntax.PageItem;
 import org.battenbook.syntax.PageSection;
+import org.battenbook.syntax.PlanSection;
 import org.battenbook.syntax.Quoted;
 import org.battenbook.syntax.Requirement;
 import org.battenbook.syntax.RowsSection;
@@ -70,6 +73,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   private final List<Name> pageOrder = new ArrayList<>();
   private @Nullable PageDraft page;
   private @Nullable TableDraft table;
+  private @Nullable PlanDraft plan;
   private @Nullable RowsReader rows;
 
   /** The statement being read. */
@@ -120,8 +124,16 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
     }
   }
 
+  /** Closes the table or the plan that is open. */
   private void closeTable() {
     closeRows();
+    if (plan != null) {
+      PlanSection closed = plan.section(new LineFaults(diagnostics));
+      plan = null;
+      if (closed != null) {
+        addToPage(closed);
+      }
+    }
     if (table != null) {
       TableDraft closed = table;
       table = null;
@@ -316,6 +328,36 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   }
 
   @Override
+  public @Nullable Void visitPlan(PlanContext tree) {
+    closeTable();
+    pageAt(line.whole());
+    indentation.lines(line.whole());
+    PlanSection.Cutting cutting =
+        tree.STICK_PLAN() == null ? PlanSection.Cutting.SHEETS : PlanSection.Cutting.STICKS;
+    plan = new PlanDraft(cutting, name(tree.name()), line.note(), line.whole());
+    return null;
+  }
+
+  @Override
+  public @Nullable Void visitPlanSource(PlanSourceContext tree) {
+    if (plan == null) {
+      String head = line.get(0).getText();
+      faults.fault(
+          "not-in-a-plan",
+          line.whole(),
+          "'%s' stands in no plan".formatted(head),
+          "write 'stick plan' or 'sheet plan' and a name above it");
+      return null;
+    }
+    PlanDraft.Part part =
+        tree.PARTS_OF() != null
+            ? PlanDraft.Part.PARTS
+            : tree.STOCK_OF() != null ? PlanDraft.Part.STOCK : PlanDraft.Part.KEEP;
+    plan.open(part, name(tree.name()), line.whole(), faults);
+    return null;
+  }
+
+  @Override
   public @Nullable Void visitGiven(GivenContext tree) {
     TableDraft open = openTable();
     if (open != null) {
@@ -413,6 +455,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       if (table != null) {
         table.add(requirement);
       } else {
+        closeTable();
         addToPage(requirement);
       }
     }
@@ -429,6 +472,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       if (table != null) {
         table.add(caution);
       } else {
+        closeTable();
         addToPage(caution);
       }
     }
@@ -491,6 +535,8 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
     indentation.line(definition.span());
     if (table != null) {
       table.add(definition, faults);
+    } else if (plan != null) {
+      plan.add(definition, faults);
     } else {
       addToPage(definition);
     }

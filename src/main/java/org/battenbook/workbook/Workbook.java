@@ -1,7 +1,6 @@
 package org.battenbook.workbook;
 
 import java.util.List;
-import java.util.Optional;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
 import org.battenbook.book.FollowedFiles;
@@ -9,9 +8,9 @@ import org.battenbook.book.Loader;
 import org.battenbook.book.OpenedRows;
 import org.battenbook.check.BookCheck;
 import org.battenbook.check.CheckedBook;
+import org.battenbook.cutting.Planning;
 import org.battenbook.evaluate.Evaluator;
 import org.battenbook.evaluate.Program;
-import org.battenbook.evaluate.RowCounting;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.jspecify.annotations.Nullable;
@@ -50,49 +49,30 @@ public final class Workbook {
 
   /** Reads a job by way of a loader. */
   public static Workbook open(String job, Loader loader) throws Loader.Unreadable {
-    Diagnostics reading = new Diagnostics();
-    FollowedFiles files = FollowedFiles.read(job, loader, reading);
-    return DeepStack.call(() -> put(files, reading));
+    return open(job, loader, new Planning());
   }
 
   /**
-   * Puts a book together from its files. How many rows tables open from others is known only when
-   * it was filled that far: that is done until none are new.
+   * Reads a job by way of a loader.
+   *
+   * @param planning how its plans are worked out
    */
-  private static Workbook put(FollowedFiles files, Diagnostics reading) {
+  public static Workbook open(String job, Loader loader, Planning planning)
+      throws Loader.Unreadable {
+    Diagnostics reading = new Diagnostics();
+    FollowedFiles files = FollowedFiles.read(job, loader, reading);
+    return DeepStack.call(() -> put(files, reading, planning));
+  }
+
+  private static Workbook put(FollowedFiles files, Diagnostics reading, Planning planning) {
     Diagnostics counting = new Diagnostics();
-    OpenedRows opened = opened(files, reading, counting);
+    OpenedRows opened = new Rounds(files, reading, counting, planning).opened();
     Diagnostics found = reading.copy();
     Book book = BookAssembly.assemble(files, opened, found);
     CheckedBook checked = BookCheck.check(book, found);
     found.addAll(counting);
     Program program = found.hasFaults() ? null : Program.compile(checked, found);
     return new Workbook(book, found.inOrder(), program);
-  }
-
-  /** All rows that tables open; where a fault is in the way, those that came before it. */
-  private static OpenedRows opened(FollowedFiles files, Diagnostics reading, Diagnostics counting) {
-    OpenedRows opened = OpenedRows.NONE_YET;
-    Optional<OpenedRows> counted = count(files, opened, reading.copy(), counting);
-    while (counted.isPresent() && !counted.get().equals(opened)) {
-      opened = counted.get();
-      counted = count(files, opened, reading.copy(), counting);
-    }
-    return counted.map(OpenedRows::settled).orElse(opened);
-  }
-
-  /** The rows that tables open, as far as the rows that are opened already say. */
-  private static Optional<OpenedRows> count(
-      FollowedFiles files, OpenedRows opened, Diagnostics found, Diagnostics counting) {
-    Book book = BookAssembly.assemble(files, opened, found);
-    if (book.tables().stream().allMatch(table -> table.openings().isEmpty())) {
-      return Optional.of(opened);
-    }
-    CheckedBook checked = BookCheck.check(book, RowCounting.counts(book), found);
-    Program program = found.hasFaults() ? null : Program.compile(checked, found);
-    return program == null || counting.hasFaults()
-        ? Optional.empty()
-        : Optional.of(RowCounting.count(Evaluator.fill(program), counting));
   }
 
   public String title() {

@@ -1,0 +1,165 @@
+package org.battenbook.book;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.battenbook.parse.WorkbookParser;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.NearNames;
+import org.battenbook.source.SourceText;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.KindExpression;
+import org.battenbook.syntax.LineDefinition;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.PageItem;
+import org.battenbook.syntax.PlanSection;
+import org.jspecify.annotations.Nullable;
+
+/** Finds what plans name, gives each its tables, and fills these with what was planned. */
+final class PlanAssembly {
+  private final Book book;
+  private final Diagnostics diagnostics;
+
+  PlanAssembly(Book book, Diagnostics diagnostics) {
+    this.book = book;
+    this.diagnostics = diagnostics;
+  }
+
+  /** The plan that a section states; absent, with a fault, where it names what is not there. */
+  @Nullable PlanStatement state(Page page, PlanSection section) {
+    PlanRoles roles = PlanRoles.of(section.cutting());
+    PlanStatement.Source parts = source(section.parts(), roles.parts(), section.name());
+    PlanStatement.Source stock = source(section.stock(), roles.stock(), section.name());
+    PlanSection.Source keeps = section.keep();
+    PlanStatement.Source keep = keeps == null ? null : source(keeps, roles.kept(), section.name());
+    Map<String, Line> settings = settings(page, section, roles);
+    if (parts == null || stock == null || (keeps != null && keep == null)) {
+      return null;
+    }
+    return new PlanStatement(
+        section.cutting(),
+        section.name(),
+        page,
+        settings,
+        parts,
+        stock,
+        keep,
+        section.name().span());
+  }
+
+  private PlanStatement.@Nullable Source source(
+      PlanSection.Source stated, List<PlanRole> roles, Name plan) {
+    Table table = book.table(stated.table().key());
+    if (table == null) {
+      List<String> tables = book.tables().stream().map(Table::toString).toList();
+      missing("no-such-table", stated.table(), "no table '%s' stands above this plan", tables);
+      return null;
+    }
+    Map<String, Column> columns = new LinkedHashMap<>();
+    boolean complete = true;
+    for (PlanSection.Role role : stated.roles()) {
+      Column column = column(table, role.column());
+      complete &= column != null && known(role.role(), roles, columns) != null;
+      if (column != null) {
+        columns.put(role.role().key(), column);
+      }
+    }
+    for (PlanRole role : roles) {
+      if (complete && role.needed() && !columns.containsKey(role.name())) {
+        complete = false;
+        diagnostics.fault(
+            "plan-role-missing",
+            stated.table().span(),
+            "the plan '%s' is not told which column of '%s' is the %s"
+                .formatted(plan, table, role.name()),
+            "write '%s = …' and the name of the column under this line".formatted(role.name()));
+      }
+    }
+    return complete ? new PlanStatement.Source(table, columns) : null;
+  }
+
+  /** The role of a name that was not met before; absent, with a fault, where it is none. */
+  private @Nullable PlanRole known(Name name, List<PlanRole> roles, Map<String, ?> said) {
+    if (said.containsKey(name.key())) {
+      diagnostics.fault(
+          "role-twice",
+          name.span(),
+          "'%s' stands twice".formatted(name),
+          "keep one of the two lines");
+      return null;
+    }
+    for (PlanRole role : roles) {
+      if (role.name().equals(name.key())) {
+        return role;
+      }
+    }
+    List<String> names = roles.stream().map(PlanRole::name).toList();
+    diagnostics.fault(
+        "no-such-role",
+        name.span(),
+        "a plan is not told '%s' here".formatted(name),
+        "it can be told: " + String.join(", ", names));
+    return null;
+  }
+
+  private @Nullable Column column(Table table, Name name) {
+    Column column = table.column(name.key());
+    if (column == null) {
+      List<String> columns = table.columns().stream().map(c -> c.name().text()).toList();
+      missing(
+          "no-such-column",
+          name,
+          "table '" + table + "' has no column '%s' above this plan",
+          columns);
+    }
+    return column;
+  }
+
+  private void missing(String code, Name name, String message, List<String> known) {
+    diagnostics.fault(
+        code, name.span(), message.formatted(name), NearNames.question(name.text(), known));
+  }
+
+  private Map<String, Line> settings(Page page, PlanSection section, PlanRoles roles) {
+    Map<String, Line> settings = new LinkedHashMap<>();
+    for (LineDefinition setting : section.settings()) {
+      PlanRole role = known(setting.name(), roles.settings(), settings);
+      if (role != null) {
+        Name name = new Name(section.name().text() + " " + setting.name().text(), setting.span());
+        Layer layer = new Layer(setting.formula(), null, setting.note(), setting.span());
+        KindExpression kind = role.kind(setting.span());
+        settings.put(setting.name().key(), new Line(name, page, kind, false, layer));
+      }
+    }
+    return settings;
+  }
+
+  /** The definitions of the tables that hold what comes of a plan. */
+  List<PageItem> tables(PlanSection section) {
+    SourceText text = PlanTemplate.text(section);
+    book.addLaidOut(text, section.name().span().source());
+    return WorkbookParser.parse(text, diagnostics).pages().get(0).items();
+  }
+
+  /** Fills the tables of all plans with what was planned. */
+  void fill(OpenedRows opened) {
+    for (PlanStatement plan : book.plans()) {
+      for (PlannedRows rows : opened.planned().getOrDefault(plan.name().key(), List.of())) {
+        fill(Objects.requireNonNull(book.table(rows.table())), rows, plan.statement());
+      }
+    }
+  }
+
+  private void fill(Table table, PlannedRows rows, Span statement) {
+    ListText text = new ListText();
+    for (List<String> row : rows.rows()) {
+      row.forEach(text::cell);
+      text.endLine();
+    }
+    List<Column> columns = table.columns().stream().filter(Column::isPlanned).toList();
+    SourceText source = text.source(table + " as planned");
+    book.addLaidOut(source, statement.source());
+    table.add(RowSegment.of(text.rows(source, 0, columns.size()), columns, 0, null));
+  }
+}

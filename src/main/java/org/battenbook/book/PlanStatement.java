@@ -1,0 +1,66 @@
+package org.battenbook.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Name;
+import org.battenbook.syntax.PlanSection.Cutting;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which parts to cut from what, as a workbook states it; tables of its own hold what comes of it.
+ *
+ * @param settings by what they set
+ * @param keep the table that offcuts are written into; absent where none is
+ * @param statement where the workbook says so
+ */
+public record PlanStatement(
+    Cutting cutting,
+    Name name,
+    Page page,
+    Map<String, Line> settings,
+    Source parts,
+    Source stock,
+    @Nullable Source keep,
+    Span statement) {
+
+  /**
+   * A table, and what its columns say.
+   *
+   * @param columns by what they say
+   */
+  public record Source(Table table, Map<String, Column> columns) {
+    public Source {
+      columns = Map.copyOf(columns);
+    }
+
+    /** The column that says something; absent where the plan names none. */
+    public @Nullable Column column(String role) {
+      return columns.get(role);
+    }
+  }
+
+  public PlanStatement {
+    settings = Map.copyOf(settings);
+  }
+
+  /** The key of one of the tables that hold what comes of it, such as its {@code cuts}. */
+  public String table(String what) {
+    return Name.key(name.text() + " " + what);
+  }
+
+  /** All that has to be worked out before it can be planned. */
+  public List<Place> needs() {
+    List<Place> needs = new ArrayList<>(settings.values());
+    for (Source source : List.of(parts, stock)) {
+      needs.addAll(source.columns().values());
+      Column key = source.table().keyColumn();
+      if (key != null) {
+        needs.add(key);
+      }
+      needs.addAll(source.table().rowsNeed());
+    }
+    return needs;
+  }
+}

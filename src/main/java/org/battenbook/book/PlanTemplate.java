@@ -1,0 +1,107 @@
+package org.battenbook.book;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.battenbook.source.SourceText;
+import org.battenbook.syntax.PlanSection;
+import org.battenbook.syntax.PlanSection.Cutting;
+import org.battenbook.syntax.PlanSection.Role;
+
+/**
+ * The tables that hold what comes of a plan, written in the language of workbooks itself: a text
+ * with holes for the names that the plan gives.
+ */
+final class PlanTemplate {
+  private static final Pattern HOLE = Pattern.compile("\\{\\{|}}|\\{([a-z ]+)}");
+
+  private final PlanSection plan;
+  private final Map<String, String> holes = new HashMap<>();
+
+  private PlanTemplate(PlanSection plan) {
+    this.plan = plan;
+    holes.put("plan", plan.name().text());
+    holes.put("parts", plan.parts().table().text());
+    holes.put("stock", plan.stock().table().text());
+    PlanRoles roles = PlanRoles.of(plan.cutting());
+    roles.parts().forEach(role -> holes.put(role.name(), absent(role.name())));
+    plan.parts().roles().forEach(role -> holes.put(role.role().key(), role.column().text()));
+    roles.stock().forEach(role -> putStock(role.name()));
+    putMaterial();
+    putPrice();
+    String label = column(plan.parts(), PlanRoles.LABEL);
+    holes.put(PlanRoles.LABEL, label.isEmpty() ? "\"{part}\"" : "part." + label);
+  }
+
+  /** The tables of a plan, as if they were written where it stands. */
+  static SourceText text(PlanSection plan) {
+    return new PlanTemplate(plan).text();
+  }
+
+  private SourceText text() {
+    boolean sticks = plan.cutting() == Cutting.STICKS;
+    String text =
+        HOLE.matcher(template(sticks ? "stick-plan.batten" : "sheet-plan.batten"))
+            .replaceAll(found -> Matcher.quoteReplacement(filled(found.group(), found.group(1))));
+    String name = (sticks ? "stick plan " : "sheet plan ") + plan.name().text();
+    return SourceText.of(name, text);
+  }
+
+  private String filled(String written, String hole) {
+    return hole == null ? written.substring(1) : holes.getOrDefault(hole, written);
+  }
+
+  private void putStock(String role) {
+    String column = column(plan.stock(), role);
+    String read = column.isEmpty() ? absent(role) : "stock." + column;
+    boolean ofBoth = !column(plan.parts(), role).isEmpty();
+    holes.put(ofBoth ? role + " of stock" : role, ofBoth ? column : read);
+  }
+
+  private void putMaterial() {
+    String material = column(plan.parts(), PlanRoles.MATERIAL);
+    holes.put("alike", material.isEmpty() ? "" : " where %s = this.material".formatted(material));
+    holes.put("material", material.isEmpty() ? "" : "material = part." + material);
+  }
+
+  /** Without prices, what is taken is counted; an offcut that was kept costs nothing. */
+  private void putPrice() {
+    String offcut = column(plan.stock(), PlanRoles.OFFCUT);
+    String price = column(plan.stock(), PlanRoles.PRICE);
+    String each = price.isEmpty() ? "1" : "stock." + price;
+    holes.put(
+        PlanRoles.PRICE,
+        offcut.isEmpty() ? each : "if stock.%s then 0 * %s else %s".formatted(offcut, each, each));
+  }
+
+  private static String column(PlanSection.Source source, String role) {
+    return source.roles().stream()
+        .filter(one -> one.role().key().equals(role))
+        .map(Role::column)
+        .map(Object::toString)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** What holds where no column says it. */
+  private static String absent(String role) {
+    return switch (role) {
+      case PlanRoles.PRICE -> "1";
+      case PlanRoles.OFFCUT -> "false";
+      default -> "0 in";
+    };
+  }
+
+  private static String template(String file) {
+    try (InputStream in = PlanTemplate.class.getResourceAsStream(file)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

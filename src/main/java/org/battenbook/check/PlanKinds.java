@@ -1,0 +1,99 @@
+package org.battenbook.check;
+
+import java.util.List;
+import java.util.function.Function;
+import org.battenbook.book.Column;
+import org.battenbook.book.PlanRole;
+import org.battenbook.book.PlanRoles;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Kind;
+
+/** Checks that the columns which a plan names are of the kinds that it needs. */
+final class PlanKinds {
+  private final Function<Column, Kind> kinds;
+  private final Diagnostics diagnostics;
+
+  PlanKinds(Function<Column, Kind> kinds, Diagnostics diagnostics) {
+    this.kinds = kinds;
+    this.diagnostics = diagnostics;
+  }
+
+  void check(PlanStatement plan) {
+    PlanRoles roles = PlanRoles.of(plan.cutting());
+    check(plan, plan.parts(), roles.parts());
+    check(plan, plan.stock(), roles.stock());
+    if (plan.keep() != null) {
+      check(plan, plan.keep(), roles.kept());
+      checkGiven(plan, plan.keep());
+    }
+    checkMaterial(plan);
+  }
+
+  private void check(PlanStatement plan, PlanStatement.Source source, List<PlanRole> roles) {
+    for (PlanRole role : roles) {
+      Column column = source.column(role.name());
+      Kind kind = column == null ? Kind.UNKNOWN : kinds.apply(column);
+      if (column != null && kind != Kind.UNKNOWN && !fits(kind, role.says())) {
+        diagnostics.fault(
+            "plan-kind",
+            plan.statement(),
+            "the plan '%s' takes '%s' from '%s', which is %s, and it is %s"
+                .formatted(
+                    plan.name(), role.name(), column.words(), kind.words(), role.says().words()),
+            "name another column of '%s' there".formatted(source.table()));
+      }
+    }
+  }
+
+  private static boolean fits(Kind kind, PlanRole.Says says) {
+    return switch (says) {
+      case LENGTH -> isOf(kind, Dimension.LENGTH);
+      case TIME -> isOf(kind, Dimension.TIME);
+      case COUNT -> kind.equals(Kind.NUMBER);
+      case YES_NO -> kind == Kind.YES_NO;
+      case TEXT -> kind == Kind.TEXT;
+      case NAME -> kind == Kind.TEXT || kind instanceof Kind.RowOf;
+      case PRICE -> kind instanceof Kind.Measured;
+    };
+  }
+
+  private static boolean isOf(Kind kind, Dimension dimension) {
+    return kind instanceof Kind.Measured measured && measured.dimension().equals(dimension);
+  }
+
+  /** What is kept is written into rows, so that its columns are those that people fill in. */
+  private void checkGiven(PlanStatement plan, PlanStatement.Source keep) {
+    for (Column column : keep.columns().values()) {
+      if (!column.isGiven() || column.comesWithRow()) {
+        diagnostics.fault(
+            "plan-keeps-in-worked-out",
+            plan.statement(),
+            "the plan '%s' would write into '%s', which nobody fills in"
+                .formatted(plan.name(), column.words()),
+            "keep offcuts in a table whose rows people write, in columns under 'given'");
+      }
+    }
+  }
+
+  /** Parts find their stock by what it is made of. */
+  private void checkMaterial(PlanStatement plan) {
+    Column ofParts = plan.parts().column("material");
+    Column ofStock = plan.stock().column("material");
+    boolean both = ofParts != null && ofStock != null;
+    if ((ofParts == null) != (ofStock == null)
+        || (both && !kinds.apply(ofParts).equals(kinds.apply(ofStock)))) {
+      diagnostics.fault(
+          "plan-material",
+          plan.statement(),
+          both
+              ? "the plan '%s' tells parts apart by %s, and stock by %s"
+                  .formatted(
+                      plan.name(), kinds.apply(ofParts).words(), kinds.apply(ofStock).words())
+              : "the plan '%s' is told the material of %s alone"
+                  .formatted(plan.name(), ofParts == null ? "the stock" : "the parts"),
+          "let columns of one kind say the material of both");
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package org.battenbook.cutting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.value.Value;
+
+/**
+ * Parts that are cut from one material, and the stock there is of it, as rows of their tables.
+ *
+ * @param name what it is called
+ */
+record Material(String name, List<Integer> parts, List<Integer> stock) {
+  private static final String ROLE = "material";
+
+  /** All materials that parts are cut from, in the order of the parts; one where none is named. */
+  static List<Material> of(PlanStatement plan, SourceRows parts, SourceRows stock) {
+    Map<String, Material> materials = new LinkedHashMap<>();
+    for (int row = 0; row < parts.count(); row++) {
+      String name = name(plan, parts, row);
+      materials
+          .computeIfAbsent(name, n -> new Material(n, new ArrayList<>(), new ArrayList<>()))
+          .parts()
+          .add(row);
+    }
+    for (int row = 0; row < stock.count(); row++) {
+      Material material = materials.get(name(plan, stock, row));
+      if (material != null) {
+        material.stock().add(row);
+      }
+    }
+    return List.copyOf(materials.values());
+  }
+
+  /** A row whose material is not known goes with those that name none. */
+  private static String name(PlanStatement plan, SourceRows rows, int row) {
+    try {
+      return rows.says(ROLE) ? name(rows.value(row, ROLE)) : plan.name().text();
+    } catch (NotPlannable unknown) {
+      return plan.name().text();
+    }
+  }
+
+  private static String name(Value value) {
+    return value instanceof Value.Row row ? row.name() : ((Value.Text) value).text();
+  }
+}

@@ -1,0 +1,14 @@
+package org.battenbook.cutting;
+
+/** Why a row cannot be planned with, in words that end a sentence about it. */
+final class NotPlannable extends Exception {
+  private static final long serialVersionUID = 1;
+
+  NotPlannable(String reason) {
+    super(reason);
+  }
+
+  String reason() {
+    return String.valueOf(getMessage());
+  }
+}

@@ -1,0 +1,108 @@
+package org.battenbook.cutting;
+
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.evaluate.Results;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.value.Value;
+
+/** Reads what the rows of a table say to a plan. */
+final class SourceRows {
+  private final Results results;
+  private final PlanStatement.Source source;
+  private final RowKeys keys;
+
+  SourceRows(Results results, PlanStatement.Source source) {
+    this.results = results;
+    this.source = source;
+    this.keys = results.program().book().keys(source.table());
+  }
+
+  int count() {
+    return source.table().rowCount();
+  }
+
+  String name(int row) {
+    return keys.name(row);
+  }
+
+  /** What a row is called by people: by its label, where it has one. */
+  String called(int row) {
+    try {
+      return says("label") ? ((Value.Text) value(row, "label")).text() : name(row);
+    } catch (NotPlannable unknown) {
+      return name(row);
+    }
+  }
+
+  boolean says(String role) {
+    return source.column(role) != null;
+  }
+
+  /**
+   * A value of a row.
+   *
+   * @throws NotPlannable where it is at fault or waits
+   */
+  Value value(int row, String role) throws NotPlannable {
+    Column column = source.column(role);
+    if (column == null) {
+      throw new IllegalArgumentException("no column says " + role);
+    }
+    Value value = results.value(new Spot(column, row));
+    if (!value.isKnown()) {
+      throw new NotPlannable("its %s is not worked out".formatted(column.name()));
+    }
+    return value;
+  }
+
+  /**
+   * A quantity of a row in the base unit of its dimension.
+   *
+   * @param otherwise what holds where no column says it
+   * @throws NotPlannable where it is not known, or not exactly
+   */
+  Rational number(int row, String role, Rational otherwise) throws NotPlannable {
+    if (!says(role)) {
+      return otherwise;
+    }
+    Real number = ((Value.Amount) value(row, role)).quantity().number();
+    if (number instanceof Rational exact) {
+      return exact;
+    }
+    throw new NotPlannable(
+        "its %s is known about, not exactly: round it up to a step".formatted(said(role)));
+  }
+
+  /**
+   * How many.
+   *
+   * @throws NotPlannable where it is no whole number, is below zero or past all bounds
+   */
+  int count(int row, String role) throws NotPlannable {
+    Rational number = number(row, role, Rational.ZERO);
+    boolean counts = number.isWhole() && number.signum() >= 0;
+    if (!counts || !number.isSmall() || number.longNumerator() > Integer.MAX_VALUE) {
+      throw new NotPlannable("its %s is %s, and that is no count".formatted(said(role), number));
+    }
+    return (int) number.longNumerator();
+  }
+
+  /**
+   * Yes or no.
+   *
+   * @throws NotPlannable where it is not known
+   */
+  boolean yes(int row, String role, boolean otherwise) throws NotPlannable {
+    return says(role) ? ((Value.YesNo) value(row, role)).yes() : otherwise;
+  }
+
+  /** What a column is called that says something. */
+  private String said(String role) {
+    Column column = source.column(role);
+    return column == null ? role : column.name().text();
+  }
+}

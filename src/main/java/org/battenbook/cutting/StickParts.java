@@ -1,0 +1,187 @@
+package org.battenbook.cutting;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.number.Rational;
+import org.battenbook.plan.MatchedSet;
+import org.battenbook.plan.Part;
+import org.battenbook.plan.SawStop;
+import org.battenbook.plan.SawStops;
+import org.battenbook.plan.StickJob;
+import org.battenbook.plan.StickRules;
+import org.battenbook.value.Value;
+
+/** The parts of one material, as they are cut: each at the length of its stop. */
+final class StickParts {
+  private final SourceRows rows;
+  private final Remarks remarks;
+  private final StickRules rules;
+  private final Map<String, Integer> rowOf = new HashMap<>();
+  private final Map<String, SawStop> stopOf = new HashMap<>();
+  private final List<SawStop> stops;
+  private final List<Part> loose = new ArrayList<>();
+  private final List<MatchedSet> sets = new ArrayList<>();
+
+  /** What is asked for of one row. */
+  private record Asked(int row, Part part) {}
+
+  /**
+   * Reads the parts of a material; those that cannot be planned are remarked on.
+   *
+   * @param tolerance within which stops are merged
+   */
+  StickParts(SourceRows rows, Material material, Rational tolerance, Remarks remarks)
+      throws NotPlannable {
+    this.rows = rows;
+    this.remarks = remarks;
+    this.rules = rules(material);
+    List<Asked> asked = new ArrayList<>();
+    material.parts().forEach(row -> ask(row, asked));
+    this.stops = SawStops.of(asked.stream().map(Asked::part).toList(), tolerance);
+    stops.forEach(stop -> stop.parts().forEach(part -> stopOf.put(part.label(), stop)));
+    Map<String, List<Asked>> together = new LinkedHashMap<>();
+    asked.forEach(one -> share(one, together));
+    together.forEach(this::addSet);
+  }
+
+  /** The widest kerf of all parts serves every one; they nest only where all do alike. */
+  private StickRules rules(Material material) throws NotPlannable {
+    Rational kerf = Rational.ZERO;
+    Rational leastNest = null;
+    Rational mostNest = Rational.ZERO;
+    for (int row : material.parts()) {
+      Rational ownKerf = rows.number(row, "kerf", Rational.ZERO);
+      Rational nest = rows.number(row, "nests by", Rational.ZERO);
+      kerf = ownKerf.compareTo(kerf) > 0 ? ownKerf : kerf;
+      leastNest = leastNest == null || nest.compareTo(leastNest) < 0 ? nest : leastNest;
+      mostNest = nest.compareTo(mostNest) > 0 ? nest : mostNest;
+    }
+    return new StickRules(kerf, mostNest.equals(leastNest) ? mostNest : Rational.ZERO);
+  }
+
+  private void ask(int row, List<Asked> asked) {
+    try {
+      int count = rows.count(row, "quantity");
+      if (count > 0) {
+        Part part = new Part(rows.name(row), rows.number(row, "length", Rational.ZERO), count);
+        checkAlone(part);
+        rowOf.put(part.label(), row);
+        asked.add(new Asked(row, part));
+      }
+    } catch (NotPlannable unknown) {
+      remarks.refused(rows.called(row), unknown.reason());
+    } catch (IllegalArgumentException refusal) {
+      remarks.refused(String.valueOf(refusal.getMessage()));
+    }
+  }
+
+  /** A part that is refused by itself is not to take the others with it. */
+  private void checkAlone(Part part) {
+    new StickJob(List.of(part.times(1)), List.of(), rules);
+  }
+
+  private void share(Asked asked, Map<String, List<Asked>> together) {
+    String set = "";
+    try {
+      set = set(asked.row());
+    } catch (NotPlannable unknown) {
+      remarks.refused(rows.called(asked.row()), unknown.reason());
+      return;
+    }
+    if (set.isEmpty()) {
+      loose.add(asCut(asked.part(), asked.part().count()));
+    } else {
+      together.computeIfAbsent(set, name -> new ArrayList<>()).add(asked);
+    }
+  }
+
+  /** The matched set that a part belongs to; none has no name. */
+  private String set(int row) throws NotPlannable {
+    if (!rows.says("matched set")) {
+      return "";
+    }
+    Value set = rows.value(row, "matched set");
+    return set instanceof Value.Row name ? name.name() : ((Value.Text) set).text().strip();
+  }
+
+  /**
+   * The parts of a set go round in turn: with two of each of two sides, as they lie round what they
+   * enclose.
+   */
+  private void addSet(String name, List<Asked> asked) {
+    try {
+      int count = sets(asked);
+      List<Part> inOrder = new ArrayList<>();
+      boolean more = true;
+      for (int round = 0; more; round++) {
+        more = false;
+        for (Asked one : asked) {
+          int ofEach = one.part().count() / count;
+          if (round < ofEach) {
+            inOrder.add(asCut(one.part(), 1));
+          }
+          more |= round + 1 < ofEach;
+        }
+      }
+      sets.add(new MatchedSet(name, inOrder, count));
+    } catch (NotPlannable refusal) {
+      remarks.refused("the matched set " + name, refusal.reason());
+    }
+  }
+
+  /** How many sets the parts of one make up. */
+  private int sets(List<Asked> asked) throws NotPlannable {
+    int sets = rows.says("sets") ? rows.count(asked.get(0).row(), "sets") : 1;
+    for (Asked one : asked) {
+      boolean sameSets = !rows.says("sets") || rows.count(one.row(), "sets") == sets;
+      if (sets == 0 || !sameSets || one.part().count() % sets != 0) {
+        throw new NotPlannable(
+            "%d of \"%s\" do not make up %d sets"
+                .formatted(one.part().count(), one.part().label(), sets));
+      }
+    }
+    return sets;
+  }
+
+  private Part asCut(Part part, int count) {
+    return new Part(part.label(), stop(part).length(), count);
+  }
+
+  /** What a part, or a matched set, is called by people. */
+  String called(String label) {
+    Integer row = rowOf.get(label);
+    return row == null ? label : rows.called(row);
+  }
+
+  boolean isEmpty() {
+    return loose.isEmpty() && sets.isEmpty();
+  }
+
+  List<Part> loose() {
+    return loose;
+  }
+
+  List<MatchedSet> sets() {
+    return sets;
+  }
+
+  StickRules rules() {
+    return rules;
+  }
+
+  /** The stops to set, the longest first. */
+  List<SawStop> stops() {
+    return stops;
+  }
+
+  SawStop stop(Part part) {
+    SawStop stop = stopOf.get(part.label());
+    if (stop == null) {
+      throw new IllegalArgumentException("no part " + part.label());
+    }
+    return stop;
+  }
+}

@@ -1,0 +1,50 @@
+package org.battenbook.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.battenbook.number.Rational;
+import org.battenbook.plan.Stock;
+import org.battenbook.plan.Stretch;
+
+/** Reads the sticks there are of a material. */
+final class StickStock {
+  private final SourceRows rows;
+  private final StockPrices prices;
+
+  StickStock(SourceRows rows, Material material) {
+    this.rows = rows;
+    this.prices = new StockPrices(rows, material, row -> rows.number(row, "length", Rational.ZERO));
+  }
+
+  /** All stock of a material; rows that cannot be planned with are remarked on. */
+  List<Stock> of(Material material, Remarks remarks) {
+    List<Stock> stocks = new ArrayList<>();
+    for (int row : material.stock()) {
+      try {
+        if (prices.isThere(row)) {
+          stocks.add(stock(row));
+        }
+      } catch (NotPlannable unknown) {
+        remarks.refused("stock '%s'".formatted(rows.name(row)), unknown.reason());
+      } catch (IllegalArgumentException refusal) {
+        remarks.refused(String.valueOf(refusal.getMessage()));
+      }
+    }
+    return stocks;
+  }
+
+  private Stock stock(int row) throws NotPlannable {
+    Stretch stretch =
+        new Stretch(
+            rows.number(row, "starts at", Rational.ZERO),
+            rows.number(row, "length", Rational.ZERO),
+            rows.number(row, "first trim", Rational.ZERO),
+            rows.number(row, "last trim", Rational.ZERO));
+    return new Stock(
+        rows.name(row),
+        stretch,
+        rows.number(row, "least offcut", Rational.ZERO),
+        prices.cost(row),
+        prices.onHand(row));
+  }
+}
