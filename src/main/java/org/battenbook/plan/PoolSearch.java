@@ -68,6 +68,7 @@ final class PoolSearch {
       patterns = List.copyOf(active);
       guide = LinearMaster.solve(instance, patterns, branches, effort);
     }
+    effort.spend(lookingThroughPool(branches));
     if (guide == null) {
       complete = false;
     } else if (!NodePrices.prove(instance, pool, branches, guide, target)) {
@@ -78,9 +79,14 @@ final class PoolSearch {
     }
   }
 
+  /** As measured: each branch takes a search in each pattern. */
+  private long lookingThroughPool(List<Branch> branches) {
+    return pool.size() * (8L + 2L * branches.size());
+  }
+
   /** Adds the patterns that gain most at the prices; whether there were any. */
   private boolean activate(Guide guide, List<Branch> branches) {
-    effort.spend(pool.size() * 8L);
+    effort.spend(lookingThroughPool(branches));
     record Gain(Pattern pattern, double gain) {}
     List<Gain> gains = new ArrayList<>();
     for (Pattern pattern : pool) {
