@@ -1,0 +1,167 @@
+package org.battenbook.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+
+/**
+ * Costs below which no plan of sheets can come: by area, and by areas of sides that a dual feasible
+ * function stretches, so that two halves and a bit do not fit a whole.
+ *
+ * <p>After S. P. Fekete and J. Schepers, "New classes of fast lower bounds for bin packing
+ * problems" (2001), and the function of M. A. Boschetti and A. Mingozzi (2003). Which functions are
+ * looked at is guided by doubles; the bound itself is a sum of whole numbers.
+ */
+final class SheetBound {
+  private static final int MOST_FUNCTIONS = 40;
+
+  private final SheetInstance instance;
+  private final long width;
+  private final long height;
+
+  /** Sides stretched so that those beside each other in {@code whole} come to {@code most}. */
+  private interface DualFeasible {
+    long most();
+
+    long of(long side);
+  }
+
+  private record Plain(long whole) implements DualFeasible {
+    @Override
+    public long most() {
+      return whole;
+    }
+
+    @Override
+    public long of(long side) {
+      return side;
+    }
+  }
+
+  /** What is longer than all but {@code step} counts whole, what is shorter than it not at all. */
+  private record Threshold(long whole, long step) implements DualFeasible {
+    @Override
+    public long most() {
+      return whole;
+    }
+
+    @Override
+    public long of(long side) {
+      if (side > whole - step) {
+        return whole;
+      }
+      return side < step ? 0 : side;
+    }
+  }
+
+  /** Steps are counted: for what is longer than half, those that are no longer left beside it. */
+  private record Steps(long whole, long step) implements DualFeasible {
+    @Override
+    public long most() {
+      return 2 * (whole / step);
+    }
+
+    @Override
+    public long of(long side) {
+      if (2 * side > whole) {
+        return 2 * (whole / step - (whole - side) / step);
+      }
+      return 2 * side == whole ? whole / step : 2 * (side / step);
+    }
+  }
+
+  private SheetBound(SheetInstance instance) {
+    this.instance = instance;
+    this.width = Arrays.stream(instance.widths).max().orElse(1);
+    this.height = Arrays.stream(instance.heights).max().orElse(1);
+  }
+
+  /** A bound in units of cost, where a packing of cost {@code known} is there. */
+  static long of(SheetInstance instance, long known, Effort effort) {
+    if (instance.stocks() == 0 || instance.kinds() == 0) {
+      return 0;
+    }
+    SheetBound bound = new SheetBound(instance);
+    long[] areas = IntStream.range(0, instance.kinds()).mapToLong(instance::area).toArray();
+    long[] sheets = IntStream.range(0, instance.stocks()).mapToLong(instance::sheetArea).toArray();
+    return Math.max(
+        ofWorths(instance.asLengths(areas, sheets), known, effort),
+        bound.ofStretched(known, effort));
+  }
+
+  private static long ofWorths(Instance lengths, long known, Effort effort) {
+    long byMaterial = MaterialBound.of(lengths);
+    return known <= byMaterial
+        ? byMaterial
+        : Math.max(byMaterial, StockBound.ofLengths(lengths, known, effort));
+  }
+
+  /** At the pair of functions that asks for most sheets. */
+  private long ofStretched(long known, Effort effort) {
+    List<DualFeasible> overWidth = functions(width);
+    List<DualFeasible> overHeight = functions(height);
+    effort.spend((long) overWidth.size() * overHeight.size() * instance.kinds());
+    long[] best = new long[instance.kinds()];
+    long most = 1;
+    double mostSheets = -1;
+    for (DualFeasible across : overWidth) {
+      for (DualFeasible down : overHeight) {
+        long[] worths = worths(across, down);
+        double sheets = sheets(worths) / across.most() / down.most();
+        if (sheets > mostSheets) {
+          mostSheets = sheets;
+          best = worths;
+          most = across.most() * down.most();
+        }
+      }
+    }
+    long[] sheets = new long[instance.stocks()];
+    Arrays.fill(sheets, most);
+    return ofWorths(instance.asLengths(best, sheets), known, effort);
+  }
+
+  private double sheets(long[] worths) {
+    double sum = 0;
+    for (int kind = 0; kind < worths.length; kind++) {
+      sum += (double) worths[kind] * instance.demand[kind];
+    }
+    return sum;
+  }
+
+  private long[] worths(DualFeasible across, DualFeasible down) {
+    return IntStream.range(0, instance.kinds())
+        .mapToLong(kind -> worth(kind, across, down))
+        .toArray();
+  }
+
+  /** A piece that may be turned is worth the less of its two ways, of those that fit. */
+  private long worth(int kind, DualFeasible across, DualFeasible down) {
+    long x = instance.across[kind];
+    long y = instance.down[kind];
+    boolean fits = x <= width && y <= height;
+    long straight = fits ? across.of(x) * down.of(y) : Long.MAX_VALUE;
+    boolean fitsTurned = instance.turns[kind] && y <= width && x <= height;
+    return Math.min(straight, fitsTurned ? across.of(y) * down.of(x) : Long.MAX_VALUE);
+  }
+
+  private List<DualFeasible> functions(long whole) {
+    TreeSet<Long> steps = new TreeSet<>();
+    LongStream.concat(Arrays.stream(instance.across), Arrays.stream(instance.down))
+        .flatMap(side -> LongStream.of(side, whole - side + 1, whole - side))
+        .filter(step -> step > 0 && 2 * step <= whole)
+        .forEach(steps::add);
+    int every = 1 + steps.size() / MOST_FUNCTIONS;
+    List<DualFeasible> functions = new ArrayList<>(List.of(new Plain(whole)));
+    int number = 0;
+    for (long step : steps) {
+      if (number++ % every == 0) {
+        functions.add(new Threshold(whole, step));
+        functions.add(new Steps(whole, step));
+      }
+    }
+    return functions;
+  }
+}

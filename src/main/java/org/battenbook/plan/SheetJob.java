@@ -1,0 +1,40 @@
+package org.battenbook.plan;
+
+import java.util.List;
+import java.util.OptionalInt;
+import org.battenbook.number.Rational;
+
+/**
+ * Rectangles to be cut from sheets by through-cuts: each goes right across the panel that is there.
+ *
+ * <p>A stage is a round of parallel cuts, turned by a quarter from the round before. Every cut that
+ * frees a piece counts, its last one too; the trims of the sheet's edges do not. In the words of
+ * the literature these are <em>exact</em> stages: what it calls two non-exact stages, with a third
+ * round to trim pieces, are three here.
+ *
+ * @param kerf what a cut takes between two neighbours
+ * @param stages the most rounds; empty where any number may be cut
+ */
+public record SheetJob(
+    List<SheetPart> parts, List<SheetStock> stocks, Rational kerf, OptionalInt stages) {
+  /** The most pieces in all: as many as are planned in a few seconds. */
+  public static final int MOST_PIECES = 10_000;
+
+  /** The most parts, and the most kinds of stock. */
+  public static final int MOST_KINDS = 2_000;
+
+  public SheetJob {
+    parts = List.copyOf(parts);
+    stocks = List.copyOf(stocks);
+    Refusal.unless(kerf.signum() >= 0, "the kerf is below zero");
+    Refusal.unless(stages.orElse(1) > 0, "sheets are cut in one stage at least");
+    refuseMore("parts", parts.size(), MOST_KINDS);
+    refuseMore("kinds of stock", stocks.size(), MOST_KINDS);
+    refuseMore("pieces", parts.stream().mapToLong(SheetPart::count).sum(), MOST_PIECES);
+  }
+
+  private static void refuseMore(String what, long count, int most) {
+    Refusal.unless(
+        count <= most, count + " " + what + " are more than the " + most + " of one plan");
+  }
+}

@@ -1,0 +1,30 @@
+package org.battenbook.plan;
+
+/**
+ * Plans sheets: panels filled in many orders, blocks put together, and a bound by area and by dual
+ * feasible functions.
+ */
+public final class SheetPlanner {
+  /** About ten seconds where a proof is out of reach. */
+  public static final long USUAL_STEPS = 400_000_000;
+
+  private SheetPlanner() {}
+
+  /** A plan within the usual work. */
+  public static SheetPlan plan(SheetJob job) {
+    return plan(job, USUAL_STEPS, PlanWatch.NONE);
+  }
+
+  /**
+   * A plan within a number of steps.
+   *
+   * @throws IllegalArgumentException if sides or costs have no common step that whole numbers can
+   *     count
+   */
+  public static SheetPlan plan(SheetJob job, long steps, PlanWatch watch) {
+    SheetScale scale = SheetScale.of(job);
+    SheetSearch search = new SheetSearch(scale, new Effort(steps, watch), watch);
+    search.run();
+    return new SheetCuts(scale).plan(search.best(), search.bound());
+  }
+}
