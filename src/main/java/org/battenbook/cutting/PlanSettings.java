@@ -9,9 +9,6 @@ import org.battenbook.value.Value;
 
 /** What a plan is set to. */
 final class PlanSettings {
-  /** Steps that a machine of no great speed takes in an hour, the base unit of time. */
-  private static final Rational STEPS_AN_HOUR = Rational.of(360_000_000_000L);
-
   private static final Rational USUAL_TIME = Rational.of(10, 3600);
 
   /** More than a night. */
@@ -28,13 +25,15 @@ final class PlanSettings {
   /**
    * The work that a plan may take, told as the time in which it is done, about. It is counted, not
    * timed, so that the same job has the same plan.
+   *
+   * @param inUsualTime how many steps are done in ten seconds by a machine of no great speed
    */
-  long steps() throws NotPlannable {
+  long steps(long inUsualTime) throws NotPlannable {
     Rational time = number("planning time", USUAL_TIME);
     if (time.signum() <= 0 || time.compareTo(MOST_TIME) > 0) {
       throw new NotPlannable("a planning time is more than nothing, and no more than 12 h");
     }
-    return time.times(STEPS_AN_HOUR).floor().longValueExact();
+    return time.dividedBy(USUAL_TIME).times(Rational.of(inUsualTime)).floor().longValueExact();
   }
 
   /** A setting in the base unit of its dimension. */

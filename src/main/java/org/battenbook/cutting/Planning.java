@@ -9,6 +9,9 @@ import org.battenbook.book.PlanStatement;
 import org.battenbook.book.PlannedRows;
 import org.battenbook.evaluate.Results;
 import org.battenbook.plan.PlanWatch;
+import org.battenbook.plan.SheetJob;
+import org.battenbook.plan.SheetPlan;
+import org.battenbook.plan.SheetPlanner;
 import org.battenbook.plan.StickJob;
 import org.battenbook.plan.StickPlan;
 import org.battenbook.plan.StickPlanner;
@@ -18,7 +21,7 @@ import org.battenbook.syntax.PlanSection.Cutting;
 public final class Planning {
   private final boolean mergesStops;
   private final BiFunction<String, String, PlanWatch> watches;
-  private final Map<Object, StickPlan> stickPlans = new HashMap<>();
+  private final Map<Object, Object> known = new HashMap<>();
 
   /** Planning with nobody waiting, and a stop for each length. */
   public Planning() {
@@ -40,9 +43,12 @@ public final class Planning {
   public Map<String, List<PlannedRows>> plan(Results results) {
     Map<String, List<PlannedRows>> planned = new LinkedHashMap<>();
     for (PlanStatement plan : results.program().book().book().plans()) {
-      if (plan.cutting() == Cutting.STICKS) {
-        planned.put(plan.name().key(), new StickPlanning(this, plan, results).rows());
-      }
+      boolean sticks = plan.cutting() == Cutting.STICKS;
+      planned.put(
+          plan.name().key(),
+          sticks
+              ? new StickPlanning(this, plan, results).rows()
+              : new SheetPlanning(this, plan, results).rows());
     }
     return planned;
   }
@@ -52,13 +58,20 @@ public final class Planning {
   }
 
   /** The plan of a job within a number of steps. */
-  StickPlan plan(StickJob job, long steps, String plan, String material) {
-    Object key = List.of(job, steps);
-    StickPlan known = stickPlans.get(key);
-    if (known == null) {
-      known = StickPlanner.plan(job, steps, watches.apply(plan, material));
-      stickPlans.put(key, known);
-    }
-    return known;
+  StickPlan plan(StickJob job, long steps, PlanStatement plan, Material material) {
+    return (StickPlan)
+        known.computeIfAbsent(
+            List.of(job, steps), key -> StickPlanner.plan(job, steps, watch(plan, material)));
+  }
+
+  /** The plan of a job within a number of steps. */
+  SheetPlan plan(SheetJob job, long steps, PlanStatement plan, Material material) {
+    return (SheetPlan)
+        known.computeIfAbsent(
+            List.of(job, steps), key -> SheetPlanner.plan(job, steps, watch(plan, material)));
+  }
+
+  private PlanWatch watch(PlanStatement plan, Material material) {
+    return watches.apply(plan.name().text(), material.name());
   }
 }

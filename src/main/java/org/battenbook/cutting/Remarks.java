@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.battenbook.number.Rational;
 
 /** What is to be told of one material beside its plan. */
 final class Remarks {
@@ -35,26 +34,11 @@ final class Remarks {
     refused.add(reason);
   }
 
-  /**
-   * The cells that a material's row has, from what is proven on.
-   *
-   * @param used the cost of all that is taken
-   * @param bound what no plan costs less than
-   * @param size what all parts come to, with its unit
-   */
-  String[] cells(
-      String name, String part, boolean proven, Rational used, Rational bound, String size) {
-    boolean isPart = used.signum() > 0 && bound.compareTo(used) < 0;
-    Rational share = isPart ? bound.dividedBy(used) : Rational.ONE;
-    return new String[] {
-      RowTexts.text(name),
-      RowTexts.text(part),
-      RowTexts.yes(proven),
-      share.toString(),
-      size,
-      RowTexts.text(String.join(", ", tooLarge)),
-      RowTexts.text(String.join(", ", missing)),
-      RowTexts.text(String.join("; ", refused))
-    };
+  /** The cells of a material's row that tell of them. */
+  List<String> cells() {
+    return List.of(
+        RowTexts.text(String.join(", ", tooLarge)),
+        RowTexts.text(String.join(", ", missing)),
+        RowTexts.text(String.join("; ", refused)));
   }
 }

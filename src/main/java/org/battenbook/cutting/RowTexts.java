@@ -17,6 +17,10 @@ final class RowTexts {
     rows.add(List.of(cells));
   }
 
+  void add(List<String> cells) {
+    rows.add(List.copyOf(cells));
+  }
+
   PlannedRows rows() {
     return new PlannedRows(table, rows);
   }

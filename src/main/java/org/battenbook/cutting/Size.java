@@ -11,12 +11,15 @@ final class Size {
   /**
    * Whole units, and a fraction: {@code 15 3/8 in}.
    *
-   * @param number not negative, in the base unit
+   * @param number in the base unit
    */
   static String text(Rational number, Dimension dimension) {
+    if (number.signum() < 0) {
+      return "-" + text(number.negate(), dimension);
+    }
+    String unit = dimension.baseSymbol();
     BigInteger whole = number.floor();
     Rational fraction = number.minus(Rational.of(whole, BigInteger.ONE));
-    String unit = dimension.baseSymbol();
     if (fraction.signum() == 0) {
       return whole + " " + unit;
     }

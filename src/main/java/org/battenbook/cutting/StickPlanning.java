@@ -13,6 +13,7 @@ import org.battenbook.plan.SawStop;
 import org.battenbook.plan.Stick;
 import org.battenbook.plan.StickJob;
 import org.battenbook.plan.StickPlan;
+import org.battenbook.plan.StickPlanner;
 import org.battenbook.unit.Dimension;
 
 /** Works out one stick plan, material by material, as rows of its tables. */
@@ -22,7 +23,7 @@ final class StickPlanning {
   private final PlanSettings settings;
   private final SourceRows parts;
   private final SourceRows stock;
-  private final RowTexts totals;
+  private final TotalRows totals;
   private final RowTexts sticks;
   private final RowTexts stops;
   private final RowTexts cuts;
@@ -33,7 +34,9 @@ final class StickPlanning {
     this.settings = new PlanSettings(results, plan);
     this.parts = new SourceRows(results, plan.parts());
     this.stock = new SourceRows(results, plan.stock());
-    this.totals = new RowTexts(plan.table("totals"));
+    this.totals =
+        new TotalRows(
+            plan, parts, row -> parts.number(row, "length", Rational.ZERO), Dimension.LENGTH);
     this.sticks = new RowTexts(plan.table("sticks"));
     this.stops = new RowTexts(plan.table("stops"));
     this.cuts = new RowTexts(plan.table("cuts"));
@@ -50,10 +53,10 @@ final class StickPlanning {
       StickParts asked = new StickParts(parts, material, tolerance(), remarks);
       if (!asked.isEmpty()) {
         StickPlan planned = planned(material, asked, remarks);
-        addTotal(material, remarks, planned.proven(), planned.used(), planned.bound());
+        totals.add(material, remarks, planned.proven(), planned.used(), planned.bound());
         addSticks(material.name(), planned, asked);
       } else if (!remarks.isEmpty()) {
-        addTotal(material, remarks, false, Rational.ZERO, Rational.ZERO);
+        totals.addNone(material, remarks);
       }
     } catch (NotPlannable refusal) {
       refuse(material, remarks, refusal.reason());
@@ -75,7 +78,8 @@ final class StickPlanning {
             asked.sets(),
             new StickStock(stock, material).of(material, remarks),
             asked.rules());
-    StickPlan planned = planning.plan(job, settings.steps(), plan.name().text(), material.name());
+    StickPlan planned =
+        planning.plan(job, settings.steps(StickPlanner.USUAL_STEPS), plan, material);
     planned.tooLong().forEach(part -> remarks.tooLarge(asked.called(part.label())));
     planned.missing().forEach(part -> remarks.missing(asked.called(part.label()), part.count()));
     return planned;
@@ -83,35 +87,7 @@ final class StickPlanning {
 
   private void refuse(Material material, Remarks remarks, String reason) {
     remarks.refused(reason);
-    addTotal(material, remarks, false, Rational.ZERO, Rational.ZERO);
-  }
-
-  private void addTotal(
-      Material material, Remarks remarks, boolean proven, Rational used, Rational bound) {
-    String first = parts.name(material.parts().get(0));
-    boolean provenBest = proven && remarks.isEmpty();
-    totals.add(
-        remarks.cells(
-            material.name(),
-            first,
-            provenBest,
-            used,
-            bound,
-            Size.text(lengthAsked(material), Dimension.LENGTH)));
-  }
-
-  /** What all parts of a material come to; those whose length is not known count nothing. */
-  private Rational lengthAsked(Material material) {
-    Rational all = Rational.ZERO;
-    for (int row : material.parts()) {
-      try {
-        Rational length = parts.number(row, "length", Rational.ZERO);
-        all = all.plus(length.times(Rational.of(parts.count(row, "quantity"))));
-      } catch (NotPlannable unknown) {
-        // The workbook's own total waits for it, too.
-      }
-    }
-    return all;
+    totals.addNone(material, remarks);
   }
 
   private void addSticks(String material, StickPlan planned, StickParts asked) {
