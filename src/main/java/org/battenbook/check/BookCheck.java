@@ -21,6 +21,7 @@ import org.battenbook.book.Book;
 import org.battenbook.book.Column;
 import org.battenbook.book.Page;
 import org.battenbook.book.Place;
+import org.battenbook.book.PlanStatement;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
@@ -146,11 +147,19 @@ public final class BookCheck implements Knowledge {
   private CheckedBook settled(
       Map<Place, CheckedPlace> inOrder, Map<Rule, CheckedFormula> messages) {
     book.tables().forEach(this::checkOpening);
-    PlanKinds plans = new PlanKinds(column -> checked(column).kind(), diagnostics);
-    book.plans().forEach(plans::check);
+    book.plans().forEach(this::checkPlan);
     ToleranceCheck.Settled settled =
         ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
     return new CheckedBook(book, this, shownForms.defaults(), keys, settled, messages);
+  }
+
+  /** What is wrong with a plan would be told again by each of its tables. */
+  private void checkPlan(PlanStatement plan) {
+    if (!new PlanKinds(column -> checked(column).kind(), diagnostics).allow(plan)) {
+      book.tables().stream()
+          .filter(table -> plan.equals(table.plan()))
+          .forEach(table -> diagnostics.retract(table.origin().source()));
+    }
   }
 
   /** The job's currency; none where what is written is no currency, which is said once, here. */

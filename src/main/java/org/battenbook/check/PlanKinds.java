@@ -14,13 +14,15 @@ import org.battenbook.value.Kind;
 final class PlanKinds {
   private final Function<Column, Kind> kinds;
   private final Diagnostics diagnostics;
+  private boolean allowed = true;
 
   PlanKinds(Function<Column, Kind> kinds, Diagnostics diagnostics) {
     this.kinds = kinds;
     this.diagnostics = diagnostics;
   }
 
-  void check(PlanStatement plan) {
+  /** Whether nothing is wrong with what a plan is told. */
+  boolean allow(PlanStatement plan) {
     PlanRoles roles = PlanRoles.of(plan.cutting());
     check(plan, plan.parts(), roles.parts());
     check(plan, plan.stock(), roles.stock());
@@ -29,6 +31,12 @@ final class PlanKinds {
       checkGiven(plan, plan.keep());
     }
     checkMaterial(plan);
+    return allowed;
+  }
+
+  private void fault(String code, PlanStatement plan, String message, String repair) {
+    allowed = false;
+    diagnostics.fault(code, plan.statement(), message, repair);
   }
 
   private void check(PlanStatement plan, PlanStatement.Source source, List<PlanRole> roles) {
@@ -36,9 +44,9 @@ final class PlanKinds {
       Column column = source.column(role.name());
       Kind kind = column == null ? Kind.UNKNOWN : kinds.apply(column);
       if (column != null && kind != Kind.UNKNOWN && !fits(kind, role.says())) {
-        diagnostics.fault(
+        fault(
             "plan-kind",
-            plan.statement(),
+            plan,
             "the plan '%s' takes '%s' from '%s', which is %s, and it is %s"
                 .formatted(
                     plan.name(), role.name(), column.words(), kind.words(), role.says().words()),
@@ -67,9 +75,9 @@ final class PlanKinds {
   private void checkGiven(PlanStatement plan, PlanStatement.Source keep) {
     for (Column column : keep.columns().values()) {
       if (!column.isGiven() || column.comesWithRow()) {
-        diagnostics.fault(
+        fault(
             "plan-keeps-in-worked-out",
-            plan.statement(),
+            plan,
             "the plan '%s' would write into '%s', which nobody fills in"
                 .formatted(plan.name(), column.words()),
             "keep offcuts in a table whose rows people write, in columns under 'given'");
@@ -84,9 +92,9 @@ final class PlanKinds {
     boolean both = ofParts != null && ofStock != null;
     if ((ofParts == null) != (ofStock == null)
         || (both && !kinds.apply(ofParts).equals(kinds.apply(ofStock)))) {
-      diagnostics.fault(
+      fault(
           "plan-material",
-          plan.statement(),
+          plan,
           both
               ? "the plan '%s' tells parts apart by %s, and stock by %s"
                   .formatted(

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Set;
 import org.battenbook.book.Line;
 import org.battenbook.book.Page;
+import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Table;
 import org.battenbook.source.DisplayText;
+import org.battenbook.source.SourceText;
 import org.battenbook.value.Value;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FilledValue;
@@ -48,9 +50,20 @@ final class FillReport {
   }
 
   private List<Table> ownTables(Page page) {
-    return page.tables().stream()
-        .filter(table -> table.isStatedIn(filled.book().source()))
-        .toList();
+    return page.tables().stream().filter(this::isOwn).toList();
+  }
+
+  /** Of what is planned its totals are told; what goes into a plan only where the job writes it. */
+  private boolean isOwn(Table table) {
+    SourceText job = filled.book().source();
+    PlanStatement plan = table.plan();
+    if (plan != null) {
+      return table.key().equals(plan.table("totals")) && plan.parts().table().isStatedIn(job);
+    }
+    boolean isPlannedWith =
+        filled.book().plans().stream()
+            .anyMatch(p -> p.parts().table() == table || p.stock().table() == table);
+    return isPlannedWith ? table.isWrittenIn(job) : table.isStatedIn(job);
   }
 
   /**

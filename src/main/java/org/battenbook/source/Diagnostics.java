@@ -40,6 +40,11 @@ public final class Diagnostics {
     report(Diagnostic.caution(code, span, message, repair));
   }
 
+  /** Takes back what was said of a text, where another message says why already. */
+  public void retract(SourceText text) {
+    found.removeIf(diagnostic -> diagnostic.span().source() == text);
+  }
+
   public boolean hasFaults() {
     return found.stream().anyMatch(Diagnostic::isFault);
   }

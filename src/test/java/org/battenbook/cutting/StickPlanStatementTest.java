@@ -12,6 +12,8 @@ import org.battenbook.workbook.TextLoader;
 import org.battenbook.workbook.Verdict;
 import org.battenbook.workbook.Workbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a stick plan in a workbook comes to. */
 class StickPlanStatementTest {
@@ -318,5 +320,57 @@ class StickPlanStatementTest {
                 IntStream.range(0, column.table().rowCount())
                     .mapToObj(row -> filled.value(column, row).exact()))
         .toList();
+  }
+
+  /** Each by one line of the plan that is written otherwise, and what is said of it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          parts of parts          | parts of rods           | no-such-table
+          length      = long      | length      = longest   | no-such-column
+          length      = long      | width       = long      | no-such-role
+          kerf        = along     | length      = along     | role-twice
+          quantity    = needed    | kerf        = along     | role-twice
+          sets        = frames    | sets        = frame     | plan-kind
+          length      = long      | length      = needed    | plan-kind
+          price        = price    | price        = stick    | plan-kind
+          any number   = any      | any number   = rack     | plan-kind
+          material     = wood     | least offcut = least    | role-twice
+          on hand  = rack         | price    = rack         | no-such-role
+          """)
+  void a_plan_that_cannot_be_is_refused_at_its_line(String line, String other, String code) {
+    String tables = TABLES.replace(line, other);
+    assertThat(tables).isNotEqualTo(TABLES);
+    Workbook job = TextLoader.of("currency USD\n" + tables + TWENTY_RAILS).open();
+    assertThat(job.diagnostics().stream().filter(Diagnostic::isFault).map(Diagnostic::code))
+        .contains(code)
+        .hasSizeLessThan(3);
+  }
+
+  @Test
+  void a_plan_that_lacks_what_it_needs_says_what() {
+    Workbook job =
+        TextLoader.of(
+                "currency USD\n"
+                    + TABLES.replace("      quantity    = needed\n", "")
+                    + TWENTY_RAILS)
+            .open();
+    assertThat(job.diagnostics())
+        .filteredOn(Diagnostic::isFault)
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.code()).isEqualTo("plan-role-missing");
+              assertThat(fault.message()).contains("which column of 'parts' is the quantity");
+            });
+  }
+
+  @Test
+  void rows_of_a_plan_are_not_written_by_hand() {
+    Workbook job = open(TWENTY_RAILS + "rows of rail cuts\n  cut | number\n  \"a\" | 1\n");
+    assertThat(job.diagnostics().stream().filter(Diagnostic::isFault).map(Diagnostic::code))
+        .containsExactly("rows-of-plan");
   }
 }

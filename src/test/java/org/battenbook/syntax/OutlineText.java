@@ -83,6 +83,9 @@ public final class OutlineText {
       String page = rows.page() == null ? "" : " page " + rows.page().text();
       return "rows of " + rows.table() + " from " + rows.file().text() + page;
     }
+    if (item instanceof PlanSection plan) {
+      return plan(plan);
+    }
     if (item instanceof Requirement requirement) {
       return requirement(requirement);
     }
@@ -120,6 +123,23 @@ public final class OutlineText {
       product.append(factor.power() == 1 ? "" : "^" + factor.power());
     }
     return product.toString();
+  }
+
+  private static String plan(PlanSection plan) {
+    StringBuilder text = new StringBuilder(plan.cutting() + " plan " + plan.name());
+    plan.settings().forEach(setting -> text.append(" / ").append(line(setting)));
+    text.append("; parts ").append(source(plan.parts()));
+    text.append("; stock ").append(source(plan.stock()));
+    if (plan.keep() != null) {
+      text.append("; keep ").append(source(plan.keep()));
+    }
+    return text.toString();
+  }
+
+  private static String source(PlanSection.Source source) {
+    StringBuilder text = new StringBuilder(source.table().text());
+    source.roles().forEach(role -> text.append(" %s=%s".formatted(role.role(), role.column())));
+    return text.toString();
   }
 
   private static String opening(Opening opening) {
