@@ -121,7 +121,7 @@ public final class FillAnswer {
       if (!diagnostic.isFault()) {
         json.writeStartObject();
         json.writeBooleanField("fires", true);
-        writeTextAndPlace(json, text(diagnostic), diagnostic.span().place());
+        endWithTextAndPlace(json, text(diagnostic), diagnostic.span().place());
       }
     }
     if (filled != null) {
@@ -132,7 +132,6 @@ public final class FillAnswer {
   private void writeStanding(JsonGenerator json) throws IOException {
     if (filled != null) {
       for (Verdict caution : filled.standingCautions()) {
-        json.writeStartObject();
         writeTextAndPlace(json, caution.text(), caution.at());
       }
     }
@@ -147,26 +146,24 @@ public final class FillAnswer {
       } else {
         json.writeNullField(word);
       }
-      writeTextAndPlace(json, verdict.text(), verdict.at());
+      endWithTextAndPlace(json, verdict.text(), verdict.at());
     }
   }
 
   private void writeFaults(JsonGenerator json) throws IOException {
+    writeFaults(json, workbook, filled == null ? List.of() : filled.faults());
+  }
+
+  /** What is wrong with the text, and with values. */
+  static void writeFaults(JsonGenerator json, Workbook workbook, List<FilledValue> faults)
+      throws IOException {
     for (Diagnostic diagnostic : workbook.diagnostics()) {
       if (diagnostic.isFault()) {
-        json.writeStartObject();
         writeTextAndPlace(json, text(diagnostic), diagnostic.span().place());
       }
     }
-    if (filled != null) {
-      writeValueFaults(json, filled);
-    }
-  }
-
-  private static void writeValueFaults(JsonGenerator json, Filled filled) throws IOException {
-    for (FilledValue value : filled.faults()) {
+    for (FilledValue value : faults) {
       if (value.value() instanceof Value.Fault fault) {
-        json.writeStartObject();
         writeTextAndPlace(json, value.words() + ": " + fault.message(), value.at());
       }
     }
@@ -178,7 +175,13 @@ public final class FillAnswer {
         : diagnostic.message() + "; " + diagnostic.repair();
   }
 
-  private static void writeTextAndPlace(JsonGenerator json, String text, String at)
+  /** An object that says something, and where the workbook does. */
+  static void writeTextAndPlace(JsonGenerator json, String text, String at) throws IOException {
+    json.writeStartObject();
+    endWithTextAndPlace(json, text, at);
+  }
+
+  private static void endWithTextAndPlace(JsonGenerator json, String text, String at)
       throws IOException {
     json.writeStringField("text", text);
     json.writeStringField("at", at);

@@ -44,6 +44,7 @@ public final class Battenbook {
     CommandLine commandLine = new CommandLine(new Battenbook());
     commandLine
         .addSubcommand(new FillCommand(terminal))
+        .addSubcommand(new CutsCommand(terminal))
         .addSubcommand(new WhyCommand(terminal))
         .addSubcommand(new FeedsCommand(terminal))
         .addSubcommand(new ExportCommand(terminal))

@@ -3,7 +3,9 @@ package org.battenbook.cli;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import org.battenbook.book.Loader;
+import org.battenbook.cutting.Planning;
 import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -22,7 +24,7 @@ abstract class JobCommand implements Callable<Integer> {
 
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
-    Workbook workbook = Workbook.open(job);
+    Workbook workbook = Workbook.open(job, FolderLoader.of(job), planning());
     Messages messages = new Messages(terminal);
     messages.tell(workbook.diagnostics());
     if (workbook.hasFaults()) {
@@ -33,6 +35,11 @@ abstract class JobCommand implements Callable<Integer> {
     messages.tellFaults(filled);
     messages.tell(filled.pictureCautions());
     return answer(workbook, filled).code();
+  }
+
+  /** How plans of the job are worked out. */
+  Planning planning() {
+    return new Planning();
   }
 
   /** Answers for a workbook that cannot be filled; its faults have been told already. */

@@ -136,6 +136,11 @@ public final class Filled {
     return answer.spots().get(0);
   }
 
+  /** What is cut from what: every plan, each after those that it may build on. */
+  public List<FilledPlan> plans() {
+    return book().plans().stream().map(plan -> new FilledPlan(this, plan)).toList();
+  }
+
   /** Every requirement in every row, holding or not. */
   public List<Verdict> requirements() {
     return verdicts(true);

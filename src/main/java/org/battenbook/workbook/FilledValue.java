@@ -1,9 +1,12 @@
 package org.battenbook.workbook;
 
+import java.util.Optional;
 import org.battenbook.bind.Spot;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.number.Rational;
+import org.battenbook.unit.Quantity;
 import org.battenbook.unit.Shown;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
@@ -61,6 +64,24 @@ public final class FilledValue {
   /** The base symbol of its dimension; empty for counts, ratios and all that is no quantity. */
   public String unit() {
     return value instanceof Value.Amount amount ? amount.quantity().dimension().baseSymbol() : "";
+  }
+
+  /** Its exact number in the base {@link #unit}; empty where it has none. */
+  public Optional<Rational> exactNumber() {
+    return value instanceof Value.Amount amount
+            && amount.quantity().number() instanceof Rational exact
+        ? Optional.of(exact)
+        : Optional.empty();
+  }
+
+  /** So many times a number, told as it is; else the value as it is. */
+  FilledValue times(int count) {
+    if (!(value instanceof Value.Amount amount)) {
+      return this;
+    }
+    Quantity one = amount.quantity();
+    Quantity all = new Quantity(one.number().times(Rational.of(count)), one.dimension());
+    return new FilledValue(book, spot, new Value.Amount(all));
   }
 
   /** Whether it is known only to within a bound. */

@@ -143,7 +143,7 @@ class CommandTest {
   @Test
   void help_and_version_are_answers() {
     Golden.assertSame("commands/help.txt", answer(0, "--help"));
-    for (String command : new String[] {"fill", "why", "feeds", "export", "completion"}) {
+    for (String command : new String[] {"fill", "cuts", "why", "feeds", "export", "completion"}) {
       assertThat(answer(0, command, "--help")).startsWith("Usage: battenbook " + command);
     }
     assertThat(answer(0, "--version")).startsWith("battenbook ");

@@ -1,0 +1,95 @@
+package org.battenbook.cli;
+
+import java.io.IOException;
+import java.util.List;
+import org.battenbook.answer.CutsAnswer;
+import org.battenbook.cutting.Planning;
+import org.battenbook.plan.PlanWatch;
+import org.battenbook.source.NearNames;
+import org.battenbook.syntax.Name;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FilledPlan;
+import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code cuts JOB}: the cut list of a job's plans, to stand at the saw with. */
+@Command(
+    name = "cuts",
+    description = {
+      "Lists what is cut from what, stick by stick and sheet by sheet.",
+      "Shows the stops of the saw, the marks on each stick, the cuts of each sheet in their order,"
+          + " what is left, and what is to be bought."
+    })
+final class CutsCommand extends JobCommand {
+  @Option(names = "--plan", paramLabel = "NAME", description = "Lists this plan alone.")
+  @Nullable String plan;
+
+  @Option(
+      names = "--merge-stops",
+      description = "Cuts near-equal lengths at one stop, where a plan says within what.")
+  boolean mergesStops;
+
+  @Option(names = "--json", description = "Answers in JSON.")
+  boolean json;
+
+  CutsCommand(Terminal terminal) {
+    super(terminal);
+  }
+
+  @Override
+  Planning planning() {
+    return new Planning(mergesStops, (name, material) -> PlanWatch.NONE);
+  }
+
+  @Override
+  void answerFaults(Workbook workbook) throws IOException {
+    if (json) {
+      CutsAnswer.atFault(workbook).writeTo(terminal.out());
+    }
+  }
+
+  @Override
+  ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
+    List<FilledPlan> plans = plans(filled);
+    if (json) {
+      CutsAnswer.of(workbook, filled, plans).writeTo(terminal.out());
+    } else {
+      new CutsReport(filled, terminal).print(plans);
+    }
+    return status(filled, plans);
+  }
+
+  /** Only what the plans require counts here; the rest of the job is told by {@code fill}. */
+  private static ExitStatus status(Filled filled, List<FilledPlan> plans) {
+    if (!filled.faults().isEmpty()) {
+      return ExitStatus.WORKBOOK_AT_FAULT;
+    }
+    return plans.stream().allMatch(one -> one.broken().isEmpty())
+        ? ExitStatus.DONE
+        : ExitStatus.REQUIREMENT_FAILS;
+  }
+
+  private List<FilledPlan> plans(Filled filled) {
+    List<FilledPlan> all = filled.plans();
+    if (plan == null) {
+      return all;
+    }
+    String key = Name.key(plan);
+    List<FilledPlan> meant = all.stream().filter(p -> Name.key(p.name()).equals(key)).toList();
+    if (meant.isEmpty()) {
+      throw new NoSuchChoice(noPlan(plan, all.stream().map(FilledPlan::name).toList()));
+    }
+    return meant;
+  }
+
+  private static String noPlan(String name, List<String> names) {
+    if (names.isEmpty()) {
+      return "the job has no plan; a workbook states one with 'stick plan' or 'sheet plan'";
+    }
+    String question = NearNames.question(name, names);
+    return "no plan is called '%s'; %s"
+        .formatted(name, question.isEmpty() ? "there are: " + String.join(", ", names) : question);
+  }
+}

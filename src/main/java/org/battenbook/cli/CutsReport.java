@@ -1,0 +1,257 @@
+package org.battenbook.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.battenbook.source.DisplayText;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FilledPlan;
+import org.battenbook.workbook.FilledRow;
+import org.battenbook.workbook.FilledValue;
+import org.battenbook.workbook.PlannedMaterial;
+import org.battenbook.workbook.PlannedMaterial.Piece;
+import org.battenbook.workbook.PlannedMaterial.Stop;
+import org.battenbook.workbook.TakenStock;
+import org.battenbook.workbook.Verdict;
+
+/**
+ * The cut list: what does not fit on top, then material by material the stops and what each stick
+ * or sheet is cut into, and last what to buy and what to take from the rack.
+ */
+final class CutsReport {
+  private final Filled filled;
+  private final Terminal terminal;
+
+  CutsReport(Filled filled, Terminal terminal) {
+    this.filled = filled;
+    this.terminal = terminal;
+  }
+
+  void print(List<FilledPlan> plans) {
+    heading(filled.title() + ": cuts", Ink.HEADING);
+    line("");
+    printList(
+        "Requirements that do not hold",
+        Ink.FAULT,
+        plans.stream().flatMap(plan -> plan.broken().stream()).map(CutsReport::told).toList());
+    for (FilledPlan plan : plans) {
+      plan.materials().forEach(material -> print(plan, material));
+    }
+    List<TakenStock> stock = plans.stream().flatMap(plan -> plan.stock().stream()).toList();
+    printList("To buy", Ink.HEADING, bought(stock));
+    printList("From the rack", Ink.HEADING, stored(stock));
+    printList(
+        "Standing cautions, for every job",
+        Ink.CAUTION,
+        filled.standingCautions().stream().map(Verdict::text).toList());
+    printSource(plans);
+  }
+
+  private static String told(Verdict verdict) {
+    return verdict.text() + "  " + verdict.at();
+  }
+
+  private void print(FilledPlan plan, PlannedMaterial material) {
+    List<Piece> taken = material.taken();
+    heading(material + ": " + taken(plan, taken.size()) + ", " + proof(material), Ink.HEADING);
+    material.stops().forEach(this::print);
+    printMerged(material);
+    line("");
+    alike(taken).forEach(group -> print(plan, group));
+  }
+
+  private static String taken(FilledPlan plan, int count) {
+    String one = plan.isOfSticks() ? "stick" : "sheet";
+    return count == 1 ? "1 " + one : count + " " + one + "s";
+  }
+
+  private static String proof(PlannedMaterial material) {
+    FilledRow total = material.total();
+    if (material.isProven()) {
+      return "proven: no plan takes less";
+    }
+    return total.number("planned").equals(total.number("asked"))
+        ? "not proven: another plan may save up to " + total.shown("most saved")
+        : "%s of %s parts planned".formatted(total.shown("planned"), total.shown("asked"));
+  }
+
+  /** {@code stop at 15 7/8 in: 10 cuts: Heron, top and bottom (2), …}. */
+  private void print(Stop stop) {
+    Map<String, Integer> labels = new LinkedHashMap<>();
+    stop.cuts().forEach(cut -> labels.merge(cut.shown("label"), 1, Integer::sum));
+    String called =
+        labels.entrySet().stream()
+            .map(label -> "%s (%d)".formatted(label.getKey(), label.getValue()))
+            .collect(Collectors.joining(", "));
+    int count = stop.cuts().size();
+    wrapped(
+        "stop at %s: %s: %s"
+            .formatted(stop.row().shown("length"), count == 1 ? "1 cut" : count + " cuts", called));
+  }
+
+  private void printMerged(PlannedMaterial material) {
+    List<FilledRow> lengthened = material.lengthened();
+    if (!lengthened.isEmpty()) {
+      wrapped(
+          "with stops merged: %d instead of %d; %d cuts come out longer, as 'longer' says"
+              .formatted(material.stops().size(), material.lengths(), lengthened.size()));
+    }
+  }
+
+  /** Sticks of one stock with the same parts in the same places are told once. */
+  private static List<List<Piece>> alike(List<Piece> taken) {
+    Map<List<String>, List<Piece>> groups = new LinkedHashMap<>();
+    for (Piece piece : taken) {
+      groups.computeIfAbsent(likeness(piece), first -> new ArrayList<>()).add(piece);
+    }
+    return List.copyOf(groups.values());
+  }
+
+  /** What two sticks have in common that are cut alike; a sheet is like no other. */
+  private static List<String> likeness(Piece piece) {
+    List<String> likeness = new ArrayList<>();
+    likeness.add(piece.pieces().isEmpty() ? piece.row().shown("stock") : piece.row().name());
+    for (FilledRow cut : piece.pieces().isEmpty() ? piece.cuts() : List.<FilledRow>of()) {
+      likeness.add(cut.shown("label"));
+      likeness.add(cut.value("from").exact());
+      likeness.add(cut.value("to").exact());
+      likeness.add(cut.value("longer").exact());
+      likeness.add(cut.shown("turned"));
+    }
+    return likeness;
+  }
+
+  private void print(FilledPlan plan, List<Piece> alike) {
+    Piece first = alike.get(0);
+    String names = alike.stream().map(p -> p.row().name()).collect(Collectors.joining("; "));
+    String also = alike.size() == 1 ? "" : " (%d alike)".formatted(alike.size());
+    wrapped("%s%s, of stock %s".formatted(names, also, first.row().shown("stock")));
+    if (plan.isOfSticks()) {
+      printStick(first);
+    } else {
+      printSheet(first);
+    }
+    line("");
+  }
+
+  private void printStick(Piece stick) {
+    boolean merged = stick.cuts().stream().anyMatch(CutsReport::isLonger);
+    List<String> columns = new ArrayList<>(List.of("from", "to", "length", "label"));
+    if (stick.cuts().stream().anyMatch(cut -> cut.isYes("turned"))) {
+      columns.add("turned");
+    }
+    if (merged) {
+      columns.add("longer");
+    }
+    printRows("cut", stick.cuts(), columns);
+    FilledRow row = stick.row();
+    if (row.number("offcut").filter(left -> left.signum() > 0).isPresent()) {
+      String left = row.shown("offcut");
+      wrapped(
+          row.isYes("kept")
+              ? "offcut %s, kept: write on it \"%s, %s\"".formatted(left, row.name(), left)
+              : "offcut %s, waste".formatted(left));
+    }
+  }
+
+  private static boolean isLonger(FilledRow cut) {
+    return cut.number("longer").filter(longer -> longer.signum() > 0).isPresent();
+  }
+
+  private void printSheet(Piece sheet) {
+    printRows("cut", sheet.cuts(), List.of("runs", "at", "off", "panel across", "panel down"));
+    printRows("piece", sheet.pieces(), List.of("across", "down", "left", "top", "label"));
+    List<FilledRow> kept = sheet.offcuts().stream().filter(row -> row.isYes("kept")).toList();
+    for (FilledRow offcut : kept) {
+      wrapped(
+          "offcut %s by %s, kept: write on it \"%s\""
+              .formatted(offcut.shown("across"), offcut.shown("down"), offcut.name()));
+    }
+  }
+
+  private void printRows(String called, List<FilledRow> rows, List<String> columns) {
+    List<TextTable.Column> headings = new ArrayList<>();
+    headings.add(new TextTable.Column(called, false));
+    columns.forEach(column -> headings.add(new TextTable.Column(column, false)));
+    TextTable table = new TextTable(headings);
+    for (FilledRow row : rows) {
+      List<String> cells = new ArrayList<>();
+      cells.add(row.name());
+      columns.forEach(column -> cells.add(cell(row, column)));
+      table.add(cells);
+    }
+    table
+        .lines(PageReport.WIDTH - 4, heading -> terminal.paint(Ink.ASIDE, heading))
+        .forEach(text -> line(text.isEmpty() ? "" : "    " + text));
+  }
+
+  /** What is told in full is smaller than any mark of a tape. */
+  private static String cell(FilledRow row, String column) {
+    if (!column.equals("longer")) {
+      return row.shown(column);
+    }
+    FilledValue longer = row.value(column);
+    return isLonger(row) ? longer.exact() + " " + longer.unit() : "";
+  }
+
+  private static List<String> bought(List<TakenStock> stock) {
+    return stock.stream()
+        .filter(one -> one.toBuy() > 0)
+        .map(one -> "%d of %s, %s%s".formatted(one.toBuy(), one.name(), one.size(), price(one)))
+        .toList();
+  }
+
+  private static String price(TakenStock stock) {
+    return stock.price().map(FilledValue::shown).map(shown -> ": " + shown.text()).orElse("");
+  }
+
+  private static List<String> stored(List<TakenStock> stock) {
+    return stock.stream()
+        .filter(one -> one.fromRack() > 0)
+        .map(one -> "%d of %s, %s".formatted(one.fromRack(), one.name(), one.size()))
+        .toList();
+  }
+
+  /** How to ask where a length comes from, by the first cut that has one. */
+  private void printSource(List<FilledPlan> plans) {
+    plans.stream()
+        .filter(FilledPlan::isOfSticks)
+        .flatMap(plan -> plan.materials().stream())
+        .flatMap(material -> material.taken().stream())
+        .flatMap(stick -> stick.cuts().stream())
+        .findFirst()
+        .map(
+            cut ->
+                "Where a length comes from: battenbook why JOB \"length of %s\""
+                    .formatted(cut.name()))
+        .ifPresent(hint -> heading(hint, Ink.ASIDE));
+  }
+
+  private void printList(String heading, Ink ink, List<String> items) {
+    if (!items.isEmpty()) {
+      heading(heading, ink);
+      items.forEach(item -> wrapped("· " + item));
+      line("");
+    }
+  }
+
+  private void heading(String text, Ink ink) {
+    for (String part : WrappedText.lines(DisplayText.safe(text), PageReport.WIDTH)) {
+      line(terminal.paint(ink, part));
+    }
+  }
+
+  private void wrapped(String text) {
+    String lead = "  ";
+    for (String part : WrappedText.lines(DisplayText.safe(text), PageReport.WIDTH - 4)) {
+      line(lead + part);
+      lead = "    ";
+    }
+  }
+
+  private void line(String text) {
+    terminal.out().println(text);
+  }
+}

@@ -1,0 +1,86 @@
+package org.battenbook.workbook;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.battenbook.book.Column;
+import org.battenbook.book.Table;
+import org.battenbook.number.Rational;
+import org.battenbook.value.Value;
+
+/** One row of a table of a filled workbook. */
+public final class FilledRow {
+  private final Filled filled;
+  private final Table table;
+  private final int row;
+
+  private FilledRow(Filled filled, Table table, int row) {
+    this.filled = filled;
+    this.table = table;
+    this.row = row;
+  }
+
+  /** The rows of a table in their order; none where the workbook has no such table. */
+  static List<FilledRow> of(Filled filled, String table) {
+    Table found = filled.book().table(table);
+    return found == null
+        ? List.of()
+        : IntStream.range(0, found.rowCount())
+            .mapToObj(row -> new FilledRow(filled, found, row))
+            .toList();
+  }
+
+  /** What the row is called. */
+  public String name() {
+    return filled.checked().keys(table).name(row);
+  }
+
+  /** The columns of its table. */
+  public List<Column> columns() {
+    return table.columns();
+  }
+
+  /**
+   * Its value in a column.
+   *
+   * @throws IllegalArgumentException when its table has no such column
+   */
+  public FilledValue value(String column) {
+    Column found = table.column(column);
+    if (found == null) {
+      throw new IllegalArgumentException("'%s' has no column '%s'".formatted(table, column));
+    }
+    return value(found);
+  }
+
+  public FilledValue value(Column column) {
+    return filled.value(column, row);
+  }
+
+  /** How its value in a column reads. */
+  public String shown(String column) {
+    return value(column).shown().text();
+  }
+
+  /** Whether a column is known to say yes. */
+  public boolean isYes(String column) {
+    return value(column).value() instanceof Value.YesNo yesNo && yesNo.yes();
+  }
+
+  /** Its exact number in a column, in the base unit; empty where it is not known exactly. */
+  public Optional<Rational> number(String column) {
+    return value(column).exactNumber();
+  }
+
+  /** Whether a column holds another row. */
+  boolean refersTo(String column, FilledRow other) {
+    return value(column).value() instanceof Value.Row held
+        && held.table().equals(other.table.key())
+        && held.row() == other.row;
+  }
+
+  /** Those of some rows that hold this one in a column. */
+  List<FilledRow> heldBy(List<FilledRow> rows, String column) {
+    return rows.stream().filter(one -> one.refersTo(column, this)).toList();
+  }
+}

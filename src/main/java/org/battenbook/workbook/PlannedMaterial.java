@@ -1,0 +1,141 @@
+package org.battenbook.workbook;
+
+import java.util.List;
+import org.battenbook.number.Rational;
+
+/** What a plan cuts from one material. */
+public final class PlannedMaterial {
+  private final FilledPlan plan;
+  private final FilledRow total;
+
+  PlannedMaterial(FilledPlan plan, FilledRow total) {
+    this.plan = plan;
+    this.total = total;
+  }
+
+  /**
+   * A stop of the saw, and what is cut at it.
+   *
+   * @param row with its {@code length}
+   */
+  public record Stop(FilledRow row, List<FilledRow> cuts) {}
+
+  /**
+   * A stick or a sheet, and what it is cut into; sticks have only cuts.
+   *
+   * @param row with its {@code stock}
+   * @param pieces each where it lies on its sheet
+   * @param cuts in their order
+   * @param offcuts what is left of its sheet
+   */
+  public record Piece(
+      FilledRow row, List<FilledRow> pieces, List<FilledRow> cuts, List<FilledRow> offcuts) {}
+
+  /**
+   * A quantity of which a plan takes little.
+   *
+   * @param unit the base unit; empty for a count
+   */
+  public record Measure(Rational number, String unit) {}
+
+  public String name() {
+    return total.name();
+  }
+
+  /** The material's row among the totals of its plan. */
+  public FilledRow total() {
+    return total;
+  }
+
+  /** Whether no plan takes less. */
+  public boolean isProven() {
+    return total.isYes("proven");
+  }
+
+  /**
+   * What is taken that is no offcut of an earlier job: its cost where any has one, else its size;
+   * its number where the plan speaks of no price.
+   */
+  public Measure used() {
+    FilledValue value = measured();
+    return new Measure(number(value), value.unit());
+  }
+
+  /** What no plan takes less than. */
+  public Measure bound() {
+    Measure used = used();
+    return new Measure(used.number().times(number(total.value("bound share"))), used.unit());
+  }
+
+  private FilledValue measured() {
+    FilledValue price = total.value("price");
+    boolean isCost = !plan.hasPrices() || number(price).signum() > 0;
+    return isCost ? price : total.value(plan.isOfSticks() ? "stick length" : "sheet area");
+  }
+
+  private static Rational number(FilledValue value) {
+    return value.exactNumber().orElse(Rational.ZERO);
+  }
+
+  /** The stops of the saw, the longest first; none for sheets. */
+  public List<Stop> stops() {
+    List<FilledRow> cuts = plan.rows("cuts");
+    return ofThis("stops").stream().map(stop -> new Stop(stop, stop.heldBy(cuts, "stop"))).toList();
+  }
+
+  /** How many stops there are where none are merged: as many as parts have lengths. */
+  public int lengths() {
+    return (int)
+        ofThis("cuts").stream()
+            .map(cut -> cut.number("length").orElseThrow().minus(longer(cut)))
+            .distinct()
+            .count();
+  }
+
+  /** The parts that come out longer as they share a stop with another, as cuts. */
+  public List<FilledRow> lengthened() {
+    return plan.isOfSticks()
+        ? ofThis("cuts").stream().filter(cut -> longer(cut).signum() > 0).toList()
+        : List.of();
+  }
+
+  private static Rational longer(FilledRow cut) {
+    return cut.number("longer").orElse(Rational.ZERO);
+  }
+
+  /** The sticks or sheets that are taken, each with its cuts. */
+  public List<Piece> taken() {
+    return plan.isOfSticks() ? sticks() : sheets();
+  }
+
+  private List<Piece> sticks() {
+    List<FilledRow> cuts = plan.rows("cuts");
+    return ofThis("sticks").stream()
+        .map(stick -> new Piece(stick, List.of(), stick.heldBy(cuts, "stick"), List.of()))
+        .toList();
+  }
+
+  private List<Piece> sheets() {
+    List<FilledRow> pieces = plan.rows("pieces");
+    List<FilledRow> cuts = plan.rows("cuts");
+    List<FilledRow> offcuts = plan.rows("offcuts");
+    return ofThis("sheets").stream()
+        .map(
+            sheet ->
+                new Piece(
+                    sheet,
+                    sheet.heldBy(pieces, "sheet"),
+                    sheet.heldBy(cuts, "sheet"),
+                    sheet.heldBy(offcuts, "sheet")))
+        .toList();
+  }
+
+  private List<FilledRow> ofThis(String what) {
+    return total.heldBy(plan.rows(what), "total");
+  }
+
+  @Override
+  public String toString() {
+    return plan.name() + ": " + name();
+  }
+}

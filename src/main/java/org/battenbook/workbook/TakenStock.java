@@ -1,0 +1,76 @@
+package org.battenbook.workbook;
+
+import java.util.Optional;
+import org.battenbook.book.Column;
+import org.battenbook.book.PlanStatement.Source;
+import org.battenbook.number.Rational;
+import org.battenbook.value.Value;
+
+/** Stock that a plan takes: what lies in the rack is taken first, and the rest is to be bought. */
+public final class TakenStock {
+  private final Source source;
+  private final FilledRow row;
+  private final int taken;
+
+  TakenStock(Source source, FilledRow row, int taken) {
+    this.source = source;
+    this.row = row;
+    this.taken = taken;
+  }
+
+  public String name() {
+    return row.name();
+  }
+
+  /** How much is taken, in sticks or sheets. */
+  public int taken() {
+    return taken;
+  }
+
+  /** How many of them are to be bought. */
+  public int toBuy() {
+    return canBeBought() ? Math.max(0, taken - onHand()) : 0;
+  }
+
+  /** How many of them come from the rack. */
+  public int fromRack() {
+    return taken - toBuy();
+  }
+
+  /** The price of all that is to be bought; empty where it has none. */
+  public Optional<FilledValue> price() {
+    Column column = source.column("price");
+    return Optional.ofNullable(column)
+        .map(row::value)
+        .filter(price -> price.exactNumber().filter(number -> number.signum() > 0).isPresent())
+        .map(price -> price.times(toBuy()));
+  }
+
+  /** Its size: one column for sticks, two for sheets. */
+  public String size() {
+    Column length = source.column("length");
+    return length != null ? shown(length) : shown("across") + " by " + shown("down");
+  }
+
+  private String shown(String role) {
+    Column column = source.column(role);
+    return column == null ? "" : shown(column);
+  }
+
+  private String shown(Column column) {
+    return row.value(column).shown().text();
+  }
+
+  private boolean canBeBought() {
+    Column any = source.column("any number");
+    return source.column("on hand") == null
+        || (any != null && row.value(any).value() instanceof Value.YesNo yesNo && yesNo.yes());
+  }
+
+  private int onHand() {
+    Column column = source.column("on hand");
+    return column == null
+        ? 0
+        : row.value(column).exactNumber().orElse(Rational.ZERO).floor().intValue();
+  }
+}
