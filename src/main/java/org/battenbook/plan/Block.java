@@ -65,6 +65,11 @@ final class Block {
         new Join(cut, first, second));
   }
 
+  /** How many pieces it has. */
+  int pieces() {
+    return Arrays.stream(counts).sum();
+  }
+
   /** What of it no piece covers. */
   long waste() {
     return across * down - area;

@@ -102,7 +102,7 @@ final class BlockSearch {
     boolean fits = block.across <= instance.widths[stock] && block.down <= instance.heights[stock];
     if (fits && met.add(block.likeness())) {
       open.add(block);
-      if ((best == null || worth(block) > worth(best)) && isWithinStages(block)) {
+      if ((best == null || worth(block) > worth(best)) && instance.isHeld(stock, block)) {
         best = block;
       }
     }
@@ -118,17 +118,7 @@ final class BlockSearch {
     return worth;
   }
 
-  private boolean isWithinStages(Block block) {
-    return instance.stages == Integer.MAX_VALUE
-        || layout(block).panel().deepest() <= instance.stages;
-  }
-
   private Layout layout(@Nullable Block block) {
-    Panel panel = Panel.whole(instance.widths[stock], instance.heights[stock]);
-    if (block == null) {
-      return new Layout(stock, panel, new int[instance.kinds()]);
-    }
-    block.cutFrom(panel);
-    return new Layout(stock, panel, block.counts.clone());
+    return block == null ? Layout.empty(instance, stock) : Layout.of(instance, stock, block);
   }
 }

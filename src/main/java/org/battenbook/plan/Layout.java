@@ -14,6 +14,18 @@ final class Layout {
     this.counts = counts;
   }
 
+  static Layout empty(SheetInstance instance, int stock) {
+    Panel panel = Panel.whole(instance.widths[stock], instance.heights[stock]);
+    return new Layout(stock, panel, new int[instance.kinds()]);
+  }
+
+  /** A sheet with one block on it, in its top left corner. */
+  static Layout of(SheetInstance instance, int stock, Block block) {
+    Panel panel = Panel.whole(instance.widths[stock], instance.heights[stock]);
+    block.cutFrom(panel);
+    return new Layout(stock, panel, block.counts.clone());
+  }
+
   int stock() {
     return stock;
   }

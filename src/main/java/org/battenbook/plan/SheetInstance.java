@@ -1,5 +1,8 @@
 package org.battenbook.plan;
 
+import java.math.BigInteger;
+import java.util.stream.IntStream;
+
 /**
  * The bare numbers of a job of sheets: sides in whole ticks with their kerf, and stocks as what
  * they hold, with one kerf more, since the last part needs none.
@@ -50,6 +53,34 @@ final class SheetInstance {
 
   long sheetArea(int stock) {
     return widths[stock] * heights[stock];
+  }
+
+  /** The same with other numbers of pieces. */
+  SheetInstance with(int[] otherDemand) {
+    return new SheetInstance(
+        across, down, turns, otherDemand, widths, heights, costs, limits, stages);
+  }
+
+  /** What all pieces together cover. */
+  long demandArea() {
+    return IntStream.range(0, kinds()).mapToLong(kind -> demand[kind] * area(kind)).sum();
+  }
+
+  /** Whether a sheet holds a block, and no more stages are cut than there may be. */
+  boolean isHeld(int stock, Block block) {
+    return block.across <= widths[stock]
+        && block.down <= heights[stock]
+        && (stages == Integer.MAX_VALUE
+            || Layout.of(this, stock, block).panel().deepest() <= stages);
+  }
+
+  /** Whether one stock costs less than another for each tick of area. */
+  boolean isCheaperByArea(int stock, int other) {
+    BigInteger one =
+        BigInteger.valueOf(costs[stock]).multiply(BigInteger.valueOf(sheetArea(other)));
+    return one.compareTo(
+            BigInteger.valueOf(costs[other]).multiply(BigInteger.valueOf(sheetArea(stock))))
+        < 0;
   }
 
   /**

@@ -22,6 +22,11 @@ final class SheetPacking {
     return new SheetPacking(List.copyOf(layouts), cost, missing.clone());
   }
 
+  /** Other sheets with the same pieces. */
+  SheetPacking with(SheetInstance instance, List<Layout> others) {
+    return of(instance, others, missing);
+  }
+
   List<Layout> layouts() {
     return layouts;
   }

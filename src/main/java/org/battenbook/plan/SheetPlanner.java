@@ -1,8 +1,8 @@
 package org.battenbook.plan;
 
 /**
- * Plans sheets: panels filled in many orders, blocks put together, and a bound by area and by dual
- * feasible functions.
+ * Plans sheets: panels filled in many orders, blocks put together, every way looked at where that
+ * can be, and a bound by area and by dual feasible functions.
  */
 public final class SheetPlanner {
   /** About ten seconds where a proof is out of reach. */

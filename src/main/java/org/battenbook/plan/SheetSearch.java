@@ -10,13 +10,18 @@ import org.battenbook.plan.PanelFilling.Split;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks for a packing of sheets of least cost, sheet after sheet: panels filled in many orders,
- * then blocks put together, kinds that were left to poor sheets preferred the next time. After G.
- * Belov and G. Scheithauer, "Setup and open-stacks minimization in one-dimensional stock cutting"
- * (2007), who correct the worths of parts in this way.
+ * Looks for a packing of sheets of least cost: panels filled in many orders, then pools of blocks
+ * searched for a set of sheets, then sheet after sheet of blocks put together, kinds that were left
+ * to poor sheets preferred the next time. After G. Belov and G. Scheithauer, "Setup and open-stacks
+ * minimization in one-dimensional stock cutting" (2007), who correct the worths of parts in this
+ * way.
  */
 final class SheetSearch {
   private static final int MOST_ROUNDS = 300;
+
+  /** After so many rounds that found nothing cheaper, more of them seldom do. */
+  private static final int MOST_IDLE_ROUNDS = 40;
+
   private static final double[] WASTE = {0, 0.01, 0.03, 0.1, 0.3};
   private static final List<Split> SPLITS = List.of(Split.values());
 
@@ -25,6 +30,7 @@ final class SheetSearch {
   private final Effort effort;
   private final PlanWatch watch;
   private final double[] worths;
+  private final CheaperSheets cheaper;
   private final SplitMix lots = new SplitMix(1);
   private SheetPacking best;
   private long bound;
@@ -34,6 +40,7 @@ final class SheetSearch {
     this.scale = scale;
     this.effort = effort;
     this.watch = watch;
+    this.cheaper = new CheaperSheets(instance, effort);
     this.worths = new double[instance.kinds()];
     Arrays.fill(worths, 1);
     this.best = packing(filling(byKey(instance::area), Split.WIDER_REST));
@@ -55,11 +62,24 @@ final class SheetSearch {
     bound = SheetBound.of(instance, best.cost(), effort);
     watch.found(scale.cost(best.cost()), scale.cost(bound));
     fillInEveryOrder();
-    for (int round = 0; round < MOST_ROUNDS && !isDone(); round++) {
+    coverFromPools();
+    int idle = 0;
+    for (int round = 0; round < MOST_ROUNDS && idle < MOST_IDLE_ROUNDS && !isDone(); round++) {
+      long before = best.cost();
       double wasted = WASTE[round % WASTE.length];
       Split split = SPLITS.get(round / WASTE.length % SPLITS.size());
       offer(packing((stock, demand) -> blocks(stock, demand, wasted, split)));
       offer(packing(filling(byKey(kind -> instance.area(kind) * lots.factor()), split)));
+      idle = best.cost() < before ? 0 : idle + 1;
+    }
+  }
+
+  private void coverFromPools() {
+    if (!isDone()) {
+      SheetPools pools = new SheetPools(instance, best, effort);
+      pools.run(bound);
+      offer(pools.best());
+      bound = pools.isProven() ? best.cost() : bound;
     }
   }
 
@@ -95,14 +115,7 @@ final class SheetSearch {
   private BiFunction<Integer, int[], Layout> filling(Integer[] order, Split split) {
     int[] kinds = Arrays.stream(order).mapToInt(Integer::intValue).toArray();
     return (stock, demand) ->
-        PanelFilling.fill(instance, empty(stock), demand, kinds, split, effort);
-  }
-
-  private Layout empty(int stock) {
-    return new Layout(
-        stock,
-        Panel.whole(instance.widths[stock], instance.heights[stock]),
-        new int[instance.kinds()]);
+        PanelFilling.fill(instance, Layout.empty(instance, stock), demand, kinds, split, effort);
   }
 
   /** Blocks first, and what still fits beside them. */
@@ -165,7 +178,9 @@ final class SheetSearch {
     }
   }
 
-  private void offer(SheetPacking packing) {
+  private void offer(SheetPacking found) {
+    boolean hasOthers = instance.stocks() > 1 && !effort.isSpent();
+    SheetPacking packing = hasOthers ? cheaper.moved(found) : found;
     if (packing.isBetterThan(best, instance)) {
       boolean cheaper = packing.cost() < best.cost();
       best = packing;
