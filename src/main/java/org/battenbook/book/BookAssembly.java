@@ -144,7 +144,7 @@ public final class BookAssembly {
       duplicate(section.name(), earlier.statement());
     } else if (plan != null) {
       book.add(plan);
-      for (PageItem item : plans.tables(section)) {
+      for (PageItem item : plans.tables(section, files.planTables(section))) {
         addDefinition(page, item);
         if (item instanceof TableSection made) {
           Objects.requireNonNull(book.table(made.name().key())).planBy(plan, opened.areSettled());

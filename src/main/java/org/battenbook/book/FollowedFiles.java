@@ -2,6 +2,7 @@ package org.battenbook.book;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.battenbook.listing.Listing;
 import org.battenbook.parse.WorkbookParser;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
+import org.battenbook.syntax.PlanSection;
 import org.battenbook.syntax.Quoted;
 import org.battenbook.syntax.WorkbookFile;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,7 @@ public final class FollowedFiles {
   private final Map<SourceText, Set<SourceText>> seen = new LinkedHashMap<>();
   private final List<WorkbookFile> inOrder = new ArrayList<>();
   private final List<SourceText> open = new ArrayList<>();
+  private final IdentityHashMap<PlanSection, WorkbookFile> planTables = new IdentityHashMap<>();
   private final Map<List<Object>, Listing> lists = new HashMap<>();
   private final WorkbookFile job;
   private final Pictures pictures;
@@ -74,6 +77,12 @@ public final class FollowedFiles {
       lists.put(named, known);
     }
     return known;
+  }
+
+  /** The tables of a plan; read once, however often a book is put together. */
+  WorkbookFile planTables(PlanSection plan) {
+    return planTables.computeIfAbsent(
+        plan, p -> WorkbookParser.parse(PlanTemplate.text(p), diagnostics));
   }
 
   /** The image files that the job's texts name. */

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.battenbook.parse.WorkbookParser;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
@@ -14,6 +13,7 @@ import org.battenbook.syntax.LineDefinition;
 import org.battenbook.syntax.Name;
 import org.battenbook.syntax.PageItem;
 import org.battenbook.syntax.PlanSection;
+import org.battenbook.syntax.WorkbookFile;
 import org.jspecify.annotations.Nullable;
 
 /** Finds what plans name, gives each its tables, and fills these with what was planned. */
@@ -136,10 +136,9 @@ final class PlanAssembly {
   }
 
   /** The definitions of the tables that hold what comes of a plan. */
-  List<PageItem> tables(PlanSection section) {
-    SourceText text = PlanTemplate.text(section);
-    book.addLaidOut(text, section.name().span().source());
-    return WorkbookParser.parse(text, diagnostics).pages().get(0).items();
+  List<PageItem> tables(PlanSection section, WorkbookFile made) {
+    book.addLaidOut(made.source(), section.name().span().source());
+    return made.pages().get(0).items();
   }
 
   /** Fills the tables of all plans with what was planned. */

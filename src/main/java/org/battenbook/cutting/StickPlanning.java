@@ -97,7 +97,7 @@ final class StickPlanning {
         .forEach(placed -> set.add(asked.stop(placed.part())));
     Map<SawStop, String> stopNames = new HashMap<>();
     for (SawStop stop : asked.stops().stream().filter(set::contains).toList()) {
-      String name = RowTexts.numbered(material, stopNames.size() + 1);
+      String name = RowTexts.text(material + ", stop " + (stopNames.size() + 1));
       stopNames.put(stop, name);
       stops.add(name, RowTexts.text(material), RowTexts.text(stop.parts().get(0).label()));
     }

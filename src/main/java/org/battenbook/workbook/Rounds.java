@@ -3,6 +3,7 @@ package org.battenbook.workbook;
 import java.util.Optional;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
+import org.battenbook.book.Column;
 import org.battenbook.book.FollowedFiles;
 import org.battenbook.book.OpenedRows;
 import org.battenbook.check.BookCheck;
@@ -41,32 +42,46 @@ final class Rounds {
   /** All those rows; where a fault is in the way, those that came before it. */
   OpenedRows opened() {
     OpenedRows opened = OpenedRows.NONE_YET;
-    Optional<OpenedRows> next = next(opened);
-    while (next.isPresent() && !next.get().equals(opened)) {
-      opened = next.get();
-      next = next(opened);
+    Draft draft = assembled(opened);
+    if (draft.book().tables().stream().allMatch(table -> table.rowsNeed().isEmpty())) {
+      return opened.settled();
     }
-    return next.map(OpenedRows::settled).orElse(opened);
+    Optional<Results> results = filled(draft);
+    while (results.isPresent()) {
+      OpenedRows counted = RowCounting.count(results.get(), counting).with(opened.planned());
+      boolean isCounted = counted.equals(opened);
+      OpenedRows next = isCounted ? counted.with(planning.plan(results.get())) : counted;
+      if (isCounted && (next.equals(opened) || !readsPlans(results.get()))) {
+        return next.settled();
+      }
+      opened = next;
+      results = filled(assembled(opened));
+    }
+    return opened;
   }
 
-  /** The rows that come of those that are there already. */
-  private Optional<OpenedRows> next(OpenedRows opened) {
+  /** A book put together, and what was found in doing so. */
+  private record Draft(Book book, Diagnostics found) {}
+
+  private Draft assembled(OpenedRows opened) {
     Diagnostics found = reading.copy();
-    Book book = BookAssembly.assemble(files, opened, found);
-    if (book.tables().stream().allMatch(table -> table.openings().isEmpty())
-        && book.plans().isEmpty()) {
-      return Optional.of(opened);
-    }
-    CheckedBook checked = BookCheck.check(book, RowCounting.needs(book), found);
+    return new Draft(BookAssembly.assemble(files, opened, found), found);
+  }
+
+  /** Filled as far as what brings rows needs; not at all where a fault is in the way. */
+  private Optional<Results> filled(Draft draft) {
+    Diagnostics found = draft.found();
+    CheckedBook checked = BookCheck.check(draft.book(), RowCounting.needs(draft.book()), found);
     Program program = found.hasFaults() ? null : Program.compile(checked, found);
     return program == null || counting.hasFaults()
         ? Optional.empty()
-        : Optional.of(next(opened, Evaluator.fill(program)));
+        : Optional.of(Evaluator.fill(program));
   }
 
-  /** Only what is counted to the end is planned: a plan of half the parts would be in vain. */
-  private OpenedRows next(OpenedRows opened, Results results) {
-    OpenedRows counted = RowCounting.count(results, counting).with(opened.planned());
-    return counted.equals(opened) ? counted.with(planning.plan(results)) : counted;
+  /** Whether what brings rows reads what is planned; else a plan is the last to bring any. */
+  private static boolean readsPlans(Results results) {
+    return results.program().book().places().stream()
+        .anyMatch(
+            checked -> checked.place() instanceof Column column && column.table().plan() != null);
   }
 }

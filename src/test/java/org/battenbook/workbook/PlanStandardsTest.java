@@ -1,0 +1,151 @@
+package org.battenbook.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.battenbook.value.Value;
+import org.junit.jupiter.api.Test;
+
+/** The standards' plans: which rail comes out of which stick, which lite out of which sheet. */
+class PlanStandardsTest {
+  private static final String FACE = "moulding | quantity";
+
+  /** Ash cap in sticks of 96 in; the rails of Test are 15 3/4 in and 17 3/4 in. */
+  private static StandardJob job(int quantity) {
+    return new StandardJob().piece(FACE, "\"ash cap\" | " + quantity);
+  }
+
+  @Test
+  void rails_and_a_corner_to_try_come_out_of_the_mouldings_own_sticks() {
+    Filled filled = job(1).fill();
+    assertThat(filled.find("asked of ash cap").exact()).isEqualTo("5");
+    assertThat(filled.find("sticks of ash cap").exact()).isEqualTo("1");
+    assertThat(filled.find("proven of ash cap").exact()).isEqualTo("yes");
+    assertThat(filled.find("stick length of ash cap").exact()).isEqualTo("96");
+  }
+
+  @Test
+  void an_offcut_in_the_rack_comes_before_a_new_stick() {
+    Filled filled =
+        job(1)
+            .rows(
+                "sticks",
+                "sticks",
+                "stick | moulding | length | offcut",
+                "\"from the lamp\" | \"ash cap\" | 84 in | true")
+            .fill();
+    assertThat(filled.find("stock of ash cap: 1").shown().text()).isEqualTo("from the lamp");
+    assertThat(filled.find("stick length of ash cap").exact()).isEqualTo("0");
+  }
+
+  // Between 0 and 30 in one rail or two fit, beyond 32 in two more and the corner.
+  @Test
+  void nothing_is_cut_through_a_flaw() {
+    Filled filled =
+        job(1)
+            .rows(
+                "sticks",
+                "sticks",
+                "stick | moulding | length | on hand | offcut",
+                "\"knotty\" | \"ash cap\" | 96 in | 1 | true")
+            .rows(
+                "sticks",
+                "flaws",
+                "flaw | stick | from | to",
+                "\"knot\" | \"knotty\" | 30 in | 32 in",
+                "\"split\" | \"knotty\" | 94 in | 96 in")
+            .fill();
+    int cuts = 5;
+    for (int stick = 1, seen = 0; seen < cuts; stick++) {
+      String name = "ash cap: " + stick;
+      int ofStick = Integer.parseInt(filled.find("parts cut of " + name).exact());
+      for (int cut = 1; cut <= ofStick; cut++) {
+        if (filled.find("stock of " + name).shown().text().startsWith("knotty")) {
+          double from = inches(filled, "from of %s: %d".formatted(name, cut));
+          double to = inches(filled, "to of %s: %d".formatted(name, cut));
+          assertThat(to <= 30 || (from >= 32 && to <= 94)).isTrue();
+        }
+      }
+      seen += ofStick;
+    }
+    assertThat(filled.find("planned of ash cap").exact()).isEqualTo("5");
+  }
+
+  private static double inches(Filled filled, String place) {
+    Value.Amount length = (Value.Amount) filled.find(place).value();
+    return length.quantity().number().toDouble();
+  }
+
+  @Test
+  void matched_rails_go_round_the_frame_out_of_one_stick() {
+    Filled filled =
+        new StandardJob().piece("moulding | quantity | matched", "\"ash cap\" | 2 | true").fill();
+    String side = filled.find("called of Test: 2").shown().text();
+    String top = filled.find("called of Test: 1").shown().text();
+    for (int number = 1; number <= 4; number++) {
+      assertThat(filled.find("label of ash cap: 1: " + number).shown().text())
+          .isEqualTo(number % 2 == 1 ? top : side);
+    }
+  }
+
+  // Twelve rails of 16 in at 45 deg from a face of 2 in, each second turned: 14 in and a kerf
+  // apart.
+  @Test
+  void a_moulding_with_edges_alike_nests() {
+    StandardJob job = job(3).change("test joint", "0 in");
+    String plain = job.fill().find("parts length of ash cap").exact();
+    Filled nested = job.change("edges alike of mouldings", "true").fill();
+    assertThat(nested.find("parts length of ash cap").exact()).isEqualTo(plain);
+    assertThat(nested.find("nest of ash cap").exact()).isEqualTo("3/2");
+    assertThat(nested.find("turned of ash cap: 1: 1").exact()).isEqualTo("no");
+    assertThat(nested.find("turned of ash cap: 1: 2").exact()).isEqualTo("yes");
+  }
+
+  @Test
+  void what_is_cut_already_is_not_planned() {
+    Filled filled =
+        new StandardJob()
+            .piece(
+                "moulding | top rail | side rail | lite across | mat cut across | backing across",
+                "\"ash cap\" | 15 in | 17 in | 12 in | 13 in | 12 in")
+            .fill();
+    assertThat(filled.book().table("rail totals")).isNotNull();
+    assertThat(filled.find("rails to plan of Test").exact()).isEqualTo("0");
+    assertThat(filled.find("lites of each of Test").exact()).isEqualTo("0");
+    assertThat(filled.find("mats of each of Test").exact()).isEqualTo("0");
+    assertThat(filled.find("backings of each of Test").exact()).isEqualTo("0");
+  }
+
+  @Test
+  void frames_of_many_sides_and_leaning_ones_are_planned_too() {
+    Filled filled =
+        new StandardJob()
+            .rows(
+                "polygons",
+                "polygons",
+                "title | sides | side | moulding",
+                "\"Hex\" | 6 | 10 in | \"ash cap\"")
+            .rows(
+                "splayed",
+                "splayed",
+                "title | sides | lean | side | slope width | board thickness | wood",
+                "\"Box\" | 4 | 30 deg | 8 in | 3 in | 3/4 in | \"cherry\"")
+            .fill();
+    assertThat(filled.find("planned of ash cap").exact()).isEqualTo("7");
+    assertThat(filled.find("planned of cherry, 3 in by 3/4 in").exact()).isEqualTo("4");
+    assertThat(filled.find("sheets of glass").exact()).isEqualTo("1");
+  }
+
+  @Test
+  void a_rail_longer_than_every_stick_is_named_and_the_rest_is_planned() {
+    StandardJob job =
+        new StandardJob()
+            .rows(
+                "pieces",
+                "pieces",
+                "title | width | height | moulding",
+                "\"Chart\" | 20 in | 110 in | \"ash cap\"",
+                "\"Test\" | 8 in | 10 in | \"ash cap\"");
+    assertThat(job.broken()).anyMatch(text -> text.contains("no stick holds Chart, sides"));
+    assertThat(job.fill().find("planned of ash cap").exact()).isEqualTo("7");
+  }
+}
