@@ -3,8 +3,6 @@ package org.battenbook.cli;
 import java.io.IOException;
 import java.util.List;
 import org.battenbook.answer.CutsAnswer;
-import org.battenbook.cutting.Planning;
-import org.battenbook.plan.PlanWatch;
 import org.battenbook.source.NearNames;
 import org.battenbook.syntax.Name;
 import org.battenbook.workbook.Filled;
@@ -39,8 +37,8 @@ final class CutsCommand extends JobCommand {
   }
 
   @Override
-  Planning planning() {
-    return new Planning(mergesStops, (name, material) -> PlanWatch.NONE);
+  boolean mergesStops() {
+    return mergesStops;
   }
 
   @Override

@@ -2,8 +2,11 @@ package org.battenbook.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import java.util.function.BiFunction;
 import org.battenbook.book.Loader;
 import org.battenbook.cutting.Planning;
+import org.battenbook.plan.PlanWatch;
+import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
@@ -24,7 +27,10 @@ abstract class JobCommand implements Callable<Integer> {
 
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
-    Workbook workbook = Workbook.open(job, FolderLoader.of(job), planning());
+    ProgressLine line = new ProgressLine(terminal);
+    Workbook workbook =
+        Workbook.open(job, FolderLoader.of(job), new Planning(mergesStops(), watches(line)));
+    line.clear();
     Messages messages = new Messages(terminal);
     messages.tell(workbook.diagnostics());
     if (workbook.hasFaults()) {
@@ -37,9 +43,15 @@ abstract class JobCommand implements Callable<Integer> {
     return answer(workbook, filled).code();
   }
 
-  /** How plans of the job are worked out. */
-  Planning planning() {
-    return new Planning();
+  private BiFunction<String, String, PlanWatch> watches(ProgressLine line) {
+    return (plan, material) ->
+        new PlanProgress(
+            terminal, line, System.in, System::nanoTime, DisplayText.safe(plan + ": " + material));
+  }
+
+  /** Whether near-equal stops of the saw are merged, where a plan says within what. */
+  boolean mergesStops() {
+    return false;
   }
 
   /** Answers for a workbook that cannot be filled; its faults have been told already. */

@@ -19,6 +19,11 @@ final class ProgressLine {
     }
   }
 
+  /** What is going on now. */
+  void words(String words) {
+    show(words);
+  }
+
   /** Leaves the line empty. */
   void clear() {
     if (width > 0) {

@@ -6,6 +6,7 @@ import org.battenbook.book.BookAssembly;
 import org.battenbook.book.Column;
 import org.battenbook.book.FollowedFiles;
 import org.battenbook.book.OpenedRows;
+import org.battenbook.book.Table;
 import org.battenbook.check.BookCheck;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.cutting.Planning;
@@ -78,10 +79,18 @@ final class Rounds {
         : Optional.of(Evaluator.fill(program));
   }
 
-  /** Whether what brings rows reads what is planned; else a plan is the last to bring any. */
+  /** Whether rows come of what is planned in turn; else a plan is the last to bring any. */
   private static boolean readsPlans(Results results) {
-    return results.program().book().places().stream()
-        .anyMatch(
-            checked -> checked.place() instanceof Column column && column.table().plan() != null);
+    CheckedBook checked = results.program().book();
+    return checked.book().tables().stream()
+            .flatMap(table -> table.openings().stream())
+            .anyMatch(opening -> comesOfPlan(opening.from()))
+        || checked.places().stream()
+            .anyMatch(one -> one.place() instanceof Column column && comesOfPlan(column.table()));
+  }
+
+  private static boolean comesOfPlan(Table table) {
+    return table.plan() != null
+        || table.openings().stream().anyMatch(opening -> comesOfPlan(opening.from()));
   }
 }
