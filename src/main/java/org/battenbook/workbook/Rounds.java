@@ -44,7 +44,8 @@ final class Rounds {
   OpenedRows opened() {
     OpenedRows opened = OpenedRows.NONE_YET;
     Draft draft = assembled(opened);
-    if (draft.book().tables().stream().allMatch(table -> table.rowsNeed().isEmpty())) {
+    if (draft.book().plans().isEmpty()
+        && draft.book().tables().stream().allMatch(table -> table.openings().isEmpty())) {
       return opened.settled();
     }
     Optional<Results> results = filled(draft);

@@ -109,7 +109,7 @@ class PlanStandardsTest {
                 "\"ash cap\" | 15 in | 17 in | 12 in | 13 1/8 in | 12 in")
             .fill();
     assertThat(filled.book().table("rail totals")).isNotNull();
-    assertThat(filled.find("rails to plan of Test").exact()).isEqualTo("0");
+    assertThat(filled.find("needed of rails \"Test: 1\"").exact()).isEqualTo("0");
     assertThat(filled.find("lites of each of Test").exact()).isEqualTo("0");
     assertThat(filled.find("mats of each of Test").exact()).isEqualTo("0");
     assertThat(filled.find("backings of each of Test").exact()).isEqualTo("0");
