@@ -83,7 +83,7 @@ class EditedInputsTest {
     boolean written =
         spot.place() instanceof Column
             ? spot.place().isGiven()
-                && !((Column) spot.place()).isOpened()
+                && !((Column) spot.place()).comesWithRow()
                 && checked.cells().value(spot.row()) != null
             : checked.formula() != null && checked.formula().literal().isPresent();
     boolean changes = value instanceof Value.Row || isPositive(value);
