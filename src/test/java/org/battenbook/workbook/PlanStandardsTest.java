@@ -148,4 +148,15 @@ class PlanStandardsTest {
     assertThat(job.broken()).anyMatch(text -> text.contains("no stick holds Chart, sides"));
     assertThat(job.fill().find("planned of ash cap").exact()).isEqualTo("7");
   }
+
+  @Test
+  void as_many_lites_mats_and_backings_are_planned_as_frames_and_the_spares_that_are_asked_for() {
+    Filled none = job(3).fill();
+    assertThat(none.find("asked of lite totals \"glass\"").exact()).isEqualTo("3");
+    assertThat(none.find("asked of board totals \"mat 4-ply\"").exact()).isEqualTo("3");
+    assertThat(none.find("asked of board totals \"foam board\"").exact()).isEqualTo("3");
+    Filled spare = job(3).change("spares of a lite", "2").change("spares of a mat", "1").fill();
+    assertThat(spare.find("asked of lite totals \"glass\"").exact()).isEqualTo("5");
+    assertThat(spare.find("asked of board totals \"mat 4-ply\"").exact()).isEqualTo("4");
+  }
 }
