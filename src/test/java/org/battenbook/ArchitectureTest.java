@@ -52,7 +52,8 @@ class ArchitectureTest {
           derive    : evaluate
           cutting   : evaluate plan
           workbook  : derive cutting
-          answer    : workbook
+          keep      : workbook
+          answer    : keep
           export    : workbook
           cli       : answer export
           """);

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import org.battenbook.book.Column;
+import org.battenbook.keep.Keeping;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FilledPlan;
 import org.battenbook.workbook.FilledRow;
@@ -23,23 +24,34 @@ public final class CutsAnswer {
   private final List<FilledPlan> plans;
   private final List<Verdict> standing;
   private final List<FilledValue> faults;
+  private final List<Keeping.Change> kept;
 
   private CutsAnswer(
-      Workbook workbook, List<FilledPlan> plans, List<Verdict> standing, List<FilledValue> faults) {
+      Workbook workbook,
+      List<FilledPlan> plans,
+      List<Verdict> standing,
+      List<FilledValue> faults,
+      List<Keeping.Change> kept) {
     this.workbook = workbook;
     this.plans = plans;
     this.standing = standing;
     this.faults = faults;
+    this.kept = kept;
   }
 
-  /** The answer for some plans of a workbook that was filled. */
-  public static CutsAnswer of(Workbook workbook, Filled filled, List<FilledPlan> plans) {
-    return new CutsAnswer(workbook, plans, filled.standingCautions(), filled.faults());
+  /**
+   * The answer for some plans of a workbook that was filled.
+   *
+   * @param kept what was changed in its files
+   */
+  public static CutsAnswer of(
+      Workbook workbook, Filled filled, List<FilledPlan> plans, List<Keeping.Change> kept) {
+    return new CutsAnswer(workbook, plans, filled.standingCautions(), filled.faults(), kept);
   }
 
   /** The answer for a workbook with faults: no plans, and what is wrong. */
   public static CutsAnswer atFault(Workbook workbook) {
-    return new CutsAnswer(workbook, List.of(), List.of(), List.of());
+    return new CutsAnswer(workbook, List.of(), List.of(), List.of(), List.of());
   }
 
   /** Writes it as JSON in UTF-8; the stream is left open. */
@@ -54,7 +66,17 @@ public final class CutsAnswer {
     Json.array(json, "plans", this::writePlans);
     Json.array(json, "standing", this::writeStanding);
     Json.array(json, "faults", this::writeFaults);
+    Json.array(json, "kept", this::writeKept);
     json.writeEndObject();
+  }
+
+  private void writeKept(JsonGenerator json) throws IOException {
+    for (Keeping.Change change : kept) {
+      json.writeStartObject();
+      json.writeStringField("file", change.file());
+      json.writeStringField("change", change.told());
+      json.writeEndObject();
+    }
   }
 
   private void writePlans(JsonGenerator json) throws IOException {

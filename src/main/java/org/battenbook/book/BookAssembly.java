@@ -350,7 +350,7 @@ public final class BookAssembly {
     } else if (openings.isOpened(table)) {
       openings.fill(table, rows, columns);
     } else {
-      table.add(RowSegment.of(rows.rows(), columns, table.rowCount(), null));
+      table.add(RowSegment.written(rows, columns, table.rowCount()));
     }
   }
 

@@ -31,10 +31,13 @@ final class PlanAssembly {
     PlanRoles roles = PlanRoles.of(section.cutting());
     PlanStatement.Source parts = source(section.parts(), roles.parts(), section.name());
     PlanStatement.Source stock = source(section.stock(), roles.stock(), section.name());
-    PlanSection.Source keeps = section.keep();
-    PlanStatement.Source keep = keeps == null ? null : source(keeps, roles.kept(), section.name());
+    PlanStatement.Source keep = written(section.keep(), roles.kept(), section.name());
+    PlanStatement.Source record = written(section.record(), roles.recorded(), section.name());
     Map<String, Line> settings = settings(page, section, roles);
-    if (parts == null || stock == null || (keeps != null && keep == null)) {
+    if (parts == null
+        || stock == null
+        || (section.keep() != null && keep == null)
+        || (section.record() != null && record == null)) {
       return null;
     }
     return new PlanStatement(
@@ -45,7 +48,13 @@ final class PlanAssembly {
         parts,
         stock,
         keep,
+        record,
         section.name().span());
+  }
+
+  private PlanStatement.@Nullable Source written(
+      PlanSection.@Nullable Source stated, List<PlanRole> roles, Name plan) {
+    return stated == null ? null : source(stated, roles, plan);
   }
 
   private PlanStatement.@Nullable Source source(

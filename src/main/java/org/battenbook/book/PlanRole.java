@@ -44,6 +44,10 @@ public record PlanRole(String name, Says says, boolean needed) {
     return new PlanRole(name, says, false);
   }
 
+  PlanRole asOptional() {
+    return optional(name, says);
+  }
+
   /** The kind of a line that says it. */
   KindExpression kind(Span span) {
     String word =

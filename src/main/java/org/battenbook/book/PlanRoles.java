@@ -14,14 +14,22 @@ import org.battenbook.syntax.PlanSection.Cutting;
  * @param parts by columns of the parts
  * @param stock by columns of the stock
  * @param kept what is written of an offcut that is kept, by columns of the table it is kept in
+ * @param recorded what is written of stock that was taken, by columns of the table for that
  * @param settings by lines of the plan itself
  */
 public record PlanRoles(
-    List<PlanRole> parts, List<PlanRole> stock, List<PlanRole> kept, List<PlanRole> settings) {
+    List<PlanRole> parts,
+    List<PlanRole> stock,
+    List<PlanRole> kept,
+    List<PlanRole> recorded,
+    List<PlanRole> settings) {
   static final String MATERIAL = "material";
   static final String LABEL = "label";
   static final String PRICE = "price";
   static final String OFFCUT = "offcut";
+  static final String ON_HAND = "on hand";
+  static final String BOUGHT = "bought";
+  static final String FROM_RACK = "from rack";
 
   private static final List<PlanRole> OF_PARTS =
       List.of(
@@ -32,15 +40,21 @@ public record PlanRoles(
       List.of(
           optional(MATERIAL, Says.NAME),
           optional(PRICE, Says.PRICE),
-          optional("on hand", Says.COUNT),
+          optional(ON_HAND, Says.COUNT),
           optional("any number", Says.YES_NO),
           optional(OFFCUT, Says.YES_NO),
           optional("least offcut", Says.LENGTH));
   private static final List<PlanRole> OF_KEPT =
       List.of(
-          needed("on hand", Says.COUNT),
+          needed(ON_HAND, Says.COUNT),
           optional(MATERIAL, Says.NAME),
           optional(OFFCUT, Says.YES_NO));
+  private static final List<PlanRole> OF_RECORDED =
+      List.of(
+          needed(BOUGHT, Says.COUNT),
+          optional(FROM_RACK, Says.COUNT),
+          optional(MATERIAL, Says.NAME),
+          optional(PRICE, Says.PRICE));
   private static final PlanRole TIME = optional("planning time", Says.TIME);
 
   private static final PlanRoles STICKS =
@@ -67,7 +81,11 @@ public record PlanRoles(
   private static PlanRoles of(
       List<PlanRole> size, List<PlanRole> parts, List<PlanRole> stock, List<PlanRole> settings) {
     return new PlanRoles(
-        all(size, OF_PARTS, parts), all(size, OF_STOCK, stock), all(size, OF_KEPT), settings);
+        all(size, OF_PARTS, parts),
+        all(size, OF_STOCK, stock),
+        all(size, OF_KEPT),
+        all(size.stream().map(PlanRole::asOptional).toList(), OF_RECORDED),
+        settings);
   }
 
   @SafeVarargs

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param settings by what they set
  * @param keep the table that offcuts are written into; absent where none is
+ * @param record the table that what was taken is written into; absent where none is
  * @param statement where the workbook says so
  */
 public record PlanStatement(
@@ -23,6 +24,7 @@ public record PlanStatement(
     Source parts,
     Source stock,
     @Nullable Source keep,
+    @Nullable Source record,
     Span statement) {
 
   /**

@@ -7,6 +7,7 @@ import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.RowCells;
+import org.battenbook.syntax.RowsSection;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param columns the column of each heading
  * @param firstRow the place of its first row in the whole table, counted from 0
  * @param filled the rows of the table that these fill in, one for each; empty for new rows
+ * @param written where people write new rows; absent for others
  * @param list the list they come from; absent where they are written in the workbook itself
  * @param opened what they are opened from; absent where people write them
  */
@@ -24,6 +26,7 @@ public record RowSegment(
     List<Column> columns,
     int firstRow,
     List<Integer> filled,
+    @Nullable RowsSection written,
     @Nullable FromList list,
     @Nullable FromRows opened) {
 
@@ -72,18 +75,23 @@ public record RowSegment(
   /** New rows of a table. */
   static RowSegment of(
       RowCells cells, List<Column> columns, int firstRow, @Nullable FromList list) {
-    return new RowSegment(cells, columns, firstRow, List.of(), list, null);
+    return new RowSegment(cells, columns, firstRow, List.of(), null, list, null);
+  }
+
+  /** New rows of a table that people write in a workbook. */
+  static RowSegment written(RowsSection section, List<Column> columns, int firstRow) {
+    return new RowSegment(section.rows(), columns, firstRow, List.of(), section, null, null);
   }
 
   /** New rows of a table that are opened from another's. */
   static RowSegment opened(
       RowCells cells, List<Column> columns, int firstRow, FromRows openedFrom) {
-    return new RowSegment(cells, columns, firstRow, List.of(), null, openedFrom);
+    return new RowSegment(cells, columns, firstRow, List.of(), null, null, openedFrom);
   }
 
   /** Cells for rows that are there. */
   static RowSegment filling(RowCells cells, List<Column> columns, List<Integer> filled) {
-    return new RowSegment(cells, columns, 0, filled, null, null);
+    return new RowSegment(cells, columns, 0, filled, null, null, null);
   }
 
   boolean bringsRows() {

@@ -124,6 +124,20 @@ public final class Table {
     return Optional.empty();
   }
 
+  /** A row of a table. */
+  public record RowOf(Table table, int row) {}
+
+  /** The row of another table that opens a row; empty for one that people write. */
+  public Optional<RowOf> openedFrom(int row) {
+    for (RowSegment segment : rows()) {
+      int at = row - segment.firstRow();
+      if (segment.opened() != null && at >= 0 && at < segment.cells().rowCount()) {
+        return Optional.of(new RowOf(segment.opened().from(), segment.opened().rows().get(at)));
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The statement that brings a row; for one that people write, that of the table. */
   public Span rowOrigin(int row) {
     return plan != null

@@ -26,11 +26,13 @@ final class PlanKinds {
     PlanRoles roles = PlanRoles.of(plan.cutting());
     check(plan, plan.parts(), roles.parts());
     check(plan, plan.stock(), roles.stock());
-    if (plan.keep() != null) {
-      check(plan, plan.keep(), roles.kept());
-      checkGiven(plan, plan.keep());
-    }
     checkMaterial(plan);
+    if (plan.keep() != null) {
+      checkWritten(plan, plan.keep(), roles.kept());
+    }
+    if (plan.record() != null) {
+      checkWritten(plan, plan.record(), roles.recorded());
+    }
     return allowed;
   }
 
@@ -71,17 +73,32 @@ final class PlanKinds {
     return kind instanceof Kind.Measured measured && measured.dimension().equals(dimension);
   }
 
-  /** What is kept is written into rows, so that its columns are those that people fill in. */
-  private void checkGiven(PlanStatement plan, PlanStatement.Source keep) {
-    for (Column column : keep.columns().values()) {
+  /** Rows are written into it, so that its columns are those that people fill in. */
+  private void checkWritten(
+      PlanStatement plan, PlanStatement.Source written, List<PlanRole> roles) {
+    check(plan, written, roles);
+    for (Column column : written.columns().values()) {
       if (!column.isGiven() || column.comesWithRow()) {
         fault(
             "plan-keeps-in-worked-out",
             plan,
             "the plan '%s' would write into '%s', which nobody fills in"
                 .formatted(plan.name(), column.words()),
-            "keep offcuts in a table whose rows people write, in columns under 'given'");
+            "name a table whose rows people write, and columns that stand there under 'given'");
       }
+    }
+    Column ofStock = plan.stock().column("material");
+    Column here = written.column("material");
+    if (here != null && (ofStock == null || !kinds.apply(here).equals(kinds.apply(ofStock)))) {
+      fault(
+          "plan-material",
+          plan,
+          "the plan '%s' would write into '%s' what its stock is made of, and that is %s"
+              .formatted(
+                  plan.name(),
+                  here.words(),
+                  ofStock == null ? "not told" : kinds.apply(ofStock).words()),
+          "let columns of one kind say the material of both");
     }
   }
 

@@ -3,6 +3,9 @@ package org.battenbook.cli;
 import java.io.IOException;
 import java.util.List;
 import org.battenbook.answer.CutsAnswer;
+import org.battenbook.book.Loader;
+import org.battenbook.keep.Keeping;
+import org.battenbook.keep.NotKept;
 import org.battenbook.source.NearNames;
 import org.battenbook.syntax.Name;
 import org.battenbook.workbook.Filled;
@@ -18,7 +21,9 @@ import picocli.CommandLine.Option;
     description = {
       "Lists what is cut from what, stick by stick and sheet by sheet.",
       "Shows the stops of the saw, the marks on each stick, the cuts of each sheet in their order,"
-          + " what is left, and what is to be bought."
+          + " what is left, and what is to be bought.",
+      "With --keep, once all is cut, the stock is changed in the workbooks that state it: what was"
+          + " taken is there no more, offcuts are, and the job remembers what it took."
     })
 final class CutsCommand extends JobCommand {
   @Option(names = "--plan", paramLabel = "NAME", description = "Lists this plan alone.")
@@ -28,6 +33,11 @@ final class CutsCommand extends JobCommand {
       names = "--merge-stops",
       description = "Cuts near-equal lengths at one stop, where a plan says within what.")
   boolean mergesStops;
+
+  @Option(
+      names = "--keep",
+      description = "Writes what is taken of the stock, and the offcuts, into the workbooks.")
+  boolean keeps;
 
   @Option(names = "--json", description = "Answers in JSON.")
   boolean json;
@@ -49,14 +59,33 @@ final class CutsCommand extends JobCommand {
   }
 
   @Override
-  ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
+  ExitStatus answer(Workbook workbook, Filled filled) throws IOException, Loader.Unreadable {
     List<FilledPlan> plans = plans(filled);
-    if (json) {
-      CutsAnswer.of(workbook, filled, plans).writeTo(terminal.out());
-    } else {
-      new CutsReport(filled, terminal).print(plans);
+    ExitStatus status = status(filled, plans);
+    List<Keeping.Change> kept = List.of();
+    if (keeps) {
+      try {
+        kept = keep(filled, plans);
+      } catch (NotKept not) {
+        terminal.complain(not.message());
+        status = status == ExitStatus.DONE ? ExitStatus.COMMAND_LINE_WRONG : status;
+      }
     }
-    return status(filled, plans);
+    if (json) {
+      CutsAnswer.of(workbook, filled, plans, kept).writeTo(terminal.out());
+    } else {
+      new CutsReport(filled, terminal).print(plans, kept);
+    }
+    return status;
+  }
+
+  /** Changes the stock in the workbooks, once it is known that they can be read like that. */
+  private List<Keeping.Change> keep(Filled filled, List<FilledPlan> plans)
+      throws NotKept, SafeFile.NotWritten, Loader.Unreadable {
+    Keeping keeping = Keeping.of(filled, plans);
+    keeping.check(loader());
+    RevisedFiles.write(keeping.texts());
+    return keeping.changes();
   }
 
   /** Only what the plans require counts here; the rest of the job is told by {@code fill}. */

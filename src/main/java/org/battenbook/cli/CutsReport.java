@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.battenbook.keep.Keeping;
+import org.battenbook.keep.OffcutName;
 import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FilledPlan;
@@ -29,13 +31,22 @@ final class CutsReport {
     this.terminal = terminal;
   }
 
-  void print(List<FilledPlan> plans) {
+  /**
+   * Prints the cut list of some plans.
+   *
+   * @param kept what was changed in the workbooks; empty where nothing was asked to be
+   */
+  void print(List<FilledPlan> plans, List<Keeping.Change> kept) {
     heading(filled.title() + ": cuts", Ink.HEADING);
     line("");
     printList(
         "Requirements that do not hold",
         Ink.FAULT,
         plans.stream().flatMap(plan -> plan.broken().stream()).map(CutsReport::told).toList());
+    if (plans.stream().allMatch(plan -> plan.materials().isEmpty())) {
+      line("  Nothing is to be cut.");
+      line("");
+    }
     for (FilledPlan plan : plans) {
       plan.materials().forEach(material -> print(plan, material));
     }
@@ -46,7 +57,12 @@ final class CutsReport {
         "Standing cautions, for every job",
         Ink.CAUTION,
         filled.standingCautions().stream().map(Verdict::text).toList());
+    printList("Written into the workbooks", Ink.HEADING, changed(kept));
     printSource(plans);
+  }
+
+  private static List<String> changed(List<Keeping.Change> kept) {
+    return kept.stream().map(one -> one.file() + ": " + one.told()).toList();
   }
 
   private static String told(Verdict verdict) {
@@ -129,14 +145,15 @@ final class CutsReport {
     String also = alike.size() == 1 ? "" : " (%d alike)".formatted(alike.size());
     wrapped("%s%s, of stock %s".formatted(names, also, first.row().shown("stock")));
     if (plan.isOfSticks()) {
-      printStick(first);
+      printStick(plan, alike);
     } else {
-      printSheet(first);
+      printSheet(plan, first);
     }
     line("");
   }
 
-  private void printStick(Piece stick) {
+  private void printStick(FilledPlan plan, List<Piece> alike) {
+    Piece stick = alike.get(0);
     boolean merged = stick.cuts().stream().anyMatch(CutsReport::isLonger);
     List<String> columns = new ArrayList<>(List.of("from", "to", "length", "label"));
     if (stick.cuts().stream().anyMatch(cut -> cut.isYes("turned"))) {
@@ -151,23 +168,33 @@ final class CutsReport {
       String left = row.shown("offcut");
       wrapped(
           row.isYes("kept")
-              ? "offcut %s, kept: write on it \"%s, %s\"".formatted(left, row.name(), left)
+              ? "offcut %s, kept: write on it %s".formatted(left, offcutNames(plan, alike))
               : "offcut %s, waste".formatted(left));
     }
+  }
+
+  /** Of sticks that are cut alike, each offcut has a name of its own. */
+  private String offcutNames(FilledPlan plan, List<Piece> alike) {
+    return alike.stream()
+        .map(stick -> '"' + OffcutName.of(filled, plan, stick.row()) + '"')
+        .collect(Collectors.joining("; "));
   }
 
   private static boolean isLonger(FilledRow cut) {
     return cut.number("longer").filter(longer -> longer.signum() > 0).isPresent();
   }
 
-  private void printSheet(Piece sheet) {
+  private void printSheet(FilledPlan plan, Piece sheet) {
     printRows("cut", sheet.cuts(), List.of("runs", "at", "off", "panel across", "panel down"));
     printRows("piece", sheet.pieces(), List.of("across", "down", "left", "top", "label"));
     List<FilledRow> kept = sheet.offcuts().stream().filter(row -> row.isYes("kept")).toList();
     for (FilledRow offcut : kept) {
       wrapped(
           "offcut %s by %s, kept: write on it \"%s\""
-              .formatted(offcut.shown("across"), offcut.shown("down"), offcut.name()));
+              .formatted(
+                  offcut.shown("across"),
+                  offcut.shown("down"),
+                  OffcutName.of(filled, plan, offcut)));
     }
   }
 

@@ -28,8 +28,7 @@ abstract class JobCommand implements Callable<Integer> {
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
     ProgressLine line = new ProgressLine(terminal);
-    Workbook workbook =
-        Workbook.open(job, FolderLoader.of(job), new Planning(mergesStops(), watches(line)));
+    Workbook workbook = Workbook.open(job, loader(), new Planning(mergesStops(), watches(line)));
     line.clear();
     Messages messages = new Messages(terminal);
     messages.tell(workbook.diagnostics());
@@ -41,6 +40,11 @@ abstract class JobCommand implements Callable<Integer> {
     messages.tellFaults(filled);
     messages.tell(filled.pictureCautions());
     return answer(workbook, filled).code();
+  }
+
+  /** What reads the job, and what it follows. */
+  final Loader loader() throws Loader.Unreadable {
+    return FolderLoader.of(job);
   }
 
   private BiFunction<String, String, PlanWatch> watches(ProgressLine line) {
@@ -57,7 +61,8 @@ abstract class JobCommand implements Callable<Integer> {
   /** Answers for a workbook that cannot be filled; its faults have been told already. */
   void answerFaults(Workbook workbook) throws IOException {}
 
-  abstract ExitStatus answer(Workbook workbook, Filled filled) throws IOException;
+  abstract ExitStatus answer(Workbook workbook, Filled filled)
+      throws IOException, Loader.Unreadable;
 
   /** The status of a job that was filled. */
   static ExitStatus status(Filled filled) {

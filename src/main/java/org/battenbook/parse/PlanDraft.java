@@ -19,7 +19,8 @@ final class PlanDraft {
   enum Part {
     PARTS("parts of"),
     STOCK("stock of"),
-    KEEP("keep in");
+    KEEP("keep in"),
+    RECORD("record in");
 
     private final String head;
 
@@ -112,7 +113,8 @@ final class PlanDraft {
               .formatted(missing));
       return null;
     }
-    return new PlanSection(cutting, name, settings, parts, stock, source(Part.KEEP), note, span);
+    return new PlanSection(
+        cutting, name, settings, parts, stock, source(Part.KEEP), source(Part.RECORD), note, span);
   }
 
   private PlanSection.@Nullable Source source(Part part) {

@@ -63,7 +63,7 @@ final class StatementExplanation {
               "for each piece of pieces, number to quantity");
       case STICK_PLAN, SHEET_PLAN ->
           atFirst("plan-name", "a plan has a name without quotes", "stick plan rail");
-      case PARTS_OF, STOCK_OF, KEEP_IN ->
+      case PARTS_OF, STOCK_OF, KEEP_IN, RECORD_IN ->
           atFirst(
               "table-missing",
               "'%s' is followed by the name of a table".formatted(line.get(0).getText()),

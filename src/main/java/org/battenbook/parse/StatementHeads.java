@@ -28,7 +28,8 @@ final class StatementHeads {
           "sheet plan", WorkbookParser.SHEET_PLAN,
           "parts of", WorkbookParser.PARTS_OF,
           "stock of", WorkbookParser.STOCK_OF,
-          "keep in", WorkbookParser.KEEP_IN);
+          "keep in", WorkbookParser.KEEP_IN,
+          "record in", WorkbookParser.RECORD_IN);
 
   private final LineTokens line;
 

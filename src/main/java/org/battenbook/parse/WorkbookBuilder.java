@@ -349,12 +349,16 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
           "write 'stick plan' or 'sheet plan' and a name above it");
       return null;
     }
-    PlanDraft.Part part =
-        tree.PARTS_OF() != null
-            ? PlanDraft.Part.PARTS
-            : tree.STOCK_OF() != null ? PlanDraft.Part.STOCK : PlanDraft.Part.KEEP;
-    plan.open(part, name(tree.name()), line.whole(), faults);
+    plan.open(part(tree), name(tree.name()), line.whole(), faults);
     return null;
+  }
+
+  private static PlanDraft.Part part(PlanSourceContext tree) {
+    return tree.PARTS_OF() != null
+        ? PlanDraft.Part.PARTS
+        : tree.STOCK_OF() != null
+            ? PlanDraft.Part.STOCK
+            : tree.KEEP_IN() != null ? PlanDraft.Part.KEEP : PlanDraft.Part.RECORD;
   }
 
   @Override

@@ -5,14 +5,14 @@ import java.math.BigInteger;
 import org.battenbook.number.Rational;
 
 /** Prints numbers as formulas write them: exactly, and as they are written at the bench. */
-final class NumberPrinter {
+public final class NumberPrinter {
   /** The finest fraction that a rule has; below it, decimals read better where they are exact. */
   private static final BigInteger FINEST_FRACTION = BigInteger.valueOf(64);
 
   private NumberPrinter() {}
 
   /** A number that is not negative: {@code 15}, {@code 15 3/8}, {@code 0.01}, {@code 1/3}. */
-  static String print(Rational number) {
+  public static String print(Rational number) {
     if (number.isWhole()) {
       return number.numerator().toString();
     }

@@ -6,11 +6,12 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * {@code stick plan rail} or {@code sheet plan lite}: which parts to cut from what. Its own lines
- * set how it is planned; {@code parts of}, {@code stock of} and {@code keep in} name tables, and
- * which of their columns says what.
+ * set how it is planned; {@code parts of}, {@code stock of}, {@code keep in} and {@code record in}
+ * name tables, and which of their columns says what.
  *
  * @param settings such as {@code planning time = 10 s}
  * @param keep the table that offcuts are written into; absent where none is
+ * @param record the table that what was taken is written into; absent where none is
  */
 public record PlanSection(
     Cutting cutting,
@@ -19,6 +20,7 @@ public record PlanSection(
     Source parts,
     Source stock,
     @Nullable Source keep,
+    @Nullable Source record,
     String note,
     Span span)
     implements PageItem {

@@ -3,6 +3,7 @@ package org.battenbook.unit;
 import java.util.OptionalInt;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
+import org.battenbook.number.Rounding;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -65,10 +66,25 @@ public final class Form {
    */
   public Shown show(Quantity quantity) {
     Real number = quantity.in(unit);
-    Rational value = number instanceof Rational exact ? exact : Rational.exactly(number.toDouble());
-    Rational nearest = layout.nearest(value);
+    Rational value = rational(number);
+    Rational nearest = layout.held(value, Rounding.NEAREST);
     boolean approximate = !number.isExact() || !nearest.equals(value);
     return new Shown((approximate ? "≈ " : "") + layout.print(nearest, unit.symbol()), approximate);
+  }
+
+  /**
+   * The largest quantity in this form that is not more than this one, as a workbook would have it
+   * written.
+   *
+   * @throws IllegalArgumentException if it is of another dimension
+   */
+  public String atMost(Quantity quantity) {
+    Rational below = layout.held(rational(quantity.in(unit)), Rounding.DOWN);
+    return layout.print(below, unit.symbol());
+  }
+
+  private static Rational rational(Real number) {
+    return number instanceof Rational exact ? exact : Rational.exactly(number.toDouble());
   }
 
   /** The unit of the shown number; {@code ft} for feet and inches. */

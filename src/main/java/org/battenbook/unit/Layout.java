@@ -12,17 +12,17 @@ sealed interface Layout {
   /** The step of the last place; null where as many places as needed are printed. */
   @Nullable Rational step();
 
-  /** The nearest number that the layout can hold. */
-  Rational nearest(Rational number);
+  /** The number, rounded to one that the layout can hold. */
+  Rational held(Rational number, Rounding rounding);
 
-  /** The number in figures, with the unit; only for numbers that {@link #nearest} gave. */
+  /** The number in figures, with the unit; only for numbers that it can hold. */
   String print(Rational number, String unit);
 
   /** Mixed fractions in lowest terms: {@code 19 3/8 in}, {@code -3/16 in}. */
   record Fractions(Rational step) implements Layout {
     @Override
-    public Rational nearest(Rational number) {
-      return Rounding.NEAREST.toStep(number, step);
+    public Rational held(Rational number, Rounding rounding) {
+      return rounding.toStep(number, step);
     }
 
     @Override
@@ -44,8 +44,8 @@ sealed interface Layout {
     private static final Rational INCHES = Rational.of(12);
 
     @Override
-    public Rational nearest(Rational number) {
-      return Rounding.NEAREST.toStep(number, step);
+    public Rational held(Rational number, Rounding rounding) {
+      return rounding.toStep(number, step);
     }
 
     @Override
@@ -68,8 +68,8 @@ sealed interface Layout {
     }
 
     @Override
-    public Rational nearest(Rational number) {
-      return Rounding.NEAREST.toStep(number, step);
+    public Rational held(Rational number, Rounding rounding) {
+      return rounding.toStep(number, step);
     }
 
     @Override
@@ -98,10 +98,10 @@ sealed interface Layout {
     }
 
     @Override
-    public Rational nearest(Rational number) {
+    public Rational held(Rational number, Rounding rounding) {
       return isDecimal(number, MOST)
           ? number
-          : Rounding.NEAREST.toStep(number, tenTo(-roundedPlaces(number)));
+          : rounding.toStep(number, tenTo(-roundedPlaces(number)));
     }
 
     @Override

@@ -26,6 +26,11 @@ public final class FilledPlan {
     return plan.cutting() == Cutting.STICKS;
   }
 
+  /** As the workbook states it. */
+  public PlanStatement statement() {
+    return plan;
+  }
+
   /** What is cut from each material, in the order in which parts ask for it. */
   public List<PlannedMaterial> materials() {
     return rows("totals").stream().map(total -> new PlannedMaterial(this, total)).toList();
@@ -33,10 +38,14 @@ public final class FilledPlan {
 
   /** The stock that it takes, each with how much of it. */
   public List<TakenStock> stock() {
+    return allStock().stream().filter(stock -> stock.taken() > 0).toList();
+  }
+
+  /** All stock that it may take, each with how much it does. */
+  public List<TakenStock> allStock() {
     List<FilledRow> pieces = rows(isOfSticks() ? "sticks" : "sheets");
     return FilledRow.of(filled, plan.stock().table().key()).stream()
         .map(row -> new TakenStock(plan.stock(), row, row.heldBy(pieces, "stock").size()))
-        .filter(stock -> stock.taken() > 0)
         .toList();
   }
 

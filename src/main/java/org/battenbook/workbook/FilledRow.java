@@ -21,7 +21,7 @@ public final class FilledRow {
   }
 
   /** The rows of a table in their order; none where the workbook has no such table. */
-  static List<FilledRow> of(Filled filled, String table) {
+  public static List<FilledRow> of(Filled filled, String table) {
     Table found = filled.book().table(table);
     return found == null
         ? List.of()
@@ -33,6 +33,32 @@ public final class FilledRow {
   /** What the row is called. */
   public String name() {
     return filled.checked().keys(table).name(row);
+  }
+
+  /** The table it stands in. */
+  public Table table() {
+    return table;
+  }
+
+  /** Its place in its table, counted from 0. */
+  public int index() {
+    return row;
+  }
+
+  /** The row of a table that this one is or was opened from; empty where there is none. */
+  public Optional<FilledRow> in(Table wanted) {
+    return table == wanted
+        ? Optional.of(this)
+        : table
+            .openedFrom(row)
+            .flatMap(from -> new FilledRow(filled, from.table(), from.row()).in(wanted));
+  }
+
+  /** The row that a column holds; empty where it is not known. */
+  public Optional<FilledRow> held(String column) {
+    return value(column).value() instanceof Value.Row other
+        ? Optional.of(FilledRow.of(filled, other.table()).get(other.row()))
+        : Optional.empty();
   }
 
   /** The columns of its table. */

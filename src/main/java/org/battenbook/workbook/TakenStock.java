@@ -18,6 +18,11 @@ public final class TakenStock {
     this.taken = taken;
   }
 
+  /** Its row of the stock. */
+  public FilledRow row() {
+    return row;
+  }
+
   public String name() {
     return row.name();
   }

@@ -133,6 +133,9 @@ public final class OutlineText {
     if (plan.keep() != null) {
       text.append("; keep ").append(source(plan.keep()));
     }
+    if (plan.record() != null) {
+      text.append("; record ").append(source(plan.record()));
+    }
     return text.toString();
   }
 

@@ -14,6 +14,12 @@ class PlanStandardsTest {
     return new StandardJob().piece(FACE, "\"ash cap\" | " + quantity);
   }
 
+  /** The same, with these further headings and cells. */
+  private static StandardJob job(int quantity, String headings, String cells) {
+    return new StandardJob()
+        .piece(FACE + " | " + headings, "\"ash cap\" | %d | %s".formatted(quantity, cells));
+  }
+
   @Test
   void rails_and_a_corner_to_try_come_out_of_the_mouldings_own_sticks() {
     Filled filled = job(1).fill();
@@ -101,18 +107,50 @@ class PlanStandardsTest {
   }
 
   @Test
-  void what_is_cut_already_is_not_planned() {
+  void what_is_said_to_be_cut_is_not_planned() {
     Filled filled =
-        new StandardJob()
-            .piece(
-                "moulding | top rail | side rail | lite across | mat cut across | backing across",
-                "\"ash cap\" | 15 in | 17 in | 12 in | 13 1/8 in | 12 in")
-            .fill();
+        job(1, "rails cut | lite cut | mats cut | backing cut", "true | true | true | true").fill();
     assertThat(filled.book().table("rail totals")).isNotNull();
     assertThat(filled.find("needed of rails \"Test: 1\"").exact()).isEqualTo("0");
     assertThat(filled.find("lites of each of Test").exact()).isEqualTo("0");
     assertThat(filled.find("mats of each of Test").exact()).isEqualTo("0");
     assertThat(filled.find("backings of each of Test").exact()).isEqualTo("0");
+  }
+
+  // Else what a job buys would fall, frame by frame, as it is made.
+  @Test
+  void what_is_measured_back_stays_in_the_plan_as_it_was_made() {
+    Filled measured =
+        job(
+                1,
+                "top rail | side rail | lite across | mat cut across | backing across",
+                "15 in | 17 in | 12 in | 13 in | 12 in")
+            .fill();
+    assertThat(measured.find("length of rails \"Test: 1\"").exact()).isEqualTo("15");
+    assertThat(measured.find("needed of rails \"Test: 1\"").exact()).isEqualTo("2");
+    assertThat(measured.find("lites of each of Test").exact()).isEqualTo("1");
+    assertThat(measured.find("mats of each of Test").exact()).isEqualTo("1");
+    assertThat(measured.find("backings of each of Test").exact()).isEqualTo("1");
+  }
+
+  @Test
+  void what_was_taken_for_the_job_is_cut() {
+    Filled filled =
+        job(1)
+            .rows(
+                "sticks",
+                "sticks used",
+                "taken | moulding | length | bought",
+                "\"ash cap\" | \"ash cap\" | 96 in | 1")
+            .rows(
+                "sheets",
+                "panes used",
+                "taken | glazing | across | down | bought",
+                "\"glass\" | \"glass\" | 36 in | 48 in | 1")
+            .fill();
+    assertThat(filled.find("needed of rails \"Test: 1\"").exact()).isEqualTo("0");
+    assertThat(filled.find("lites of each of Test").exact()).isEqualTo("0");
+    assertThat(filled.find("mats of each of Test").exact()).isEqualTo("1");
   }
 
   @Test

@@ -1,0 +1,189 @@
+package org.battenbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.battenbook.book.Loader;
+import org.battenbook.source.SourceText;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.Workbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code cuts --keep} on copies of the shipped workbooks: what it writes, and what it does not. */
+class CutsKeepTest {
+  private static final String JOB = "saltmarsh-ferry-museum.batten";
+  private static final String SHOP = "marsh-lane-prices.batten";
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void copyWorkbooks() throws IOException {
+    Path from = Path.of("workbooks");
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path file : files.toList()) {
+        Path to = folder.resolve(from.relativize(file).toString());
+        Files.copy(file, to, StandardCopyOption.REPLACE_EXISTING);
+      }
+    }
+  }
+
+  private CommandRun cuts(String... options) {
+    String[] arguments =
+        Stream.concat(Stream.of("cuts", job()), Stream.of(options)).toArray(String[]::new);
+    return CommandRun.of(arguments);
+  }
+
+  private String job() {
+    return folder.resolve(JOB).toString();
+  }
+
+  private Filled filled() throws Loader.Unreadable {
+    return Workbook.open(job()).fill();
+  }
+
+  private String text(String file) throws IOException {
+    return Files.readString(folder.resolve(file));
+  }
+
+  @Test
+  void a_job_that_is_cut_costs_what_it_was_planned_to_and_is_not_planned_again()
+      throws IOException, Loader.Unreadable {
+    Map<String, String> before = money();
+    CommandRun run = cuts("--keep");
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out())
+        .contains("Written into the workbooks")
+        .contains("on hand of \"red oak with a knot\" in 'sticks'");
+    assertThat(money()).isEqualTo(before);
+    assertThat(cuts().out()).contains("Nothing is to be cut.");
+    String job = text(JOB);
+    String shop = text(SHOP);
+    CommandRun again = cuts("--keep");
+    assertThat(again.status()).isEqualTo(2);
+    assertThat(again.err()).contains("it may be kept already");
+    assertThat(text(JOB)).isEqualTo(job);
+    assertThat(text(SHOP)).isEqualTo(shop);
+  }
+
+  /** What the job buys, costs and is charged. */
+  private Map<String, String> money() throws Loader.Unreadable {
+    Filled filled = filled();
+    Map<String, String> money = new LinkedHashMap<>();
+    for (String what :
+        List.of(
+            "material bought",
+            "material used",
+            "sticks bought of M 38",
+            "bought of M 112",
+            "sheets bought of G 25",
+            "cost of bought of B 4",
+            "profit")) {
+      money.put(what, filled.find(what).exact());
+    }
+    return money;
+  }
+
+  @Test
+  void all_but_new_rows_and_counts_stays_to_the_byte() throws IOException {
+    String shop = text(SHOP);
+    String job = text(JOB);
+    cuts("--keep");
+    assertThat(text(JOB)).startsWith(job);
+    assertThat(without(text(SHOP), "Saltmarsh Ferry Museum, "))
+        .isEqualTo(shop.replace("| 1       |", "| 0       |"));
+  }
+
+  private static String without(String text, String words) {
+    return text.lines()
+        .filter(line -> !line.contains(words))
+        .reduce("", (all, line) -> all + line + "\n");
+  }
+
+  @Test
+  void one_plan_is_kept_alone_and_an_offcut_goes_into_the_next_plan()
+      throws IOException, Loader.Unreadable {
+    cuts("--keep", "--plan", "lite");
+    assertThat(text(SHOP)).contains("\"glass\"").doesNotContain("Museum, ash cap");
+    assertThat(filled().find("sheets bought of G 25").exact()).isEqualTo("4");
+    Files.writeString(folder.resolve(JOB), text(JOB).replaceAll("(?s)page sheets\n.*", ""));
+    assertThat(
+            filled().find("offcut of lite stock \"Saltmarsh Ferry Museum, glass: 1: 7\"").exact())
+        .isEqualTo("yes");
+  }
+
+  @Test
+  void what_is_written_is_in_the_json_too() throws IOException {
+    JsonNode answer = new JsonMapper().readTree(cuts("--keep", "--json", "--plan", "rail").out());
+    assertThat(answer.at("/kept/0/change").asText()).contains("0 instead of 1");
+    assertThat(answer.at("/kept/0/file").asText()).endsWith(SHOP);
+  }
+
+  @Test
+  void a_file_that_was_changed_meanwhile_is_left_as_it_is() throws IOException {
+    Path first = Files.writeString(folder.resolve("a.batten"), "one");
+    Path second = Files.writeString(folder.resolve("b.batten"), "changed");
+    Map<SourceText, String> texts = new LinkedHashMap<>();
+    texts.put(SourceText.of(first.toString(), "one"), "two");
+    texts.put(SourceText.of(second.toString(), "as it was read"), "three");
+    assertThatThrownBy(() -> RevisedFiles.write(texts))
+        .isInstanceOf(SafeFile.NotWritten.class)
+        .hasMessageContaining("b.batten")
+        .hasMessageContaining("run it again");
+    assertThat(first).hasContent("one");
+    assertThat(second).hasContent("changed");
+  }
+
+  @Test
+  void the_mark_that_an_editor_puts_first_stays() throws IOException {
+    Path file = folder.resolve("a.batten");
+    Files.write(file, "\uFEFFone".getBytes(StandardCharsets.UTF_8));
+    RevisedFiles.write(Map.of(SourceText.of(file.toString(), "one"), "two"));
+    assertThat(Files.readString(file)).isEqualTo("\uFEFFtwo");
+  }
+
+  @Test
+  void rows_of_a_list_cannot_be_changed_and_nothing_is() throws IOException {
+    Files.writeString(
+        folder.resolve("rack.csv"),
+        "stick,moulding,length,on hand,offcut\nfrom the boat,ferry rail,1500 mm,1,true\n");
+    String shop =
+        text(SHOP)
+            .replaceAll(
+                "(?s)  rows of sticks\n.*?  rows of flaws\n.*?\n\n",
+                "  rows of sticks from \"rack.csv\"\n\n");
+    Files.writeString(folder.resolve(SHOP), shop);
+    CommandRun run = cuts("--keep");
+    assertThat(run.status()).as(run.err()).isEqualTo(2);
+    assertThat(run.err()).contains("rack.csv").contains("rows of sticks");
+    assertThat(text(SHOP)).isEqualTo(shop);
+  }
+
+  /** In this folder no file can be made, not even by one who may write everywhere. */
+  @Test
+  void where_one_file_cannot_be_written_the_others_are_as_before() throws IOException {
+    Path sealed = Path.of("/proc/version");
+    assumeTrue(Files.exists(sealed), "this needs a Linux machine: it has '/proc/version'");
+    Path first = Files.writeString(folder.resolve("a.batten"), "one");
+    Map<SourceText, String> texts = new LinkedHashMap<>();
+    texts.put(SourceText.of(first.toString(), "one"), "two");
+    texts.put(SourceText.of(sealed.toString(), Files.readString(sealed)), "three");
+    assertThatThrownBy(() -> RevisedFiles.write(texts))
+        .isInstanceOf(SafeFile.NotWritten.class)
+        .hasMessageContaining("'/proc/version' cannot be written");
+    assertThat(first).hasContent("one");
+  }
+}
