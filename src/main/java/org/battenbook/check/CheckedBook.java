@@ -23,6 +23,7 @@ import org.battenbook.syntax.Change;
 import org.battenbook.syntax.Formula;
 import org.battenbook.unit.Forms;
 import org.battenbook.unit.Shown;
+import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
@@ -156,6 +157,11 @@ public final class CheckedBook {
   /** A value of a spot as people read it: as it was written, or in the form of its place. */
   public Shown show(Spot spot, Value value) {
     return AsWritten.show(place(spot.place()), spot, value);
+  }
+
+  /** How a value that was reckoned from those of a place is shown, whatever is written there. */
+  public Shown showReckoned(Place place, Value value) {
+    return ShownValue.of(value, place(place).form());
   }
 
   /** The statement that decides a spot: its cell in a row, else the formula that holds. */

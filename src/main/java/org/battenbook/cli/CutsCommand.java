@@ -113,7 +113,7 @@ final class CutsCommand extends JobCommand {
 
   private static String noPlan(String name, List<String> names) {
     if (names.isEmpty()) {
-      return "the job has no plan; a workbook states one with 'stick plan' or 'sheet plan'";
+      return CutsReport.NO_PLAN;
     }
     String question = NearNames.question(name, names);
     return "no plan is called '%s'; %s"

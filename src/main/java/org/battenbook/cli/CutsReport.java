@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.battenbook.keep.Keeping;
 import org.battenbook.keep.OffcutName;
@@ -23,6 +24,11 @@ import org.battenbook.workbook.Verdict;
  * or sheet is cut into, and last what to buy and what to take from the rack.
  */
 final class CutsReport {
+  static final String NO_PLAN =
+      "the job has no plan; a workbook states one with 'stick plan' or 'sheet plan'";
+  private static final String NO_PARTS =
+      "nothing is to be cut: no part of a plan has a quantity, or all are cut already";
+
   private final Filled filled;
   private final Terminal terminal;
 
@@ -44,14 +50,14 @@ final class CutsReport {
         Ink.FAULT,
         plans.stream().flatMap(plan -> plan.broken().stream()).map(CutsReport::told).toList());
     if (plans.stream().allMatch(plan -> plan.materials().isEmpty())) {
-      line("  Nothing is to be cut.");
+      wrapped(plans.isEmpty() ? NO_PLAN : NO_PARTS);
       line("");
     }
     for (FilledPlan plan : plans) {
       plan.materials().forEach(material -> print(plan, material));
     }
     List<TakenStock> stock = plans.stream().flatMap(plan -> plan.stock().stream()).toList();
-    printList("To buy", Ink.HEADING, bought(stock));
+    printList("To buy", Ink.HEADING, toBuy(stock));
     printList("From the rack", Ink.HEADING, stored(stock));
     printList(
         "Standing cautions, for every job",
@@ -155,10 +161,7 @@ final class CutsReport {
   private void printStick(FilledPlan plan, List<Piece> alike) {
     Piece stick = alike.get(0);
     boolean merged = stick.cuts().stream().anyMatch(CutsReport::isLonger);
-    List<String> columns = new ArrayList<>(List.of("from", "to", "length", "label"));
-    if (stick.cuts().stream().anyMatch(cut -> cut.isYes("turned"))) {
-      columns.add("turned");
-    }
+    List<String> columns = withTurned(stick.cuts(), "from", "to", "length", "label");
     if (merged) {
       columns.add("longer");
     }
@@ -180,13 +183,23 @@ final class CutsReport {
         .collect(Collectors.joining("; "));
   }
 
+  /** Columns to print, and whether a part is turned where any is. */
+  private static List<String> withTurned(List<FilledRow> rows, String... columns) {
+    List<String> all = new ArrayList<>(List.of(columns));
+    if (rows.stream().anyMatch(row -> row.isYes("turned"))) {
+      all.add("turned");
+    }
+    return all;
+  }
+
   private static boolean isLonger(FilledRow cut) {
     return cut.number("longer").filter(longer -> longer.signum() > 0).isPresent();
   }
 
   private void printSheet(FilledPlan plan, Piece sheet) {
     printRows("cut", sheet.cuts(), List.of("runs", "at", "off", "panel across", "panel down"));
-    printRows("piece", sheet.pieces(), List.of("across", "down", "left", "top", "label"));
+    List<FilledRow> pieces = sheet.pieces();
+    printRows("piece", pieces, withTurned(pieces, "across", "down", "left", "top", "label"));
     List<FilledRow> kept = sheet.offcuts().stream().filter(row -> row.isYes("kept")).toList();
     for (FilledRow offcut : kept) {
       wrapped(
@@ -223,11 +236,26 @@ final class CutsReport {
     return isLonger(row) ? longer.exact() + " " + longer.unit() : "";
   }
 
-  private static List<String> bought(List<TakenStock> stock) {
-    return stock.stream()
-        .filter(one -> one.toBuy() > 0)
-        .map(one -> "%d of %s, %s%s".formatted(one.toBuy(), one.name(), one.size(), price(one)))
-        .toList();
+  private static List<String> toBuy(List<TakenStock> stock) {
+    List<TakenStock> bought = stock.stream().filter(one -> one.toBuy() > 0).toList();
+    List<String> lines = new ArrayList<>();
+    bought.forEach(
+        one ->
+            lines.add("%d of %s, %s%s".formatted(one.toBuy(), one.name(), one.size(), price(one))));
+    inAll(bought).ifPresent(lines::add);
+    return lines;
+  }
+
+  /** What several prices come to; plans may keep small different things, which have no sum. */
+  private static Optional<String> inAll(List<TakenStock> bought) {
+    List<FilledValue> prices = bought.stream().flatMap(one -> one.price().stream()).toList();
+    if (prices.size() < 2 || prices.stream().map(FilledValue::unit).distinct().count() > 1) {
+      return Optional.empty();
+    }
+    String what = prices.size() == bought.size() ? "in all" : "in all, of what has a price";
+    return prices.stream()
+        .reduce(FilledValue::plus)
+        .map(sum -> "%s: %s".formatted(what, sum.shown().text()));
   }
 
   private static String price(TakenStock stock) {

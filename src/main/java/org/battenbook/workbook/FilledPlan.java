@@ -2,9 +2,11 @@ package org.battenbook.workbook;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.battenbook.book.Column;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
+import org.battenbook.number.Rational;
 import org.battenbook.syntax.PlanSection.Cutting;
 
 /** A plan of a filled workbook, read from the tables that hold what comes of it. */
@@ -67,8 +69,23 @@ public final class FilledPlan {
     return FilledRow.of(filled, plan.table(what));
   }
 
-  /** Whether its stock has a price. */
-  boolean hasPrices() {
-    return plan.stock().column("price") != null;
+  /**
+   * Whether it takes the cheapest of a material: where any stock of it has a price, or where the
+   * plan speaks of none and counts. Else it takes the least.
+   */
+  boolean goesByPrice(String material) {
+    Column price = plan.stock().column("price");
+    if (price == null) {
+      return true;
+    }
+    return FilledRow.of(filled, plan.stock().table().key()).stream()
+        .filter(stock -> isOf(material, stock))
+        .map(stock -> stock.value(price).exactNumber().orElse(Rational.ZERO))
+        .anyMatch(number -> number.signum() > 0);
+  }
+
+  private boolean isOf(String material, FilledRow stock) {
+    Column column = plan.stock().column("material");
+    return column == null || stock.value(column).exact().equals(material);
   }
 }

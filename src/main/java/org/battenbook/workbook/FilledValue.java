@@ -6,6 +6,8 @@ import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.unit.Dimension;
 import org.battenbook.unit.Quantity;
 import org.battenbook.unit.Shown;
 import org.battenbook.value.ShownValue;
@@ -17,10 +19,18 @@ public final class FilledValue {
   private final Spot spot;
   private final Value value;
 
+  /** Whether it stands at its spot; else it is reckoned from what does. */
+  private final boolean stands;
+
   FilledValue(CheckedBook book, Spot spot, Value value) {
+    this(book, spot, value, true);
+  }
+
+  private FilledValue(CheckedBook book, Spot spot, Value value, boolean stands) {
     this.book = book;
     this.spot = spot;
     this.value = value;
+    this.stands = stands;
   }
 
   public Spot spot() {
@@ -48,7 +58,7 @@ public final class FilledValue {
 
   /** As people read it. */
   public Shown shown() {
-    return book.show(spot, value);
+    return stands ? book.show(spot, value) : book.showReckoned(spot.place(), value);
   }
 
   /**
@@ -80,8 +90,29 @@ public final class FilledValue {
       return this;
     }
     Quantity one = amount.quantity();
-    Quantity all = new Quantity(one.number().times(Rational.of(count)), one.dimension());
-    return new FilledValue(book, spot, new Value.Amount(all));
+    return reckoned(new Quantity(one.number().times(Rational.of(count)), one.dimension()));
+  }
+
+  /**
+   * With another quantity of its dimension, told as this one is; the value as it is where either is
+   * no quantity.
+   *
+   * @throws IllegalArgumentException when the other is of another dimension
+   */
+  public FilledValue plus(FilledValue other) {
+    if (!(value instanceof Value.Amount one) || !(other.value instanceof Value.Amount more)) {
+      return this;
+    }
+    Dimension dimension = one.quantity().dimension();
+    if (!more.quantity().dimension().equals(dimension)) {
+      throw new IllegalArgumentException("%s and %s have no sum".formatted(words(), other.words()));
+    }
+    Real sum = one.quantity().number().plus(more.quantity().number());
+    return reckoned(new Quantity(sum, dimension));
+  }
+
+  private FilledValue reckoned(Quantity quantity) {
+    return new FilledValue(book, spot, new Value.Amount(quantity), false);
   }
 
   /** Whether it is known only to within a bound. */

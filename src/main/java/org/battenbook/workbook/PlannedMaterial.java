@@ -53,8 +53,8 @@ public final class PlannedMaterial {
   }
 
   /**
-   * What is taken that is no offcut of an earlier job: its cost where any has one, else its size;
-   * its number where the plan speaks of no price.
+   * What is taken that is no offcut of an earlier job: its cost where any stock of the material has
+   * one, else its size; its number where the plan speaks of no price.
    */
   public Measure used() {
     FilledValue value = measured();
@@ -68,9 +68,8 @@ public final class PlannedMaterial {
   }
 
   private FilledValue measured() {
-    FilledValue price = total.value("price");
-    boolean isCost = !plan.hasPrices() || number(price).signum() > 0;
-    return isCost ? price : total.value(plan.isOfSticks() ? "stick length" : "sheet area");
+    String size = plan.isOfSticks() ? "stick length" : "sheet area";
+    return total.value(plan.goesByPrice(name()) ? "price" : size);
   }
 
   private static Rational number(FilledValue value) {

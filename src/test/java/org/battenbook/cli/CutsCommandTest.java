@@ -96,6 +96,7 @@ class CutsCommandTest {
     CommandRun asked = CommandRun.of("cuts", none, "--plan", "rail");
     assertThat(asked.status()).isEqualTo(2);
     assertThat(asked.err()).contains("the job has no plan");
+    assertThat(answer(0, none)).contains("the job has no plan; a workbook states one with");
     String faulty = slats("workbook \"Faulty\"\npage p\n  a = 1 in + 1 h\n");
     assertThat(CommandRun.of("cuts", faulty).status()).isEqualTo(3);
     assertThat(answer(3, faulty, "--json")).contains("\"plans\": []");
@@ -113,7 +114,7 @@ class CutsCommandTest {
     JsonNode job = new JsonMapper().readTree(answer(0, slats(SLATS), "--json"));
     assertThat(job.fieldNames())
         .toIterable()
-        .containsExactly("workbook", "file", "plans", "standing", "faults");
+        .containsExactly("workbook", "file", "plans", "standing", "faults", "kept");
     JsonNode plan = job.at("/plans/0");
     assertThat(plan.fieldNames())
         .toIterable()
@@ -127,7 +128,7 @@ class CutsCommandTest {
     assertThat(material.at("/used/unit").asText()).isEqualTo("USD");
     assertThat(plan.at("/stock/0/toBuy").asInt()).isEqualTo(1);
     assertThat(plan.at("/stock/0/fromRack").asInt()).isEqualTo(1);
-    assertThat(plan.at("/stock/0/price/shown").asText()).isEqualTo("3 USD");
+    assertThat(plan.at("/stock/0/price/shown").asText()).isEqualTo("3.00 USD");
     assertThat(lengthsOfCutsThatFit(material)).containsExactlyInAnyOrderElementsOf(asked());
   }
 
