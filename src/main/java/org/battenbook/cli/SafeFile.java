@@ -14,6 +14,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 
 /** Writes a file whole or not at all: beside its place first, then moved there in one step. */
 final class SafeFile {
@@ -57,10 +58,19 @@ final class SafeFile {
     Path beside = newBeside(place);
     try {
       fill(beside, content);
+      keepPermissions(place, beside);
       Files.move(
           beside, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(beside);
+    }
+  }
+
+  /** Who may read and write a file stays as it was, where the computer knows such a thing. */
+  private static void keepPermissions(Path earlier, Path later) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(earlier, PosixFileAttributeView.class);
+    if (view != null && Files.exists(earlier)) {
+      Files.setPosixFilePermissions(later, view.readAttributes().permissions());
     }
   }
 

@@ -7,6 +7,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -64,6 +67,15 @@ class SafeFileTest {
     SafeFile.write(link, out -> out.write(65));
     assertThat(link).isSymbolicLink();
     assertThat(real).hasContent("A");
+  }
+
+  @Test
+  void who_may_read_and_write_it_stays() throws IOException {
+    Path target = Files.writeString(folder.resolve("job.batten"), "earlier");
+    Set<PosixFilePermission> shared = PosixFilePermissions.fromString("rw-rw----");
+    Files.setPosixFilePermissions(target, shared);
+    SafeFile.write(target, out -> out.write(65));
+    assertThat(Files.getPosixFilePermissions(target)).isEqualTo(shared);
   }
 
   @Test
