@@ -146,8 +146,10 @@ public final class BookCheck implements Knowledge {
 
   private CheckedBook settled(
       Map<Place, CheckedPlace> inOrder, Map<Rule, CheckedFormula> messages) {
-    book.tables().forEach(this::checkOpening);
-    book.plans().forEach(this::checkPlan);
+    book.tables().forEach(table -> checkOpening(table, inOrder.keySet()));
+    book.plans().stream()
+        .filter(plan -> inOrder.keySet().containsAll(plan.needs()))
+        .forEach(this::checkPlan);
     ToleranceCheck.Settled settled =
         ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
     return new CheckedBook(book, this, shownForms.defaults(), keys, settled, messages);
@@ -290,18 +292,24 @@ public final class BookCheck implements Knowledge {
         : null;
   }
 
-  /** Rows are opened by a plain number. */
-  private void checkOpening(Table table) {
+  private void checkOpening(Table table, Set<Place> places) {
     for (RowOpening opening : table.openings()) {
-      Column upTo = opening.count() == null ? null : opening.count().upTo();
-      Kind kind = upTo == null ? Kind.UNKNOWN : checked(upTo).kind();
-      if (upTo != null && kind != Kind.UNKNOWN && !kind.equals(Kind.NUMBER)) {
-        diagnostics.fault(
-            "rows-not-by-count",
-            opening.statement(),
-            "'%s' is %s, and rows are opened by a count".formatted(upTo.words(), kind.words()),
-            "end it with a column of '%s' that says how many".formatted(opening.from()));
+      RowOpening.Count count = opening.count();
+      if (count != null && places.contains(count.upTo())) {
+        checkCount(opening, count.upTo());
       }
+    }
+  }
+
+  /** Rows are opened by a plain number. */
+  private void checkCount(RowOpening opening, Column upTo) {
+    Kind kind = checked(upTo).kind();
+    if (kind != Kind.UNKNOWN && !kind.equals(Kind.NUMBER)) {
+      diagnostics.fault(
+          "rows-not-by-count",
+          opening.statement(),
+          "'%s' is %s, and rows are opened by a count".formatted(upTo.words(), kind.words()),
+          "end it with a column of '%s' that says how many".formatted(opening.from()));
     }
   }
 
