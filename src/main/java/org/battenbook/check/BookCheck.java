@@ -66,9 +66,14 @@ public final class BookCheck implements Knowledge {
 
   private Set<Place> readUnderway = new HashSet<>();
   private final Map<FunctionKey, CheckedFunction> functions = new HashMap<>();
-  private final Set<FunctionDefinition> functionsUnderway = new LinkedHashSet<>();
+  private final Set<Span> functionsUnderway = new HashSet<>();
 
-  private record FunctionKey(FunctionDefinition definition, List<Kind> kinds) {}
+  /**
+   * A function for arguments of some kinds.
+   *
+   * @param definition where it stands
+   */
+  private record FunctionKey(Span definition, List<Kind> kinds) {}
 
   private BookCheck(Book book, Diagnostics diagnostics) {
     this.book = book;
@@ -337,7 +342,7 @@ public final class BookCheck implements Knowledge {
   private @Nullable CheckedFunction functionBody(
       FunctionDefinition definition, List<Kind> kinds, Diagnostics to) {
     Formula formula = definition.formula();
-    if (formula == null || !functionsUnderway.add(definition)) {
+    if (formula == null || !functionsUnderway.add(definition.span())) {
       return null;
     }
     Scope scope =
@@ -346,14 +351,14 @@ public final class BookCheck implements Knowledge {
             definition.parameters().stream().map(FunctionDefinition.Parameter::name).toList());
     CheckedFormula body = new CheckedFormula(formula, scope);
     new FormulaCheck(this, to, body, kinds).check(null);
-    functionsUnderway.remove(definition);
+    functionsUnderway.remove(definition.span());
     return new CheckedFunction(definition, body);
   }
 
   @Override
   public @Nullable CheckedFunction checkCall(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics to) {
-    FunctionKey key = new FunctionKey(definition, kinds);
+    FunctionKey key = new FunctionKey(definition.span(), kinds);
     CheckedFunction known = functions.get(key);
     if (known != null) {
       return known;
