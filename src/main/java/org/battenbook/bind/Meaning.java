@@ -1,5 +1,7 @@
 package org.battenbook.bind;
 
+import java.util.List;
+import org.battenbook.book.Line;
 import org.battenbook.book.Place;
 
 /** What a name means where it stands. */
@@ -14,6 +16,11 @@ public sealed interface Meaning {
   /** An argument of the function, counted from 0. */
   record Parameter(int index) implements Meaning {}
 
-  /** Nothing, or more than one thing. */
-  record Unclear(String code, String message, String repair) implements Meaning {}
+  /**
+   * Nothing, or more than one thing. Often a table or a setting of that name is asked for next, so
+   * {@link NameBinder#unclear} says what is wrong only where that is to be told.
+   *
+   * @param candidates the lines that it might mean
+   */
+  record Unclear(List<Line> candidates) implements Meaning {}
 }

@@ -11,6 +11,7 @@ import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
+import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
 import org.battenbook.syntax.Name;
@@ -72,24 +73,27 @@ public final class NameBinder {
         linesByName.getOrDefault(name.key(), List.of()).stream()
             .filter(line -> sees(scope, line))
             .toList();
-    if (found.size() == 1) {
-      return meaning(found.get(0), scope);
-    }
-    return found.isEmpty() ? missing(name, scope) : ambiguous(name, found);
+    return found.size() == 1 ? meaning(found.get(0), scope) : new Meaning.Unclear(found);
   }
 
-  private static Meaning ambiguous(Name name, List<Line> found) {
-    List<String> full = found.stream().map(line -> "'%s.%s'".formatted(line.page(), name)).toList();
-    return new Meaning.Unclear(
+  /** Tells what is wrong with a name that is {@link Meaning.Unclear} where it stands. */
+  public void unclear(Name name, Scope scope, Meaning.Unclear meaning, Diagnostics diagnostics) {
+    if (meaning.candidates().isEmpty()) {
+      String what = scope.table() == null ? "line" : "column or line";
+      diagnostics.fault(
+          "unknown-name",
+          name.span(),
+          "no %s is called '%s'".formatted(what, name),
+          repair(name, scope));
+      return;
+    }
+    List<String> full =
+        meaning.candidates().stream().map(line -> "'%s.%s'".formatted(line.page(), name)).toList();
+    diagnostics.fault(
         "ambiguous-name",
+        name.span(),
         "'%s' stands on more than one page".formatted(name),
         "write " + String.join(" or ", full));
-  }
-
-  private Meaning missing(Name name, Scope scope) {
-    String what = scope.table() == null ? "line" : "column or line";
-    return new Meaning.Unclear(
-        "unknown-name", "no %s is called '%s'".formatted(what, name), repair(name, scope));
   }
 
   private String repair(Name name, Scope scope) {

@@ -1,6 +1,7 @@
 package org.battenbook.book;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
@@ -34,8 +35,8 @@ final class ChangeAssembly {
     List<Line> found =
         book.pages().stream()
             .filter(page -> change.page() == null || page.name().key().equals(change.page().key()))
-            .flatMap(page -> page.lines().stream())
-            .filter(line -> line.name().key().equals(change.place().key()) && isSeen(change, line))
+            .flatMap(page -> Stream.ofNullable(page.line(change.place().key())))
+            .filter(line -> isSeen(change, line))
             .toList();
     if (found.size() > 1) {
       List<String> pages = found.stream().map(line -> line.page().toString()).toList();

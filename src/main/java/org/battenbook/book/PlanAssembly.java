@@ -62,7 +62,12 @@ final class PlanAssembly {
     Table table = book.table(stated.table().key());
     if (table == null) {
       List<String> tables = book.tables().stream().map(Table::toString).toList();
-      missing("no-such-table", stated.table(), "no table '%s' stands above this plan", tables);
+      missing(
+          "no-such-table",
+          stated.table(),
+          "no table '%s' stands above this plan",
+          tables,
+          "write that table above the plan");
       return null;
     }
     Map<String, Column> columns = new LinkedHashMap<>();
@@ -120,14 +125,17 @@ final class PlanAssembly {
           "no-such-column",
           name,
           "table '" + table + "' has no column '%s' above this plan",
-          columns);
+          columns,
+          "it has: " + String.join(", ", columns));
     }
     return column;
   }
 
-  private void missing(String code, Name name, String message, List<String> known) {
-    diagnostics.fault(
-        code, name.span(), message.formatted(name), NearNames.question(name.text(), known));
+  private void missing(
+      String code, Name name, String message, List<String> known, String otherwise) {
+    String question = NearNames.question(name.text(), known);
+    String repair = question.isEmpty() ? otherwise : question;
+    diagnostics.fault(code, name.span(), message.formatted(name), repair);
   }
 
   private Map<String, Line> settings(Page page, PlanSection section, PlanRoles roles) {

@@ -66,9 +66,14 @@ public final class BookCheck implements Knowledge {
 
   private Set<Place> readUnderway = new HashSet<>();
   private final Map<FunctionKey, CheckedFunction> functions = new HashMap<>();
-  private final Set<FunctionDefinition> functionsUnderway = new LinkedHashSet<>();
+  private final Set<Span> functionsUnderway = new HashSet<>();
 
-  private record FunctionKey(FunctionDefinition definition, List<Kind> kinds) {}
+  /**
+   * A function for arguments of some kinds.
+   *
+   * @param definition where it stands
+   */
+  private record FunctionKey(Span definition, List<Kind> kinds) {}
 
   private BookCheck(Book book, Diagnostics diagnostics) {
     this.book = book;
@@ -146,8 +151,10 @@ public final class BookCheck implements Knowledge {
 
   private CheckedBook settled(
       Map<Place, CheckedPlace> inOrder, Map<Rule, CheckedFormula> messages) {
-    book.tables().forEach(this::checkOpening);
-    book.plans().forEach(this::checkPlan);
+    book.tables().forEach(table -> checkOpening(table, inOrder.keySet()));
+    book.plans().stream()
+        .filter(plan -> inOrder.keySet().containsAll(plan.needs()))
+        .forEach(this::checkPlan);
     ToleranceCheck.Settled settled =
         ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
     return new CheckedBook(book, this, shownForms.defaults(), keys, settled, messages);
@@ -290,18 +297,24 @@ public final class BookCheck implements Knowledge {
         : null;
   }
 
-  /** Rows are opened by a plain number. */
-  private void checkOpening(Table table) {
+  private void checkOpening(Table table, Set<Place> places) {
     for (RowOpening opening : table.openings()) {
-      Column upTo = opening.count() == null ? null : opening.count().upTo();
-      Kind kind = upTo == null ? Kind.UNKNOWN : checked(upTo).kind();
-      if (upTo != null && kind != Kind.UNKNOWN && !kind.equals(Kind.NUMBER)) {
-        diagnostics.fault(
-            "rows-not-by-count",
-            opening.statement(),
-            "'%s' is %s, and rows are opened by a count".formatted(upTo.words(), kind.words()),
-            "end it with a column of '%s' that says how many".formatted(opening.from()));
+      RowOpening.Count count = opening.count();
+      if (count != null && places.contains(count.upTo())) {
+        checkCount(opening, count.upTo());
       }
+    }
+  }
+
+  /** Rows are opened by a plain number. */
+  private void checkCount(RowOpening opening, Column upTo) {
+    Kind kind = checked(upTo).kind();
+    if (kind != Kind.UNKNOWN && !kind.equals(Kind.NUMBER)) {
+      diagnostics.fault(
+          "rows-not-by-count",
+          opening.statement(),
+          "'%s' is %s, and rows are opened by a count".formatted(upTo.words(), kind.words()),
+          "end it with a column of '%s' that says how many".formatted(opening.from()));
     }
   }
 
@@ -329,7 +342,7 @@ public final class BookCheck implements Knowledge {
   private @Nullable CheckedFunction functionBody(
       FunctionDefinition definition, List<Kind> kinds, Diagnostics to) {
     Formula formula = definition.formula();
-    if (formula == null || !functionsUnderway.add(definition)) {
+    if (formula == null || !functionsUnderway.add(definition.span())) {
       return null;
     }
     Scope scope =
@@ -338,14 +351,14 @@ public final class BookCheck implements Knowledge {
             definition.parameters().stream().map(FunctionDefinition.Parameter::name).toList());
     CheckedFormula body = new CheckedFormula(formula, scope);
     new FormulaCheck(this, to, body, kinds).check(null);
-    functionsUnderway.remove(definition);
+    functionsUnderway.remove(definition.span());
     return new CheckedFunction(definition, body);
   }
 
   @Override
   public @Nullable CheckedFunction checkCall(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics to) {
-    FunctionKey key = new FunctionKey(definition, kinds);
+    FunctionKey key = new FunctionKey(definition.span(), kinds);
     CheckedFunction known = functions.get(key);
     if (known != null) {
       return known;

@@ -90,7 +90,7 @@ final class ReferenceCheck {
       return through(reference, new Target.Setting(setting.get()), kind, rest);
     }
     if (meaning instanceof Meaning.Unclear unclear) {
-      fault(unclear.code(), first.span(), unclear.message(), unclear.repair());
+      knowledge.binder().unclear(first, scope, unclear, diagnostics);
     }
     return Kind.UNKNOWN;
   }

@@ -94,9 +94,12 @@ final class CutsReport {
     if (material.isProven()) {
       return "proven: no plan takes less";
     }
-    return total.number("planned").equals(total.number("asked"))
+    if (!total.number("planned").equals(total.number("asked"))) {
+      return "%s of %s parts planned".formatted(total.shown("planned"), total.shown("asked"));
+    }
+    return total.shown("refused").isEmpty()
         ? "not proven: another plan may save up to " + total.shown("most saved")
-        : "%s of %s parts planned".formatted(total.shown("planned"), total.shown("asked"));
+        : "planned without what is refused above";
   }
 
   /** {@code stop at 15 7/8 in: 10 cuts: Heron, top and bottom (2), …}. */

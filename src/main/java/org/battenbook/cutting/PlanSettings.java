@@ -31,7 +31,8 @@ final class PlanSettings {
   long steps(long inUsualTime) throws NotPlannable {
     Rational time = number("planning time", USUAL_TIME);
     if (time.signum() <= 0 || time.compareTo(MOST_TIME) > 0) {
-      throw new NotPlannable("a planning time is more than nothing, and no more than 12 h");
+      throw new NotPlannable(
+          "a planning time is more than nothing, and no more than 12 h: say one such as 10 s");
     }
     return time.dividedBy(USUAL_TIME).times(Rational.of(inUsualTime)).floor().longValueExact();
   }
@@ -47,6 +48,6 @@ final class PlanSettings {
         && amount.quantity().number() instanceof Rational exact) {
       return exact;
     }
-    throw new NotPlannable("its %s is not known exactly".formatted(setting));
+    throw new NotPlannable("its %s is not known exactly: write it as a number".formatted(setting));
   }
 }

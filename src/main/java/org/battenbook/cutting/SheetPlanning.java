@@ -65,7 +65,7 @@ final class SheetPlanning {
         planned.tooLarge().forEach(p -> remarks.tooLarge(called.getOrDefault(p.label(), "")));
         planned
             .missing()
-            .forEach(p -> remarks.missing(called.getOrDefault(p.label(), ""), p.count()));
+            .forEach(p -> remarkMissing(job, p, called.getOrDefault(p.label(), ""), remarks));
         totals.add(material, remarks, planned.proven(), planned.used(), planned.bound());
         rows.add(material, planned);
       } else if (!remarks.isEmpty()) {
@@ -77,6 +77,21 @@ final class SheetPlanning {
     } catch (IllegalArgumentException refusal) {
       remarks.refused(String.valueOf(refusal.getMessage()));
       totals.addNone(material, remarks);
+    }
+  }
+
+  /** Where there is any number of a sheet that holds a part, only rounds of cuts can be missing. */
+  private static void remarkMissing(SheetJob job, SheetPart part, String called, Remarks remarks) {
+    boolean enough =
+        job.stocks().stream().anyMatch(one -> one.onHand().isEmpty() && one.holds(part));
+    if (enough && job.stages().isPresent()) {
+      int rounds = job.stages().getAsInt();
+      remarks.refused(
+          called,
+          "no sheet has room for it in %d round%s of parallel cuts: allow more"
+              .formatted(rounds, rounds == 1 ? "" : "s"));
+    } else {
+      remarks.missing(called, part.count());
     }
   }
 
@@ -104,7 +119,7 @@ final class SheetPlanning {
     return asked;
   }
 
-  private List<SheetStock> stocks(Material material, Remarks remarks) {
+  private List<SheetStock> stocks(Material material, Remarks remarks) throws NotPlannable {
     StockPrices prices = new StockPrices(stock, material, row -> area(stock, row));
     List<SheetStock> stocks = new ArrayList<>();
     for (int row : material.stock()) {
@@ -127,6 +142,7 @@ final class SheetPlanning {
         remarks.refused(String.valueOf(refusal.getMessage()));
       }
     }
+    prices.refuseNone(stocks);
     return stocks;
   }
 
@@ -134,17 +150,29 @@ final class SheetPlanning {
   private Rational kerf(Material material) throws NotPlannable {
     Rational widest = Rational.ZERO;
     for (int row : material.stock()) {
-      Rational kerf = length(stock, row, "kerf");
+      Rational kerf = kerf(row);
       widest = kerf.compareTo(widest) > 0 ? kerf : widest;
     }
     return widest;
   }
 
+  private Rational kerf(int row) throws NotPlannable {
+    try {
+      return stock.notNegative(row, "kerf");
+    } catch (NotPlannable refusal) {
+      throw new NotPlannable("stock '%s': %s".formatted(stock.name(row), refusal.reason()));
+    }
+  }
+
   /** How many rounds of parallel cuts there may be; none said, or 0, is any number. */
   private OptionalInt stages() throws NotPlannable {
     Rational stages = settings.number("stages", Rational.ZERO);
-    return stages.signum() == 0
-        ? OptionalInt.empty()
-        : OptionalInt.of(stages.floor().intValueExact());
+    if (stages.signum() < 0 || !stages.isWhole()) {
+      throw new NotPlannable(
+          "%s stages are none: say how many rounds of cuts there may be, or 0 for any number"
+              .formatted(stages));
+    }
+    boolean isAny = stages.signum() == 0 || stages.compareTo(Rational.of(Integer.MAX_VALUE)) > 0;
+    return isAny ? OptionalInt.empty() : OptionalInt.of((int) stages.longNumerator());
   }
 }

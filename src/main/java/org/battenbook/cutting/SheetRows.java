@@ -6,7 +6,6 @@ import org.battenbook.book.PlannedRows;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.Sheet;
 import org.battenbook.plan.SheetPlan;
-import org.battenbook.unit.Dimension;
 
 /** Writes sheets, their pieces, cuts and offcuts as rows. */
 final class SheetRows {
@@ -89,6 +88,6 @@ final class SheetRows {
   }
 
   private static String length(Rational length) {
-    return Size.text(length, Dimension.LENGTH);
+    return Size.length(length);
   }
 }

@@ -4,6 +4,7 @@ import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.Table;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
@@ -23,6 +24,10 @@ final class SourceRows {
 
   int count() {
     return source.table().rowCount();
+  }
+
+  Table table() {
+    return source.table();
   }
 
   String name(int row) {
@@ -54,7 +59,10 @@ final class SourceRows {
     }
     Value value = results.value(new Spot(column, row));
     if (!value.isKnown()) {
-      throw new NotPlannable("its %s is not worked out".formatted(column.name()));
+      throw new NotPlannable(
+          "its %s is not known: fill in %s"
+              .formatted(
+                  column.name(), column.isGiven() ? "that cell" : "what it is worked out from"));
     }
     return value;
   }
@@ -78,6 +86,19 @@ final class SourceRows {
   }
 
   /**
+   * A quantity of a row, nothing where no column says it.
+   *
+   * @throws NotPlannable where it is not known, or not exactly, or below zero
+   */
+  Rational notNegative(int row, String role) throws NotPlannable {
+    Rational number = number(row, role, Rational.ZERO);
+    if (number.signum() < 0) {
+      throw new NotPlannable("its %s is below zero: correct it, or say 0".formatted(said(role)));
+    }
+    return number;
+  }
+
+  /**
    * How many.
    *
    * @throws NotPlannable where it is no whole number, is below zero or past all bounds
@@ -85,8 +106,14 @@ final class SourceRows {
   int count(int row, String role) throws NotPlannable {
     Rational number = number(row, role, Rational.ZERO);
     boolean counts = number.isWhole() && number.signum() >= 0;
-    if (!counts || !number.isSmall() || number.longNumerator() > Integer.MAX_VALUE) {
-      throw new NotPlannable("its %s is %s, and that is no count".formatted(said(role), number));
+    if (!counts) {
+      throw new NotPlannable(
+          "its %s is %s, and that is no count: round it to a whole number, 0 or more"
+              .formatted(said(role), number));
+    }
+    if (!number.isSmall() || number.longNumerator() > Integer.MAX_VALUE) {
+      throw new NotPlannable(
+          "its %s is %s, and so many are never planned: correct it".formatted(said(role), number));
     }
     return (int) number.longNumerator();
   }

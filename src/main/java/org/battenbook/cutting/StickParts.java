@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.battenbook.number.Rational;
+import org.battenbook.plan.Demand;
 import org.battenbook.plan.MatchedSet;
 import org.battenbook.plan.Part;
 import org.battenbook.plan.SawStop;
@@ -53,13 +54,21 @@ final class StickParts {
     Rational leastNest = null;
     Rational mostNest = Rational.ZERO;
     for (int row : material.parts()) {
-      Rational ownKerf = rows.number(row, "kerf", Rational.ZERO);
-      Rational nest = rows.number(row, "nests by", Rational.ZERO);
+      Rational ownKerf = lost(row, "kerf");
+      Rational nest = lost(row, "nests by");
       kerf = ownKerf.compareTo(kerf) > 0 ? ownKerf : kerf;
       leastNest = leastNest == null || nest.compareTo(leastNest) < 0 ? nest : leastNest;
       mostNest = nest.compareTo(mostNest) > 0 ? nest : mostNest;
     }
     return new StickRules(kerf, mostNest.equals(leastNest) ? mostNest : Rational.ZERO);
+  }
+
+  private Rational lost(int row, String role) throws NotPlannable {
+    try {
+      return rows.notNegative(row, role);
+    } catch (NotPlannable refusal) {
+      throw new NotPlannable("%s: %s".formatted(rows.called(row), refusal.reason()));
+    }
   }
 
   private void ask(int row, List<Asked> asked) {
@@ -139,7 +148,7 @@ final class StickParts {
       boolean sameSets = !rows.says("sets") || rows.count(one.row(), "sets") == sets;
       if (sets == 0 || !sameSets || one.part().count() % sets != 0) {
         throw new NotPlannable(
-            "%d of \"%s\" do not make up %d sets"
+            "%d of \"%s\" do not make up %d sets: ask for as many as the sets, or some times so many"
                 .formatted(one.part().count(), one.part().label(), sets));
       }
     }
@@ -151,9 +160,9 @@ final class StickParts {
   }
 
   /** What a part, or a matched set, is called by people. */
-  String called(String label) {
-    Integer row = rowOf.get(label);
-    return row == null ? label : rows.called(row);
+  String called(Demand asked) {
+    Integer row = asked instanceof MatchedSet ? null : rowOf.get(asked.label());
+    return row == null ? "the matched set " + asked.label() : rows.called(row);
   }
 
   boolean isEmpty() {

@@ -80,8 +80,8 @@ final class StickPlanning {
             asked.rules());
     StickPlan planned =
         planning.plan(job, settings.steps(StickPlanner.USUAL_STEPS), plan, material);
-    planned.tooLong().forEach(part -> remarks.tooLarge(asked.called(part.label())));
-    planned.missing().forEach(part -> remarks.missing(asked.called(part.label()), part.count()));
+    planned.tooLong().forEach(part -> remarks.tooLarge(asked.called(part)));
+    planned.missing().forEach(part -> remarks.missing(asked.called(part), part.count()));
     return planned;
   }
 

@@ -16,8 +16,12 @@ final class StickStock {
     this.prices = new StockPrices(rows, material, row -> rows.number(row, "length", Rational.ZERO));
   }
 
-  /** All stock of a material; rows that cannot be planned with are remarked on. */
-  List<Stock> of(Material material, Remarks remarks) {
+  /**
+   * All stock of a material; rows that cannot be planned with are remarked on.
+   *
+   * @throws NotPlannable where there is none
+   */
+  List<Stock> of(Material material, Remarks remarks) throws NotPlannable {
     List<Stock> stocks = new ArrayList<>();
     for (int row : material.stock()) {
       try {
@@ -30,6 +34,7 @@ final class StickStock {
         remarks.refused(String.valueOf(refusal.getMessage()));
       }
     }
+    prices.refuseNone(stocks);
     return stocks;
   }
 

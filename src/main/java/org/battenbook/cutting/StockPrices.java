@@ -1,5 +1,6 @@
 package org.battenbook.cutting;
 
+import java.util.List;
 import java.util.OptionalInt;
 import org.battenbook.number.Rational;
 
@@ -21,22 +22,42 @@ final class StockPrices {
   StockPrices(SourceRows rows, Material material, Size size) {
     this.rows = rows;
     this.size = size;
-    this.isPriced = material.stock().stream().anyMatch(this::hasPrice);
+    this.isPriced = material.stock().stream().anyMatch(row -> sign(row) > 0);
   }
 
-  private boolean hasPrice(int row) {
+  /** Of its price; none that is known is 0. */
+  private int sign(int row) {
     try {
-      return rows.number(row, "price", Rational.ONE).signum() > 0;
+      return rows.number(row, "price", Rational.ONE).signum();
     } catch (NotPlannable unknown) {
-      return false;
+      return 0;
     }
   }
 
   Rational cost(int row) throws NotPlannable {
+    if (sign(row) < 0) {
+      throw new NotPlannable("its price is below zero: correct it, or say 0");
+    }
     if (rows.yes(row, "offcut", false)) {
       return Rational.ZERO;
     }
-    return isPriced ? rows.number(row, "price", Rational.ONE) : size.of(row);
+    if (!isPriced) {
+      return size.of(row);
+    }
+    Rational price = rows.number(row, "price", Rational.ONE);
+    if (price.signum() == 0 && !isLimited(row)) {
+      throw new NotPlannable(
+          "it has no price, and other stock has one: give it one, or say how many are on hand");
+    }
+    return price;
+  }
+
+  /** Without any stock, that is what is wrong, whatever the size of the parts. */
+  void refuseNone(List<?> stocks) throws NotPlannable {
+    if (stocks.isEmpty()) {
+      throw new NotPlannable(
+          "no stock of it can be taken: write what there is into '%s'".formatted(rows.table()));
+    }
   }
 
   /** How many there are; empty where any number can be had. */

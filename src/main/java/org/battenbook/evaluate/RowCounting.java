@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Book;
@@ -37,6 +38,16 @@ public final class RowCounting {
    */
   public static OpenedRows count(Results results, Diagnostics diagnostics) {
     return new RowCounting(results, diagnostics).count();
+  }
+
+  /** The columns that say how many rows are opened. */
+  public static List<Place> counts(Book book) {
+    return openings(book).stream()
+        .map(RowOpening::count)
+        .filter(Objects::nonNull)
+        .<Place>map(RowOpening.Count::upTo)
+        .distinct()
+        .toList();
   }
 
   /** All that says which rows are opened or planned. */

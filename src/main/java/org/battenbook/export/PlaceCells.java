@@ -156,7 +156,8 @@ final class PlaceCells {
   SheetCell readFrom(Spot spot, Address own, Address at) {
     CheckedPlace checked = book.place(spot.place());
     Value value = results.value(spot);
-    CellContent content = CellContents.of(value, checked.form());
+    CellContent content =
+        book.staysEmpty(spot) ? new CellContent.Words("") : CellContents.of(value, checked.form());
     CellContent read = new CellContent.Formula(own.seenFrom(at.sheet()), false, content);
     return new SheetCell(
         at.row(), at.column(), read, Look.WORKED_OUT, format(checked, value, content), "");

@@ -163,7 +163,7 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
 
   /** What a line gives: a text in such a place may have holes. */
   private Expression result(ExpressionContext tree) {
-    ParseTree only = only(tree);
+    ParseTree only = GrammarRun.only(tree);
     if (only instanceof LiteralTextContext text) {
       return text(text.TEXT().getSymbol(), true);
     }
@@ -177,12 +177,9 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
     return visit(tree);
   }
 
-  private static ParseTree only(ParseTree tree) {
-    ParseTree at = tree;
-    while (at.getChildCount() == 1 && at.getChild(0) instanceof ParserRuleContext) {
-      at = at.getChild(0);
-    }
-    return at;
+  @Override
+  public Expression visit(ParseTree tree) {
+    return super.visit(GrammarRun.only(tree));
   }
 
   @Override

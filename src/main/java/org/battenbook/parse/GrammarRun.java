@@ -11,8 +11,10 @@ import org.antlr.v4.runtime.RecognitionException;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
+import org.antlr.v4.runtime.tree.ParseTree;
 import org.battenbook.parse.generated.WorkbookParser;
 import org.battenbook.parse.generated.WorkbookParser.HeadingsContext;
+import org.battenbook.parse.generated.WorkbookParser.PrimaryContext;
 import org.battenbook.parse.generated.WorkbookParser.SoleFormulaContext;
 import org.battenbook.parse.generated.WorkbookParser.StatementContext;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +39,18 @@ final class GrammarRun {
   /** The tree of the headings over rows; absent, with a fault, where they are none. */
   static @Nullable HeadingsContext headings(LineTokens line, LineFaults faults) {
     return run(line, faults, WorkbookParser::headings);
+  }
+
+  /**
+   * What a tree comes down to where no operator stands in it: the grammar has a level for each rank
+   * of operators, and most have none.
+   */
+  static ParseTree only(ParseTree tree) {
+    ParseTree at = tree;
+    while (at.getChildCount() == 1 && !(at instanceof PrimaryContext)) {
+      at = at.getChild(0);
+    }
+    return at;
   }
 
   private static <T extends ParserRuleContext> @Nullable T run(

@@ -44,9 +44,13 @@ final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
     tree.accept(new TwoReadings(source, faults));
   }
 
+  /** Levels without an operator are passed over: nothing in them reads in two ways. */
   @Override
-  protected boolean shouldVisitNextChild(RuleNode node, @Nullable Void soFar) {
-    return !faults.any();
+  public @Nullable Void visitChildren(RuleNode node) {
+    for (int i = 0; i < node.getChildCount() && !faults.any(); i++) {
+      GrammarRun.only(node.getChild(i)).accept(this);
+    }
+    return null;
   }
 
   @Override

@@ -54,7 +54,9 @@ final class Block {
   static Block joined(Direction cut, Block first, Block second) {
     boolean beside = cut == Direction.DOWN;
     int[] counts = first.counts.clone();
-    Arrays.setAll(counts, i -> counts[i] + second.counts[i]);
+    for (int i = 0; i < counts.length; i++) {
+      counts[i] += second.counts[i];
+    }
     return new Block(
         beside ? first.across + second.across : Math.max(first.across, second.across),
         beside ? Math.max(first.down, second.down) : first.down + second.down,
@@ -67,7 +69,11 @@ final class Block {
 
   /** How many pieces it has. */
   int pieces() {
-    return Arrays.stream(counts).sum();
+    int pieces = 0;
+    for (int count : counts) {
+      pieces += count;
+    }
+    return pieces;
   }
 
   /** What of it no piece covers. */

@@ -127,14 +127,19 @@ final class BlockPool {
 
   /** Pairs of two choices, joined where a sheet holds them; their front is made when one is. */
   private final class Joined implements BlockFront.Pairs {
-    private final PackedCounts pieces;
+    private final BlockFront some;
+    private final BlockFront others;
     private final long area;
+
+    /** Not asked for by the many pairs that no sheet holds. */
+    private @Nullable PackedCounts pieces;
+
     private @Nullable BlockFront front;
 
     Joined(BlockFront some, BlockFront others) {
-      this.pieces = some.pieces.plus(others.pieces);
+      this.some = some;
+      this.others = others;
       this.area = some.area() + others.area();
-      this.front = fronts.get(pieces);
     }
 
     @Override
@@ -143,7 +148,17 @@ final class BlockPool {
       long across = beside ? first.across + second.across : Math.max(first.across, second.across);
       long down = beside ? Math.max(first.down, second.down) : first.down + second.down;
       boolean isTight = across * down - area <= mostWaste;
-      if (isTight && isHeld(across, down) && (front == null || front.misses(across, down))) {
+      if (isTight && isHeld(across, down)) {
+        offer(across, down, cut, first, second);
+      }
+    }
+
+    private void offer(long across, long down, Direction cut, Block first, Block second) {
+      if (pieces == null) {
+        pieces = some.pieces.plus(others.pieces);
+        front = fronts.get(pieces);
+      }
+      if (front == null || front.misses(across, down)) {
         Block block = Block.joined(cut, first, second);
         front = front(pieces, block.pieces());
         front.add(block);

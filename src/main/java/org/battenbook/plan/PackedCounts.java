@@ -1,7 +1,6 @@
 package org.battenbook.plan;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /**
  * How many of each of some things, in a few words of 64 bits, so that two are added, and compared
@@ -69,7 +68,12 @@ final class PackedCounts {
   }
 
   boolean isNothing() {
-    return Arrays.stream(words).allMatch(word -> word == 0);
+    for (long word : words) {
+      if (word != 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether both together are no more than there is at most. */
@@ -95,9 +99,11 @@ final class PackedCounts {
 
   /** Both together, where they may join. */
   PackedCounts plus(PackedCounts that) {
-    return new PackedCounts(
-        fields,
-        IntStream.range(0, words.length).mapToLong(i -> words[i] + that.words[i]).toArray());
+    long[] both = words.clone();
+    for (int i = 0; i < both.length; i++) {
+      both[i] += that.words[i];
+    }
+    return new PackedCounts(fields, both);
   }
 
   /** One more of a thing of which there can be one more. */
@@ -109,9 +115,11 @@ final class PackedCounts {
 
   /** Without some that are within it. */
   PackedCounts minus(PackedCounts that) {
-    return new PackedCounts(
-        fields,
-        IntStream.range(0, words.length).mapToLong(i -> words[i] - that.words[i]).toArray());
+    long[] left = words.clone();
+    for (int i = 0; i < left.length; i++) {
+      left[i] -= that.words[i];
+    }
+    return new PackedCounts(fields, left);
   }
 
   @Override

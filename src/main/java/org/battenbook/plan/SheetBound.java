@@ -73,6 +73,17 @@ final class SheetBound {
     }
   }
 
+  /** Both sides of each kind, stretched by one function. */
+  private static final class Stretched {
+    final long[] across;
+    final long[] down;
+
+    Stretched(SheetInstance instance, DualFeasible function) {
+      this.across = Arrays.stream(instance.across).map(function::of).toArray();
+      this.down = Arrays.stream(instance.down).map(function::of).toArray();
+    }
+  }
+
   private SheetBound(SheetInstance instance) {
     this.instance = instance;
     this.width = Arrays.stream(instance.widths).max().orElse(1);
@@ -107,9 +118,13 @@ final class SheetBound {
     long[] best = new long[instance.kinds()];
     long most = 1;
     double mostSheets = -1;
+    List<Stretched> stretchedOverHeight =
+        overHeight.stream().map(down -> new Stretched(instance, down)).toList();
     for (DualFeasible across : overWidth) {
-      for (DualFeasible down : overHeight) {
-        long[] worths = worths(across, down);
+      Stretched stretched = new Stretched(instance, across);
+      for (int i = 0; i < overHeight.size(); i++) {
+        DualFeasible down = overHeight.get(i);
+        long[] worths = worths(stretched, stretchedOverHeight.get(i));
         double sheets = sheets(worths) / across.most() / down.most();
         if (sheets > mostSheets) {
           mostSheets = sheets;
@@ -131,20 +146,22 @@ final class SheetBound {
     return sum;
   }
 
-  private long[] worths(DualFeasible across, DualFeasible down) {
-    return IntStream.range(0, instance.kinds())
-        .mapToLong(kind -> worth(kind, across, down))
-        .toArray();
+  private long[] worths(Stretched across, Stretched down) {
+    long[] worths = new long[instance.kinds()];
+    for (int kind = 0; kind < worths.length; kind++) {
+      worths[kind] = worth(kind, across, down);
+    }
+    return worths;
   }
 
   /** A piece that may be turned is worth the less of its two ways, of those that fit. */
-  private long worth(int kind, DualFeasible across, DualFeasible down) {
+  private long worth(int kind, Stretched across, Stretched down) {
     long x = instance.across[kind];
     long y = instance.down[kind];
     boolean fits = x <= width && y <= height;
-    long straight = fits ? across.of(x) * down.of(y) : Long.MAX_VALUE;
+    long straight = fits ? across.across[kind] * down.down[kind] : Long.MAX_VALUE;
     boolean fitsTurned = instance.turns[kind] && y <= width && x <= height;
-    return Math.min(straight, fitsTurned ? across.of(y) * down.of(x) : Long.MAX_VALUE);
+    return Math.min(straight, fitsTurned ? across.down[kind] * down.across[kind] : Long.MAX_VALUE);
   }
 
   private List<DualFeasible> functions(long whole) {

@@ -26,7 +26,7 @@ public record SheetJob(
   public SheetJob {
     parts = List.copyOf(parts);
     stocks = List.copyOf(stocks);
-    Refusal.unless(kerf.signum() >= 0, "the kerf is below zero");
+    Refusal.unless(kerf.signum() >= 0, "the kerf is below zero: correct it, or say 0");
     Refusal.unless(stages.orElse(1) > 0, "sheets are cut in one stage at least");
     refuseMore("parts", parts.size(), MOST_KINDS);
     refuseMore("kinds of stock", stocks.size(), MOST_KINDS);
@@ -35,6 +35,7 @@ public record SheetJob(
 
   private static void refuseMore(String what, long count, int most) {
     Refusal.unless(
-        count <= most, count + " " + what + " are more than the " + most + " of one plan");
+        count <= most,
+        count + " " + what + " are more than the " + most + " of one plan: plan them in turn");
   }
 }

@@ -16,8 +16,10 @@ public record SheetPart(String label, Rational across, Rational down, int count,
   public SheetPart {
     Refusal.unless(
         across.signum() > 0 && down.signum() > 0,
-        "a side of part '" + label + "' is not above zero");
-    Refusal.unless(count >= 0, "part '" + label + "' is asked for " + count + " times");
+        "a side of part '" + label + "' is not above zero: correct it, or ask for none");
+    Refusal.unless(
+        count >= 0,
+        "part '" + label + "' is asked for " + count + " times: say how many, or 0 for none");
   }
 
   SheetPart times(int otherCount) {

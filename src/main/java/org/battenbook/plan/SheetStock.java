@@ -25,14 +25,19 @@ public record SheetStock(
   public SheetStock {
     Refusal.unless(
         across.signum() > 0 && down.signum() > 0,
-        "a side of stock '" + label + "' is not above zero");
-    Refusal.unless(cost.signum() >= 0, "the cost of stock '" + label + "' is below zero");
-    Refusal.unless(onHand.orElse(0) >= 0, "of stock '" + label + "' there are fewer than none");
+        "a side of stock '" + label + "' is not above zero: correct it, or leave that stock out");
+    Refusal.unless(
+        cost.signum() >= 0,
+        "the cost of stock '" + label + "' is below zero: correct it, or say 0");
+    Refusal.unless(
+        onHand.orElse(0) >= 0,
+        "of stock '" + label + "' there are fewer than none: say how many, or 0");
     Refusal.unless(
         cost.signum() > 0 || onHand.isPresent(),
         "stock '" + label + "' costs nothing: say how many are on hand");
     Refusal.unless(
-        leastOffcut.signum() >= 0, "the least offcut of stock '" + label + "' is below zero");
+        leastOffcut.signum() >= 0,
+        "the least offcut of stock '" + label + "' is below zero: correct it, or say 0");
   }
 
   /** Any number of sheets, each at a cost, with no trims; every offcut is kept. */
@@ -45,6 +50,16 @@ public record SheetStock(
   public static SheetStock kept(String label, Rational across, Rational down, int onHand) {
     return new SheetStock(
         label, across, down, Rational.ZERO, OptionalInt.of(onHand), SheetTrims.NONE, Rational.ZERO);
+  }
+
+  /** Whether a part lies within it, turned if it may be. */
+  public boolean holds(SheetPart part) {
+    return holds(part.across(), part.down())
+        || (part.mayTurn() && holds(part.down(), part.across()));
+  }
+
+  private boolean holds(Rational partAcross, Rational partDown) {
+    return partAcross.compareTo(usableAcross()) <= 0 && partDown.compareTo(usableDown()) <= 0;
   }
 
   /** What the trims leave of it across. */

@@ -15,17 +15,20 @@ public final class TextKey {
 
   /** The key of a text: two texts are the same to the language when their keys are equal. */
   public static String of(String text) {
-    int length = text.length();
-    boolean last = true;
-    for (int i = 0; i < length; i++) {
+    boolean space = !text.isEmpty();
+    boolean upper = false;
+    for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      boolean letter = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-      if (!letter && (c != ' ' || last || i == length - 1)) {
+      if (c < ' ' || c > '~' || (c == ' ' && space)) {
         return keyOf(text);
       }
-      last = c == ' ';
+      space = c == ' ';
+      upper |= c >= 'A' && c <= 'Z';
     }
-    return text;
+    if (space) {
+      return keyOf(text);
+    }
+    return upper ? text.toLowerCase(Locale.ROOT) : text;
   }
 
   private static String keyOf(String text) {

@@ -8,23 +8,23 @@ import org.battenbook.number.Rational;
  *
  * @param symbol the base unit: {@code in}, {@code lb}, {@code USD}
  * @param noun what it is in words: {@code length}, {@code money in USD}
+ * @param rank its place within a product
  */
-record Base(String symbol, String noun) implements Comparable<Base> {
-  static final Base MASS = new Base("lb", "mass");
-  static final Base LENGTH = new Base("in", "length");
-  static final Base TIME = new Base("h", "time");
-  static final Base ANGLE = new Base("deg", "angle");
-  static final Base TEMPERATURE_DIFFERENCE = new Base("K", "temperature difference");
+record Base(String symbol, String noun, int rank) implements Comparable<Base> {
+  static final Base MASS = new Base("lb", "mass", 1);
+  static final Base LENGTH = new Base("in", "length", 2);
+  static final Base TIME = new Base("h", "time", 3);
+  static final Base ANGLE = new Base("deg", "angle", 4);
+  static final Base TEMPERATURE_DIFFERENCE = new Base("K", "temperature difference", 5);
 
-  /** The order within a product; money stands before all of them. */
-  private static final List<Base> ORDER =
-      List.of(MASS, LENGTH, TIME, ANGLE, TEMPERATURE_DIFFERENCE);
+  /** Money stands before all others, one currency after the other by its code. */
+  private static final int MONEY = 0;
 
   /** Money of a currency, or of none. */
   static Base money(String currency) {
     String noun =
         currency.equals(Dimension.NO_CURRENCY) ? "money of no currency" : "money in " + currency;
-    return new Base(currency, noun);
+    return new Base(currency, noun, MONEY);
   }
 
   /** The unit that its numbers are kept in. */
@@ -33,7 +33,7 @@ record Base(String symbol, String noun) implements Comparable<Base> {
   }
 
   boolean isMoney() {
-    return !ORDER.contains(this);
+    return rank == MONEY;
   }
 
   /** In words with a power from 1 up: {@code length}, {@code area}, {@code length^4}. */
@@ -46,7 +46,6 @@ record Base(String symbol, String noun) implements Comparable<Base> {
 
   @Override
   public int compareTo(Base that) {
-    int place = Integer.compare(ORDER.indexOf(this), ORDER.indexOf(that));
-    return place != 0 ? place : symbol.compareTo(that.symbol);
+    return rank != that.rank ? Integer.compare(rank, that.rank) : symbol.compareTo(that.symbol);
   }
 }

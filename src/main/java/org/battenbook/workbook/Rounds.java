@@ -1,11 +1,13 @@
 package org.battenbook.workbook;
 
+import java.util.List;
 import java.util.Optional;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
 import org.battenbook.book.Column;
 import org.battenbook.book.FollowedFiles;
 import org.battenbook.book.OpenedRows;
+import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.BookCheck;
 import org.battenbook.check.CheckedBook;
@@ -44,22 +46,13 @@ final class Rounds {
   OpenedRows opened() {
     OpenedRows opened = OpenedRows.NONE_YET;
     Draft draft = assembled(opened);
-    if (draft.book().plans().isEmpty()
-        && draft.book().tables().stream().allMatch(table -> table.openings().isEmpty())) {
-      return opened.settled();
+    Optional<OpenedRows> next = next(draft, opened);
+    while (next.isPresent() && !next.get().areSettled()) {
+      opened = next.get();
+      draft = assembled(opened);
+      next = next(draft, opened);
     }
-    Optional<Results> results = filled(draft);
-    while (results.isPresent()) {
-      OpenedRows counted = RowCounting.count(results.get(), counting).with(opened.planned());
-      boolean isCounted = counted.equals(opened);
-      OpenedRows next = isCounted ? counted.with(planning.plan(results.get())) : counted;
-      if (isCounted && (next.equals(opened) || !readsPlans(results.get()))) {
-        return next.settled();
-      }
-      opened = next;
-      results = filled(assembled(opened));
-    }
-    return opened;
+    return next.orElse(opened);
   }
 
   /** A book put together, and what was found in doing so. */
@@ -70,10 +63,34 @@ final class Rounds {
     return new Draft(BookAssembly.assemble(files, opened, found), found);
   }
 
-  /** Filled as far as what brings rows needs; not at all where a fault is in the way. */
-  private Optional<Results> filled(Draft draft) {
-    Diagnostics found = draft.found();
-    CheckedBook checked = BookCheck.check(draft.book(), RowCounting.needs(draft.book()), found);
+  /**
+   * What a book comes to that was put together with some rows: first the counts, which need little
+   * of it, and plans only where no count changes. Nothing where a fault is in the way.
+   */
+  private Optional<OpenedRows> next(Draft draft, OpenedRows opened) {
+    boolean opens = draft.book().tables().stream().anyMatch(table -> !table.openings().isEmpty());
+    Optional<OpenedRows> counted =
+        opens
+            ? filled(draft, RowCounting.counts(draft.book()))
+                .map(results -> RowCounting.count(results, counting).with(opened.planned()))
+            : Optional.of(opened);
+    if (counted.isEmpty() || !counted.get().equals(opened)) {
+      return counted;
+    }
+    return draft.book().plans().isEmpty()
+        ? Optional.of(opened.settled())
+        : filled(draft, RowCounting.needs(draft.book())).map(results -> planned(results, opened));
+  }
+
+  private OpenedRows planned(Results results, OpenedRows opened) {
+    OpenedRows planned = opened.with(planning.plan(results));
+    return planned.equals(opened) || !readsPlans(results) ? planned.settled() : planned;
+  }
+
+  /** Filled as far as some places need; not at all where a fault is in the way. */
+  private Optional<Results> filled(Draft draft, List<Place> places) {
+    Diagnostics found = draft.found().copy();
+    CheckedBook checked = BookCheck.check(draft.book(), places, found);
     Program program = found.hasFaults() ? null : Program.compile(checked, found);
     return program == null || counting.hasFaults()
         ? Optional.empty()

@@ -235,10 +235,11 @@ class StickPlanStatementTest {
   }
 
   @Test
-  void without_stock_every_part_is_named() {
+  void without_stock_that_is_what_is_told() {
     Filled filled = fill("rows of parts\n  part | long | needed\n  \"a\" | 40 in | 7\n");
     assertThat(broken(filled))
-        .containsExactly("ash: no stick holds a: get longer stock, or shorten the part.");
+        .containsExactly("ash: no stock of it can be taken: write what there is into 'stock'.");
+    assertThat(exact(filled, "planned of ash")).isEqualTo("0");
   }
 
   @Test

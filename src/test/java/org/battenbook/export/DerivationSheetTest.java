@@ -43,6 +43,9 @@ class DerivationSheetTest {
         assertThat(link).isEqualTo(result.getCellFormula());
         assertThat(evaluator.evaluate(result).formatAsString())
             .isEqualTo(evaluator.evaluate(followed(book, link)).formatAsString());
+        assertThat(result.getCachedFormulaResultType())
+            .as("%s, before it is worked out anew", link)
+            .isEqualTo(evaluator.evaluate(result).getCellType());
       }
     }
   }

@@ -28,24 +28,29 @@ class SheetRefusalTest {
   @Test
   void sides_are_above_zero() {
     refused(
-        "a side of part 'lid' is not above zero",
+        "a side of part 'lid' is not above zero: correct it, or ask for none",
         () -> new SheetPart("lid", ONE, Rational.ZERO, 1, true));
     refused(
-        "a side of stock 'board' is not above zero",
+        "a side of stock 'board' is not above zero: correct it, or leave that stock out",
         () -> SheetStock.bought("board", LESS, ONE, ONE));
   }
 
   @Test
   void counts_costs_kerf_and_trims_are_not_below_zero() {
-    refused("part 'lid' is asked for -1 times", () -> new SheetPart("lid", ONE, ONE, -1, true));
     refused(
-        "the cost of stock 'board' is below zero",
+        "part 'lid' is asked for -1 times: say how many, or 0 for none",
+        () -> new SheetPart("lid", ONE, ONE, -1, true));
+    refused(
+        "the cost of stock 'board' is below zero: correct it, or say 0",
         () -> SheetStock.bought("board", ONE, ONE, LESS));
     refused(
-        "of stock 'board' there are fewer than none", () -> SheetStock.kept("board", ONE, ONE, -2));
-    refused("the kerf is below zero", () -> job(ONE, 1, LESS, OptionalInt.empty()));
+        "of stock 'board' there are fewer than none: say how many, or 0",
+        () -> SheetStock.kept("board", ONE, ONE, -2));
     refused(
-        "a trim of a sheet is below zero",
+        "the kerf is below zero: correct it, or say 0",
+        () -> job(ONE, 1, LESS, OptionalInt.empty()));
+    refused(
+        "a trim of a sheet is below zero: correct it, or say 0",
         () -> new SheetTrims(Rational.ZERO, LESS, Rational.ZERO, Rational.ZERO));
   }
 
@@ -66,7 +71,7 @@ class SheetRefusalTest {
   @Test
   void a_million_pieces_are_too_many() {
     refused(
-        "1000000 pieces are more than the 10000 of one plan",
+        "1000000 pieces are more than the 10000 of one plan: plan them in turn",
         () -> job(ONE, 1_000_000, Rational.ZERO, OptionalInt.empty()));
   }
 

@@ -1,0 +1,187 @@
+package org.battenbook.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.TextLoader;
+import org.battenbook.workbook.Verdict;
+import org.battenbook.workbook.Workbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What cannot be planned says what is wrong with it and what to do. */
+class PlanRefusalTest {
+  private static final String STICKS =
+      """
+      currency USD
+      page cutting
+        kerf = 1/8 in
+        table parts by part
+          given
+            part    : text
+            long    : length = 20 in
+            needed  : count = 4
+            set     : text = ""
+            sets    : count = 3
+          worked out
+            asked   = needed
+            size    = long
+            blade   = kerf
+        table stock by stick
+          given
+            stick   : text
+            length  : length = 96 in
+            price   : money = 0 USD
+            rack    : count = 0
+            more    : yes or no = true
+        stick plan rail
+          planning time = 10 s
+          parts of parts
+            length      = size
+            quantity    = asked
+            kerf        = blade
+            matched set = set
+            sets        = sets
+          stock of stock
+            length     = length
+            price      = price
+            on hand    = rack
+            any number = more
+        rows of parts
+          part | set
+          "a"  | ""
+        rows of stock
+          stick  | price | more
+          "8 ft" | 0 USD | true
+      """;
+
+  private static final String SHEETS =
+      """
+      currency USD
+      page cutting
+        table panes by pane
+          given
+            pane   : text
+            wide   : length = 10 in
+            high   : length = 20 in
+            needed : count = 4
+          worked out
+            broad  = wide
+        table stock by sheet
+          given
+            sheet : text
+            wide  : length = 20 in
+            high  : length = 40 in
+            blade : length = 0 in
+            edge  : length = 0 in
+            least : length = 6 in
+        sheet plan lite
+          planning time = 1 s
+          stages = 3
+          parts of panes
+            across   = broad
+            down     = high
+            quantity = needed
+          stock of stock
+            across       = wide
+            down         = high
+            kerf         = blade
+            trim         = edge
+            least offcut = least
+        rows of panes
+          pane | high
+          "a"  | 20 in
+        rows of stock
+          sheet   | least
+          "large" | 6 in
+      """;
+
+  private static List<String> broken(String job) {
+    Workbook workbook = TextLoader.of(job).open();
+    assertThat(workbook.diagnostics()).filteredOn(Diagnostic::isFault).isEmpty();
+    Filled filled = workbook.fill();
+    return filled.requirements().stream().filter(Verdict::isNo).map(Verdict::text).toList();
+  }
+
+  private static String changed(String job, String text, String other) {
+    assertThat(job).contains(text);
+    return job.replace(text, other);
+  }
+
+  /** Each by one text of the job that is written otherwise, and what is told then. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "::",
+      textBlock =
+          """
+          kerf = 1/8 in :: kerf = -1 in :: a: its blade is below zero: correct it, or say 0
+          kerf = 1/8 in :: kerf = 30 in :: part 'a' is shorter than the kerf: correct its length or the kerf
+          = kerf :: = kerf * sqrt(2) :: a: its blade is known about, not exactly: round it up to a step
+          = long :: = long * sqrt(2) :: a: its size is known about, not exactly: round it up to a step
+          = long :: = long - 20 in :: the length of part 'a' is not above zero: correct it, or ask for none
+          = needed :: = needed / 8 :: a: its asked is 1/2, and that is no count: round it to a whole number, 0 or more
+          = needed :: = needed - 8 :: a: its asked is -4, and that is no count: round it to a whole number, 0 or more
+          = needed :: = needed * 1000000000000 :: a: its asked is 4000000000000, and so many are never planned: correct it
+          = needed :: = needed * 1000000 :: 4000000 pieces are more than the 100000 of one plan: plan them in turn
+          length = 20 in :: length :: a: its size is not known: fill in what it is worked out from
+          time = 10 s :: time = 0 s :: a planning time is more than nothing, and no more than 12 h: say one such as 10 s
+          time = 10 s :: time = -1 s :: a planning time is more than nothing, and no more than 12 h: say one such as 10 s
+          time = 10 s :: time = 13 h :: a planning time is more than nothing, and no more than 12 h: say one such as 10 s
+          time = 10 s :: time = sqrt(2) * 1 s :: its planning time is not known exactly: write it as a number
+          0 USD | true :: -3 USD | true :: stock '8 ft': its price is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
+          0 USD | true :: 0 USD | false :: no stock of it can be taken: write what there is into 'stock'
+          length = 96 in :: length = 0 in :: the length of stock '8 ft' is not above zero: correct it, or leave that stock out; no stock of it can be taken: write what there is into 'stock'
+          length = 96 in :: length :: stock '8 ft': its length is not known: fill in that cell; no stock of it can be taken: write what there is into 'stock'
+          a"  | "" :: a"  | "f" :: the matched set f: 4 of "a" do not make up 3 sets: ask for as many as the sets, or some times so many
+          """)
+  void what_a_stick_plan_cannot_be_made_of_is_told(String text, String other, String told) {
+    assertThat(broken(STICKS)).isEmpty();
+    assertThat(broken(changed(STICKS, text, other))).containsExactly("rail: " + told + ".");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "::",
+      textBlock =
+          """
+          broad  = wide :: broad  = wide * sqrt(2) :: a: its broad is known about, not exactly: round it up to a step
+          broad  = wide :: broad  = wide - 10 in :: a side of part 'a' is not above zero: correct it, or ask for none
+          = 4 :: = 1000000 :: 1000000 pieces are more than the 10000 of one plan: plan them in turn
+          stages = 3 :: stages = 5/2 :: 5/2 stages are none: say how many rounds of cuts there may be, or 0 for any number
+          stages = 3 :: stages = -1 :: -1 stages are none: say how many rounds of cuts there may be, or 0 for any number
+          time = 1 s :: time = 0 s :: a planning time is more than nothing, and no more than 12 h: say one such as 10 s
+          blade : length = 0 in :: blade : length = -1 in :: stock 'large': its blade is below zero: correct it, or say 0
+          edge  : length = 0 in :: edge  : length = -1 in :: a trim of a sheet is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
+          large" | 6 in :: large" | -6 in :: the least offcut of stock 'large' is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
+          """)
+  void what_a_sheet_plan_cannot_be_made_of_is_told(String text, String other, String told) {
+    assertThat(broken(SHEETS)).isEmpty();
+    assertThat(broken(changed(SHEETS, text, other))).containsExactly("lite: " + told + ".");
+  }
+
+  @Test
+  void any_number_of_stages_may_be_a_large_one() {
+    assertThat(broken(changed(SHEETS, "stages = 3", "stages = 1000000000000"))).isEmpty();
+  }
+
+  // One round parts a sheet into strips as long as it is, and a pane of 10 by 20 in is none.
+  @Test
+  void a_pane_that_takes_more_rounds_of_cuts_says_so() {
+    String job =
+        changed(SHEETS, "stages = 3", "stages = 1").replace("high = 40 in", "high = 41 in");
+    assertThat(broken(changed(job, "\"a\"  | 20 in", "\"a\"  | 19 in")))
+        .containsExactly(
+            "lite: a: no sheet has room for it in 1 round of parallel cuts: allow more.");
+  }
+
+  @Test
+  void what_has_no_price_beside_what_has_one_is_left_out() {
+    assertThat(broken(STICKS + "    \"4 ft\" | 3 USD | true\n"))
+        .containsExactly(
+            "rail: stock '8 ft': it has no price, and other stock has one:"
+                + " give it one, or say how many are on hand.");
+  }
+}
