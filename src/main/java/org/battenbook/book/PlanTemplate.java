@@ -49,7 +49,7 @@ final class PlanTemplate {
         HOLE.matcher(template(sticks ? "stick-plan.batten" : "sheet-plan.batten"))
             .replaceAll(found -> Matcher.quoteReplacement(filled(found.group(), found.group(1))));
     String name = (sticks ? "stick plan " : "sheet plan ") + plan.name().text();
-    return SourceText.of(name, text);
+    return SourceText.of(name, text, plan.name().span());
   }
 
   private String filled(String written, String hole) {

@@ -1,22 +1,35 @@
 package org.battenbook.source;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /** The text of one workbook file with its name, and the place of every line in it. */
 public final class SourceText {
   private final String name;
   private final String text;
+  private final @Nullable Span statement;
   private final int[] lineStarts;
 
-  private SourceText(String name, String text) {
+  private SourceText(String name, String text, @Nullable Span statement) {
     this.name = name;
     this.text = text;
+    this.statement = statement;
     this.lineStarts = lineStarts(text);
   }
 
   /** A text under the name that messages call it by: a path as the user wrote it. */
   public static SourceText of(String name, String text) {
-    return new SourceText(name, text);
+    return new SourceText(name, text, null);
+  }
+
+  /** A text that a statement of another stands for: what is in it is where that is. */
+  public static SourceText of(String name, String text, Span statement) {
+    return new SourceText(name, text, statement);
+  }
+
+  /** The statement that stands for the text; absent where people write the text itself. */
+  @Nullable Span statement() {
+    return statement;
   }
 
   /** The path as messages print it. */

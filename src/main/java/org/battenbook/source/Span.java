@@ -31,7 +31,8 @@ public record Span(SourceText source, int start, int end) {
 
   /** The place as derivations print it, {@code frame-shop.batten:31}. */
   public String place() {
-    return source.shortName() + ":" + line();
+    Span statement = source.statement();
+    return statement == null ? source.shortName() + ":" + line() : statement.place();
   }
 
   @Override
