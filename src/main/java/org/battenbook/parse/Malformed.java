@@ -2,7 +2,7 @@ package org.battenbook.parse;
 
 import java.math.BigDecimal;
 import java.util.Map;
-import org.battenbook.parse.generated.WorkbookParser;
+import org.battenbook.parse.generated.WorkbookLexer;
 import org.battenbook.source.Span;
 
 /**
@@ -51,16 +51,16 @@ final class Malformed {
 
   private void check(int index) {
     switch (line.type(index)) {
-      case WorkbookParser.NEAR_NUMBER -> nearNumber(index);
-      case WorkbookParser.NEAR_DATE -> nearDate(index);
-      case WorkbookParser.OPEN_TEXT -> openText(index);
-      case WorkbookParser.STRAY -> stray(index);
-      case WorkbookParser.MIXED,
-          WorkbookParser.FRACTION,
-          WorkbookParser.DECIMAL,
-          WorkbookParser.WHOLE,
-          WorkbookParser.INCHES,
-          WorkbookParser.FEET ->
+      case WorkbookLexer.NEAR_NUMBER -> nearNumber(index);
+      case WorkbookLexer.NEAR_DATE -> nearDate(index);
+      case WorkbookLexer.OPEN_TEXT -> openText(index);
+      case WorkbookLexer.STRAY -> stray(index);
+      case WorkbookLexer.MIXED,
+          WorkbookLexer.FRACTION,
+          WorkbookLexer.DECIMAL,
+          WorkbookLexer.WHOLE,
+          WorkbookLexer.INCHES,
+          WorkbookLexer.FEET ->
           number(index);
       default -> {}
     }
@@ -107,8 +107,8 @@ final class Malformed {
           line.span(index - 1).to(line.source().span(start(index), start(index) + 1)),
           "an inch mark stands right after its number",
           "write " + number + "\"");
-    } else if (line.find(WorkbookParser.TEXT) >= 0) {
-      quoteInText(line.find(WorkbookParser.TEXT));
+    } else if (line.find(WorkbookLexer.TEXT) >= 0) {
+      quoteInText(line.find(WorkbookLexer.TEXT));
     } else {
       faults.fault(
           "text-not-closed",
@@ -131,7 +131,7 @@ final class Malformed {
 
   /** The first such sign of a line speaks for the others. */
   private void stray(int index) {
-    if (line.find(WorkbookParser.STRAY) < index) {
+    if (line.find(WorkbookLexer.STRAY) < index) {
       return;
     }
     String sign = text(index);
@@ -158,10 +158,10 @@ final class Malformed {
   }
 
   private static boolean isNumber(int type) {
-    return type == WorkbookParser.MIXED
-        || type == WorkbookParser.FRACTION
-        || type == WorkbookParser.DECIMAL
-        || type == WorkbookParser.WHOLE;
+    return type == WorkbookLexer.MIXED
+        || type == WorkbookLexer.FRACTION
+        || type == WorkbookLexer.DECIMAL
+        || type == WorkbookLexer.WHOLE;
   }
 
   /** Whether {@code e3}, {@code e+3} or {@code e-3} is glued to the number. */

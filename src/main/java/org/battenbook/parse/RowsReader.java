@@ -56,11 +56,18 @@ final class RowsReader {
   /** Whether the first words of a line without a bar make it a statement, or {@code =} does. */
   private static boolean isStatement(Span line) {
     LineTokens tokens = TokenReader.statement(line, new LineFaults(new Diagnostics()));
-    return TokenKinds.isHead(tokens.type(0)) || (tokens.isWord(0) && isDefinition(tokens));
+    int first = tokens.type(0);
+    return first != LineTokens.END && isHeadOrName(first) && isDefinitionOrHead(tokens);
   }
 
-  private static boolean isDefinition(LineTokens tokens) {
-    return tokens.find(WorkbookParser.EQUALS) >= 0 || tokens.find(WorkbookParser.COLON) >= 0;
+  private static boolean isHeadOrName(int type) {
+    return type == WorkbookParser.WORD || type >= WorkbookParser.WORKBOOK;
+  }
+
+  private static boolean isDefinitionOrHead(LineTokens tokens) {
+    return tokens.type(0) != WorkbookParser.WORD
+        || tokens.find(WorkbookParser.EQUALS) >= 0
+        || tokens.find(WorkbookParser.COLON) >= 0;
   }
 
   private void headings(Span line, LineFaults faults) {

@@ -11,7 +11,7 @@ import org.battenbook.parse.generated.WorkbookParser;
 /**
  * Joins what is one thing and several words: {@code sum of}, {@code rounded up to}, {@code shown
  * as}, and the word after a number with what is glued to it, which is its unit. Units are not for
- * the scanner, else {@code 12 in/height} would read as {@code in/h}.
+ * the lexer, else {@code 12 in/height} would read as {@code in/h}.
  */
 final class TokenJoins {
   private static final Set<String> AGGREGATES = Set.of("sum", "largest", "smallest", "average");

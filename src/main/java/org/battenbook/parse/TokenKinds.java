@@ -41,37 +41,7 @@ final class TokenKinds {
   private static final Set<Integer> RESERVED =
       Set.of(IF, THEN, ELSE, AND, OR, NOT, OVER, WHERE, ROUNDED, SHOWN, SAY, BECAUSE, TRUE, FALSE);
 
-  /** The first words of statements, where they are more than a name. */
-  private static final Set<Integer> HEADS =
-      Set.of(
-          WORKBOOK,
-          FOLLOWS,
-          CURRENCY,
-          LENGTHS,
-          PAGES,
-          PAGE,
-          TABLE,
-          GIVEN,
-          WORKED_OUT,
-          LINES,
-          ROWS_OF,
-          TICKET,
-          CHANGE,
-          REQUIRE,
-          CAUTION,
-          TO_FIND,
-          FOR_EACH,
-          STICK_PLAN,
-          SHEET_PLAN,
-          PARTS_OF,
-          STOCK_OF,
-          KEEP_IN);
-
   private TokenKinds() {}
-
-  static boolean isHead(int type) {
-    return HEADS.contains(type);
-  }
 
   static boolean isNumber(int type) {
     return NUMBERS.contains(type);

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.StringJoiner;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
-import org.battenbook.parse.generated.WorkbookParser;
+import org.battenbook.parse.generated.WorkbookLexer;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 
 /**
- * The way from the text of one logical line to the tokens that the parser takes: scanner, notes set
+ * The way from the text of one logical line to the tokens that the parser takes: lexer, notes set
  * aside, statement heads, words that belong together, units.
  */
 final class TokenReader {
@@ -35,9 +35,10 @@ final class TokenReader {
   private LineTokens read(Span where, boolean isStatement) {
     List<Token> tokens = new ArrayList<>();
     StringJoiner note = new StringJoiner(" ");
-    TokenScanner scanner = new TokenScanner(where);
-    for (Token token = scanner.next(); token != null; token = scanner.next()) {
-      if (token.getType() == WorkbookParser.NOTE) {
+    WorkbookLexer lexer = new WorkbookLexer(new SourceCharStream(where));
+    lexer.removeErrorListeners();
+    for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
+      if (token.getType() == WorkbookLexer.NOTE) {
         note.add(note(token));
       } else {
         tokens.add(token);

@@ -1,4 +1,4 @@
-/** From text to syntax: scanner, token pass, statements, rows. Alone imports ANTLR. */
+/** From text to syntax: lexer, token pass, statements, rows. Alone imports ANTLR. */
 @NullMarked
 package org.battenbook.parse;
 
