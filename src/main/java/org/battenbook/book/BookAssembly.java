@@ -141,7 +141,7 @@ public final class BookAssembly {
     PlanStatement earlier = book.plan(section.name().key());
     PlanStatement plan = plans.state(page, section);
     if (earlier != null) {
-      duplicate(section.name(), earlier.statement());
+      duplicate(section.name(), earlier.statement(), "give this one another name");
     } else if (plan != null) {
       book.add(plan);
       for (PageItem item : plans.tables(section, files.planTables(section))) {
@@ -398,11 +398,18 @@ public final class BookAssembly {
   }
 
   private void duplicate(Name name, Span earlier) {
+    duplicate(
+        name,
+        earlier,
+        "give this one another name, or write 'change %s = … because \"…\"' to replace that one"
+            .formatted(name));
+  }
+
+  private void duplicate(Name name, Span earlier, String repair) {
     diagnostics.fault(
         "duplicate-name",
         name.span(),
         "'%s' is set already at %s".formatted(name, earlier.place()),
-        "give this one another name, or write 'change %s = … because \"…\"' to replace that one"
-            .formatted(name));
+        repair);
   }
 }

@@ -184,4 +184,23 @@ class PlanRefusalTest {
             "rail: stock '8 ft': it has no price, and other stock has one:"
                 + " give it one, or say how many are on hand.");
   }
+
+  @Test
+  void two_plans_have_two_names() {
+    String again =
+        """
+          sheet plan lite
+            parts of panes
+              across = broad
+              down = high
+              quantity = needed
+            stock of stock
+              across = wide
+              down = high
+        """;
+    assertThat(TextLoader.of(SHEETS + again).open().diagnostics())
+        .filteredOn(Diagnostic::isFault)
+        .extracting(Diagnostic::repair)
+        .containsExactly("give this one another name");
+  }
 }
