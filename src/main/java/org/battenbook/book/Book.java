@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.battenbook.source.SourceText;
+import org.battenbook.source.Span;
 import org.battenbook.syntax.FunctionDefinition;
 import org.battenbook.syntax.Name;
 import org.battenbook.syntax.ShownAs;
@@ -104,9 +105,11 @@ public final class Book {
     return seen.getOrDefault(writtenIn(from), Set.of()).contains(writtenIn(other));
   }
 
-  /** The workbook that a text was laid out for; else the text itself. */
+  /** The workbook that a text was laid out for, or typed into; else the text itself. */
   private SourceText writtenIn(SourceText text) {
-    return laidOut.getOrDefault(text, text);
+    SourceText workbook = laidOut.get(text);
+    Span statement = text.statement();
+    return workbook != null ? workbook : statement != null ? writtenIn(statement.source()) : text;
   }
 
   /** Lets a text that was laid out see what the workbook sees that has it, and be seen as that. */

@@ -1,16 +1,12 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.battenbook.listing.Listing;
-import org.battenbook.parse.WorkbookParser;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
 import org.battenbook.syntax.PlanSection;
@@ -23,23 +19,24 @@ public final class FollowedFiles {
   /** How many workbooks may follow one another in a chain. */
   static final int MOST_DEEP = 32;
 
-  private final Loader loader;
+  private final String jobPath;
+  private final LoadedFiles files;
   private final Diagnostics diagnostics;
   private final Map<String, WorkbookFile> read = new LinkedHashMap<>();
   private final Map<SourceText, Set<SourceText>> seen = new LinkedHashMap<>();
   private final List<WorkbookFile> inOrder = new ArrayList<>();
   private final List<SourceText> open = new ArrayList<>();
-  private final IdentityHashMap<PlanSection, WorkbookFile> planTables = new IdentityHashMap<>();
-  private final Map<List<Object>, Listing> lists = new HashMap<>();
   private final WorkbookFile job;
   private final Pictures pictures;
 
-  private FollowedFiles(String job, Loader loader, Diagnostics diagnostics)
+  private FollowedFiles(
+      String job, LoadedFiles files, @Nullable Pictures pictures, Diagnostics diagnostics)
       throws Loader.Unreadable {
-    this.loader = loader;
+    this.jobPath = job;
+    this.files = files;
     this.diagnostics = diagnostics;
-    this.job = visit(loader.load(job, null));
-    this.pictures = new Pictures(loader, this.job.source());
+    this.job = visit(files.text(job, null));
+    this.pictures = pictures == null ? files.pictures(this.job.source()) : pictures;
   }
 
   /**
@@ -51,15 +48,42 @@ public final class FollowedFiles {
    */
   public static FollowedFiles read(String job, Loader loader, Diagnostics diagnostics)
       throws Loader.Unreadable {
-    return new FollowedFiles(job, loader, diagnostics);
+    return new FollowedFiles(job, new LoadedFiles(loader), null, diagnostics);
   }
 
-  WorkbookFile job() {
+  /**
+   * The same job with other texts in some of its files. Files that stay as they are, are not parsed
+   * again; files that are followed anew are loaded.
+   *
+   * @param texts the new text of each file that changes, by its name
+   * @param diagnostics takes what is wrong with the text of every file
+   */
+  public FollowedFiles revised(Map<String, String> texts, Diagnostics diagnostics) {
+    try {
+      return new FollowedFiles(jobPath, files.revised(texts), pictures, diagnostics);
+    } catch (Loader.Unreadable impossible) {
+      throw new IllegalStateException("the job was loaded before", impossible);
+    }
+  }
+
+  /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
+  public Map<SourceText, String> revisions() {
+    return files.revisions();
+  }
+
+  /** The text of a file by its name, as it reads now; absent where the job has no such file. */
+  public @Nullable String text(String name) {
+    WorkbookFile file = read.get(name);
+    return file == null ? null : file.source().text();
+  }
+
+  /** The job's own file. */
+  public WorkbookFile job() {
     return job;
   }
 
   /** Every file, those that are followed first. */
-  List<WorkbookFile> inOrder() {
+  public List<WorkbookFile> inOrder() {
     return inOrder;
   }
 
@@ -68,21 +92,14 @@ public final class FollowedFiles {
     return seen;
   }
 
-  /** The list that a workbook names; read once. */
+  /** The list that a workbook names. */
   Listing list(Quoted file, SourceText from, @Nullable String page) throws Loader.Unreadable {
-    List<Object> named = List.of(file.text(), from, Optional.ofNullable(page));
-    Listing known = lists.get(named);
-    if (known == null) {
-      known = loader.list(file.text(), from, page);
-      lists.put(named, known);
-    }
-    return known;
+    return files.list(file, from, page);
   }
 
-  /** The tables of a plan; read once, however often a book is put together. */
+  /** The tables of a plan. */
   WorkbookFile planTables(PlanSection plan) {
-    return planTables.computeIfAbsent(
-        plan, p -> WorkbookParser.parse(PlanTemplate.text(p), diagnostics));
+    return files.planTables(plan, diagnostics);
   }
 
   /** The image files that the job's texts name. */
@@ -91,7 +108,7 @@ public final class FollowedFiles {
   }
 
   private WorkbookFile visit(SourceText text) {
-    WorkbookFile file = WorkbookParser.parse(text, diagnostics);
+    WorkbookFile file = files.parse(text, diagnostics);
     read.put(text.name(), file);
     open.add(text);
     Set<SourceText> sees = new LinkedHashSet<>();
@@ -107,7 +124,7 @@ public final class FollowedFiles {
 
   private void follow(Quoted follows, SourceText from, Set<SourceText> sees) {
     try {
-      SourceText text = loader.load(follows.text(), from);
+      SourceText text = files.text(follows.text(), from);
       if (open.stream().anyMatch(o -> o.name().equals(text.name()))) {
         reportCircle(follows, text);
         return;

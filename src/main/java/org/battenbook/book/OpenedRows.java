@@ -48,6 +48,11 @@ public record OpenedRows(
     return new OpenedRows(true, byOpening, planned);
   }
 
+  /** The same rows, and more may come. */
+  public OpenedRows unsettled() {
+    return new OpenedRows(false, byOpening, planned);
+  }
+
   /** What an opening goes by, in every book that is put together from the same files. */
   public static String key(RowOpening opening) {
     return opening.each().words();

@@ -186,12 +186,12 @@ final class OpeningAssembly {
       named = columns.contains(opening.each()) ? opening : named;
     }
     if (key >= 0) {
-      fill(table, rows.rows(), columns, key, -1);
+      fill(table, rows, columns, key, -1);
     } else if (named == null) {
       noNameHeading(table, rows.headings().get(0).span());
     } else {
       int number = named.count() == null ? -1 : columns.indexOf(named.count().number());
-      fill(table, rows.rows(), columns, columns.indexOf(named.each()), number);
+      fill(table, rows, columns, columns.indexOf(named.each()), number);
     }
   }
 
@@ -216,7 +216,8 @@ final class OpeningAssembly {
         "' and '", table.openings().stream().map(opening -> opening.from().toString()).toList());
   }
 
-  private void fill(Table table, RowCells rows, List<Column> columns, int name, int number) {
+  private void fill(Table table, RowsSection section, List<Column> columns, int name, int number) {
+    RowCells rows = section.rows();
     Map<String, Integer> known = rowsByName(table);
     List<Integer> filled = new ArrayList<>();
     Map<Integer, Integer> seen = new HashMap<>();
@@ -237,7 +238,7 @@ final class OpeningAssembly {
         refuseTwice(table, rows, columns, row, found);
       }
     }
-    table.add(RowSegment.filling(rows, columns, filled));
+    table.add(RowSegment.filling(section, columns, filled));
   }
 
   private void rowFilledTwice(Table table, RowCells rows, int name, int row, int earlier) {

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param columns the column of each heading
  * @param firstRow the place of its first row in the whole table, counted from 0
  * @param filled the rows of the table that these fill in, one for each; empty for new rows
- * @param written where people write new rows; absent for others
+ * @param written the block in which people write them; absent where nobody does
  * @param list the list they come from; absent where they are written in the workbook itself
  * @param opened what they are opened from; absent where people write them
  */
@@ -89,9 +89,9 @@ public record RowSegment(
     return new RowSegment(cells, columns, firstRow, List.of(), null, null, openedFrom);
   }
 
-  /** Cells for rows that are there. */
-  static RowSegment filling(RowCells cells, List<Column> columns, List<Integer> filled) {
-    return new RowSegment(cells, columns, 0, filled, null, null, null);
+  /** Cells that people write for rows that are there. */
+  static RowSegment filling(RowsSection section, List<Column> columns, List<Integer> filled) {
+    return new RowSegment(section.rows(), columns, 0, filled, section, null, null);
   }
 
   boolean bringsRows() {
@@ -101,6 +101,22 @@ public record RowSegment(
   /** The row of the whole table that one of these is, or fills in; or {@link #NO_ROW}. */
   public int row(int at) {
     return filled.isEmpty() ? firstRow + at : filled.get(at);
+  }
+
+  /** Whether it brings a row of the whole table. */
+  public boolean brings(int row) {
+    return bringsRows() && has(row);
+  }
+
+  /** Whether it brings a row of the whole table, or fills it in. */
+  public boolean has(int row) {
+    int at = at(row);
+    return at >= 0 && at < cells.rowCount();
+  }
+
+  /** The place that a row of the whole table has here, if it {@link #has} it. */
+  public int at(int row) {
+    return bringsRows() ? row - firstRow : filled.lastIndexOf(row);
   }
 
   /** What all of its rows have in a column, where they are opened so. */
@@ -123,7 +139,7 @@ public record RowSegment(
   /** Where a cell of the whole table stands here, if it is written here. */
   public Optional<Span> cell(Column column, int row) {
     int at = columns.indexOf(column);
-    int here = filled.isEmpty() ? row - firstRow : filled.lastIndexOf(row);
+    int here = at(row);
     Formula shared = sharedCell(column);
     if (shared != null && here >= 0 && here < cells.rowCount()) {
       return Optional.of(shared.span());

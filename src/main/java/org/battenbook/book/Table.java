@@ -179,6 +179,21 @@ public final class Table {
     return isOpened || isWrittenIn(text);
   }
 
+  /**
+   * The text of a cell that comes with an opened row: the row that opens it, or its number.
+   *
+   * @throws IllegalArgumentException when nothing opens the row, or it has no such cell
+   */
+  public String openedCell(Column column, int row) {
+    for (RowSegment segment : rows()) {
+      int at = segment.columns().indexOf(column);
+      if (segment.opened() != null && segment.brings(row) && at >= 0) {
+        return segment.cells().span(segment.at(row), at).text();
+      }
+    }
+    throw new IllegalArgumentException("no opened cell '%s' in row %d".formatted(column, row));
+  }
+
   /** Where the cell of a row is written; empty where it is left to the column. */
   public Optional<Span> cell(Column column, int row) {
     Optional<Span> nearest = Optional.empty();

@@ -28,7 +28,7 @@ public final class SourceText {
   }
 
   /** The statement that stands for the text; absent where people write the text itself. */
-  @Nullable Span statement() {
+  public @Nullable Span statement() {
     return statement;
   }
 

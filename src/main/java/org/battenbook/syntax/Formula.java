@@ -26,11 +26,14 @@ public record Formula(
 
   /** The expression as written with its tolerance, without its {@code shown as}. */
   public String text() {
-    Span all =
-        tolerance == null
-            ? expression.span()
-            : span.source().span(span.start(), tolerance.span().end());
-    return oneLine(all.text());
+    return oneLine(valueSpan().text());
+  }
+
+  /** Where the expression stands with its tolerance, without its {@code shown as}. */
+  public Span valueSpan() {
+    return tolerance == null
+        ? expression.span()
+        : span.source().span(span.start(), tolerance.span().end());
   }
 
   /** A formula may go on over several lines of its file, and is told in one. */
