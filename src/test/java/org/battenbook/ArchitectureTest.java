@@ -51,7 +51,8 @@ class ArchitectureTest {
           evaluate  : check column graph
           derive    : evaluate
           cutting   : evaluate plan
-          workbook  : derive cutting
+          edit      : bind
+          workbook  : derive cutting edit
           keep      : workbook
           answer    : keep
           export    : workbook

@@ -30,7 +30,7 @@ final class AsWritten {
       return Optional.empty();
     }
     if (checked.cells().value(spot.row()) != null && spot.place() instanceof Column column) {
-      return cell(column, spot.row());
+      return cell(checked, column, spot.row());
     }
     CheckedFormula formula = checked.formula();
     return formula != null && formula.literal().isPresent()
@@ -38,8 +38,9 @@ final class AsWritten {
         : Optional.empty();
   }
 
-  /** Where a row's cell stands in the text. */
-  static Optional<Span> cell(Column column, int row) {
-    return column.table().cell(column, row);
+  /** Where a row's cell stands: in an edit, or else in the text. */
+  static Optional<Span> cell(CheckedPlace checked, Column column, int row) {
+    Span typed = checked.cells().typed(row);
+    return typed == null ? column.table().cell(column, row) : Optional.of(typed);
   }
 }

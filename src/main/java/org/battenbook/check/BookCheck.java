@@ -3,19 +3,15 @@ package org.battenbook.check;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Currency;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.battenbook.bind.NameBinder;
-import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Book;
 import org.battenbook.book.Column;
@@ -25,21 +21,12 @@ import org.battenbook.book.PlanStatement;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
-import org.battenbook.number.Rational;
-import org.battenbook.operation.Operation;
-import org.battenbook.operation.Operations;
-import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.FunctionDefinition;
-import org.battenbook.syntax.Name;
-import org.battenbook.syntax.ShownAs;
-import org.battenbook.unit.Dimension;
 import org.battenbook.unit.Form;
-import org.battenbook.unit.Quantity;
 import org.battenbook.value.Kind;
-import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,11 +37,9 @@ import org.jspecify.annotations.Nullable;
 public final class BookCheck implements Knowledge {
   private final Book book;
   private final Diagnostics diagnostics;
-  private final NameBinder binder;
-  private final @Nullable String currency;
+  private final CheckEnvironment environment;
   private final DeclaredKinds declaredKinds;
-  private final ShownForms shownForms;
-  private final Map<Table, RowKeys> keys = new LinkedHashMap<>();
+  private final FunctionChecks functions = new FunctionChecks(this);
   private final Map<Place, Kind> declared = new HashMap<>();
   private final Map<Place, CheckedPlace> done = new LinkedHashMap<>();
 
@@ -65,23 +50,12 @@ public final class BookCheck implements Knowledge {
   private final Map<Place, CheckedPlace> provisional = new HashMap<>();
 
   private Set<Place> readUnderway = new HashSet<>();
-  private final Map<FunctionKey, CheckedFunction> functions = new HashMap<>();
-  private final Set<Span> functionsUnderway = new HashSet<>();
-
-  /**
-   * A function for arguments of some kinds.
-   *
-   * @param definition where it stands
-   */
-  private record FunctionKey(Span definition, List<Kind> kinds) {}
 
   private BookCheck(Book book, Diagnostics diagnostics) {
     this.book = book;
     this.diagnostics = diagnostics;
-    this.binder = new NameBinder(book);
-    this.currency = currency(book.currency());
-    this.declaredKinds = new DeclaredKinds(book, currency, diagnostics);
-    this.shownForms = new ShownForms(book.lengths(), diagnostics);
+    this.environment = new CheckEnvironment(book, diagnostics);
+    this.declaredKinds = environment.declaredKinds(diagnostics);
   }
 
   /**
@@ -130,11 +104,8 @@ public final class BookCheck implements Knowledge {
     }
   }
 
-  /** Every place, once the kinds that are written and the names of rows are known. */
+  /** Every place, once the kinds that are written are known. */
   private List<Place> declared() {
-    for (Table table : book.tables()) {
-      keys.put(table, CellCheck.keys(table, diagnostics));
-    }
     List<Place> places = places();
     places.forEach(this::declare);
     return places;
@@ -142,7 +113,7 @@ public final class BookCheck implements Knowledge {
 
   private CheckedBook check() {
     List<Place> places = declared();
-    checkFunctions();
+    functions.checkAll(List.copyOf(book.functions()), diagnostics);
     places.forEach(this::checked);
     Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
     places.forEach(place -> inOrder.put(place, checked(place)));
@@ -157,7 +128,7 @@ public final class BookCheck implements Knowledge {
         .forEach(this::checkPlan);
     ToleranceCheck.Settled settled =
         ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
-    return new CheckedBook(book, this, shownForms.defaults(), keys, settled, messages);
+    return new CheckedBook(environment, settled, messages);
   }
 
   /** What is wrong with a plan would be told again by each of its tables. */
@@ -167,25 +138,6 @@ public final class BookCheck implements Knowledge {
           .filter(table -> plan.equals(table.plan()))
           .forEach(table -> diagnostics.retract(table.origin().source()));
     }
-  }
-
-  /** The job's currency; none where what is written is no currency, which is said once, here. */
-  private @Nullable String currency(@Nullable Name written) {
-    if (written == null) {
-      return Dimension.NO_CURRENCY;
-    }
-    String code = written.text().toUpperCase(Locale.ROOT);
-    boolean known =
-        Currency.getAvailableCurrencies().stream().anyMatch(c -> c.getCurrencyCode().equals(code));
-    if (!known) {
-      diagnostics.fault(
-          "unknown-currency",
-          written.span(),
-          "'%s' is not a currency".formatted(written),
-          "write its three letters by ISO 4217, such as USD, EUR or GBP");
-      return null;
-    }
-    return code;
   }
 
   /** Every line, every column, the condition of every rule, and what plans are set to. */
@@ -293,7 +245,7 @@ public final class BookCheck implements Knowledge {
       }
     }
     return kind instanceof Kind.Measured measured
-        ? shownForms.defaults().form(measured.dimension())
+        ? environment.shownForms().defaults().form(measured.dimension())
         : null;
   }
 
@@ -331,69 +283,15 @@ public final class BookCheck implements Knowledge {
     messages.put(rule, message);
   }
 
-  /** Checks each function by itself, so that one that nothing calls is not left unread. */
-  private void checkFunctions() {
-    for (FunctionDefinition function : book.functions()) {
-      List<Kind> kinds = function.parameters().stream().map(this::parameterKind).toList();
-      functionBody(function, kinds, diagnostics);
-    }
-  }
-
-  private @Nullable CheckedFunction functionBody(
-      FunctionDefinition definition, List<Kind> kinds, Diagnostics to) {
-    Formula formula = definition.formula();
-    if (formula == null || !functionsUnderway.add(definition.span())) {
-      return null;
-    }
-    Scope scope =
-        Scope.ofFunction(
-            definition.span().source(),
-            definition.parameters().stream().map(FunctionDefinition.Parameter::name).toList());
-    CheckedFormula body = new CheckedFormula(formula, scope);
-    new FormulaCheck(this, to, body, kinds).check(null);
-    functionsUnderway.remove(definition.span());
-    return new CheckedFunction(definition, body);
+  @Override
+  public CheckEnvironment environment() {
+    return environment;
   }
 
   @Override
   public @Nullable CheckedFunction checkCall(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics to) {
-    FunctionKey key = new FunctionKey(definition.span(), kinds);
-    CheckedFunction known = functions.get(key);
-    if (known != null) {
-      return known;
-    }
-    Diagnostics ofBody = new Diagnostics();
-    CheckedFunction function = functionBody(definition, kinds, ofBody);
-    if (function == null && definition.formula() == null) {
-      return null;
-    }
-    if (function == null) {
-      to.fault(
-          "function-circle",
-          call,
-          "'%s' is worked out from itself".formatted(definition.name()),
-          "a function may not call itself, directly or through others");
-      return null;
-    }
-    List<Diagnostic> faults = ofBody.inOrder().stream().filter(Diagnostic::isFault).toList();
-    if (!faults.isEmpty()) {
-      Diagnostic first = faults.get(0);
-      to.fault(
-          first.code(),
-          call,
-          "'%s' cannot be worked out from these: %s (%s)"
-              .formatted(definition.name(), first.message(), first.span().place()),
-          first.repair());
-      return null;
-    }
-    functions.put(key, function);
-    return function;
-  }
-
-  @Override
-  public NameBinder binder() {
-    return binder;
+    return functions.checkCall(definition, kinds, call, to);
   }
 
   @Override
@@ -408,71 +306,5 @@ public final class BookCheck implements Knowledge {
       return soFar;
     }
     return checked(place).kind();
-  }
-
-  @Override
-  public Table table(String key) {
-    Table table = book.table(key);
-    if (table == null) {
-      throw new IllegalArgumentException("no table " + key);
-    }
-    return table;
-  }
-
-  @Override
-  public @Nullable Table tableSeen(String key, Scope scope) {
-    Table table = book.table(key);
-    return table != null && book.sees(scope.file(), table.origin().source()) ? table : null;
-  }
-
-  @Override
-  public Collection<String> tableNames() {
-    return book.tables().stream().map(Table::toString).toList();
-  }
-
-  @Override
-  public RowKeys keys(Table table) {
-    RowKeys found = keys.get(table);
-    if (found == null) {
-      throw new IllegalArgumentException("no table " + table);
-    }
-    return found;
-  }
-
-  @Override
-  public @Nullable FunctionDefinition function(String key, Scope scope) {
-    FunctionDefinition function = book.function(key);
-    return function != null && book.sees(scope.file(), function.span().source()) ? function : null;
-  }
-
-  @Override
-  public Collection<String> functionNames(Scope scope) {
-    List<String> names = new ArrayList<>();
-    Operations.functions().stream().map(Operation::name).forEach(names::add);
-    book.functions().forEach(function -> names.add(function.name().text()));
-    return names;
-  }
-
-  @Override
-  public Kind parameterKind(FunctionDefinition.Parameter parameter) {
-    return parameter.kind() == null ? Kind.UNKNOWN : declaredKinds.kind(parameter.kind());
-  }
-
-  @Override
-  public Optional<Value> setting(String key) {
-    if (!key.equals("minor unit")) {
-      return Optional.empty();
-    }
-    if (currency == null) {
-      return Optional.of(new Value.Fault("unknown-currency", "there is no currency"));
-    }
-    int digits = Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
-    Rational step = Rational.of(10).pow(-digits);
-    return Optional.of(new Value.Amount(new Quantity(step, Dimension.money(currency))));
-  }
-
-  @Override
-  public Optional<Form> form(ShownAs shownAs, Kind kind, Diagnostics to) {
-    return shownForms.form(shownAs, kind, to);
   }
 }

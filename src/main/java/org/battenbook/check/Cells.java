@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import org.battenbook.source.Span;
 import org.battenbook.syntax.Change;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,9 @@ public final class Cells {
   private final Map<Integer, CheckedFormula> formulas = new HashMap<>();
   private final Map<Integer, Change> changes = new HashMap<>();
   private final Map<Integer, CheckedFormula> tolerances = new HashMap<>();
+
+  /** What edits wrote into cells since the text was read, by row. */
+  private final Map<Integer, Span> typed = new HashMap<>();
 
   Cells(int rowCount) {
     values = new @Nullable Value[rowCount];
@@ -76,6 +80,7 @@ public final class Cells {
     copy.formulas.putAll(formulas);
     copy.changes.putAll(changes);
     copy.tolerances.putAll(tolerances);
+    copy.typed.putAll(typed);
     return copy;
   }
 
@@ -85,6 +90,20 @@ public final class Cells {
     formulas.remove(row);
     changes.remove(row);
     tolerances.remove(row);
+    typed.remove(row);
+  }
+
+  /** What an edit wrote into a row's cell since the text was read; absent where none did. */
+  @Nullable Span typed(int row) {
+    return typed.get(row);
+  }
+
+  void setTyped(int row, @Nullable Span entry) {
+    if (entry == null) {
+      typed.remove(row);
+    } else {
+      typed.put(row, entry);
+    }
   }
 
   void set(int row, Value value) {

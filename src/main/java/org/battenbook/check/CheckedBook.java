@@ -23,53 +23,41 @@ import org.battenbook.syntax.Change;
 import org.battenbook.syntax.Formula;
 import org.battenbook.unit.Forms;
 import org.battenbook.unit.Shown;
+import org.battenbook.value.Kind;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** A book whose every formula is checked. */
 public final class CheckedBook {
-  private final Book book;
-  private final Knowledge knowledge;
-  private final Forms forms;
-  private final Map<Table, RowKeys> keys;
+  private final CheckEnvironment environment;
   private final ToleranceCheck.Settled settled;
   private final Map<Rule, CheckedFormula> messages;
 
   CheckedBook(
-      Book book,
-      Knowledge knowledge,
-      Forms forms,
-      Map<Table, RowKeys> keys,
+      CheckEnvironment environment,
       ToleranceCheck.Settled settled,
       Map<Rule, CheckedFormula> messages) {
-    this.book = book;
-    this.knowledge = knowledge;
-    this.forms = forms;
-    this.keys = keys;
+    this.environment = environment;
     this.settled = settled;
     this.messages = messages;
   }
 
   public Book book() {
-    return book;
+    return environment.book();
   }
 
   /** How quantities are shown where nothing else is said. */
   public Forms forms() {
-    return forms;
+    return environment.shownForms().defaults();
   }
 
   public Map<Table, RowKeys> keys() {
-    return keys;
+    return environment.keys();
   }
 
   public RowKeys keys(Table table) {
-    RowKeys found = keys.get(table);
-    if (found == null) {
-      throw new IllegalArgumentException("no table " + table);
-    }
-    return found;
+    return environment.keys(table);
   }
 
   /** Every line, column and condition of a rule, in the order of the book; then those beside. */
@@ -178,7 +166,7 @@ public final class CheckedBook {
       return column.table().rowOrigin(spot.row());
     }
     return ownCell && spot.place() instanceof Column column
-        ? AsWritten.cell(column, spot.row()).orElse(spot.place().layer().span())
+        ? AsWritten.cell(checked, column, spot.row()).orElse(spot.place().layer().span())
         : spot.place().layer().span();
   }
 
@@ -206,45 +194,64 @@ public final class CheckedBook {
   }
 
   /**
-   * This book with another formula for one place, of the same kind as before.
+   * This book with another formula in place of the one that decides a place.
    *
-   * @param diagnostics takes what is wrong with the formula
+   * @param formula in a text that stands for the statement it belongs to
+   * @return empty where the formula is at fault, or is of another kind: then the text of the
+   *     workbook has to be read again, which says what is wrong
    */
-  public CheckedBook withFormula(Place place, Formula formula, Diagnostics diagnostics) {
+  public Optional<CheckedBook> withFormula(Place place, Formula formula) {
     CheckedPlace old = place(place);
     int last = old.layers().size() - 1;
-    CheckedFormula checked = new CheckedFormula(formula, Scope.of(place, last));
-    new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(old.kind());
+    boolean saysKind = last == 0 && place.declaredKind() == null;
+    Scope scope = Scope.of(place, last);
+    CheckedFormula checked = new CheckedFormula(formula, scope);
+    Diagnostics found = new Diagnostics();
+    Kind kind =
+        new FormulaCheck(new CheckedKinds(environment, settled.places()), found, checked, List.of())
+            .check(saysKind ? null : old.kind());
+    boolean readsItself = checked.needs().stream().anyMatch(need -> need.place() == place);
+    if (!kind.equals(old.kind()) || (saysKind && readsItself)) {
+      return Optional.empty();
+    }
     List<CheckedPlace.Layered> layers = new ArrayList<>(old.layers());
     layers.set(last, new CheckedPlace.Layered(checked));
     return with(
         new CheckedPlace(place, old.kind(), old.form(), layers, old.cells(), old.furtherNeeds()),
-        diagnostics);
+        found);
   }
 
   /**
    * This book with another entry in one row's cell.
    *
-   * @param entry what is written there; absent to empty the cell
-   * @param diagnostics takes what is wrong with the entry
+   * @param entry what is written there, in a text that stands for the row; absent to empty the cell
+   * @return empty where the entry is at fault: then the text of the workbook has to be read again,
+   *     which says what is wrong
    */
-  public CheckedBook withCell(
-      Column column, int row, @Nullable Formula entry, Diagnostics diagnostics) {
+  public Optional<CheckedBook> withCell(Column column, int row, @Nullable Formula entry) {
     CheckedPlace old = place(column);
+    Diagnostics found = new Diagnostics();
     Cells cells = old.cells().copy(column.table().rowCount());
-    new CellCheck(knowledge, diagnostics).enter(entry, row, column, old.kind(), cells);
+    new CellCheck(new CheckedKinds(environment, settled.places()), found)
+        .enter(entry, row, column, old.kind(), cells);
+    if (entry != null && !cells.isFilled(row)) {
+      return Optional.empty();
+    }
+    cells.setTyped(row, entry == null ? null : entry.span());
     return with(
         new CheckedPlace(column, old.kind(), old.form(), old.layers(), cells, old.furtherNeeds()),
-        diagnostics);
+        found);
   }
 
-  private CheckedBook with(CheckedPlace changed, Diagnostics diagnostics) {
-    if (diagnostics.hasFaults()) {
-      return this;
+  private Optional<CheckedBook> with(CheckedPlace changed, Diagnostics found) {
+    if (!found.inOrder().isEmpty()) {
+      return Optional.empty();
     }
     Map<Place, CheckedPlace> copy = new LinkedHashMap<>(settled.places());
     copy.put(changed.place(), changed);
-    ToleranceCheck.Settled anew = ToleranceCheck.settle(copy, settled, diagnostics);
-    return new CheckedBook(book, knowledge, forms, keys, anew, messages);
+    ToleranceCheck.Settled anew = ToleranceCheck.settle(copy, settled, found);
+    return found.inOrder().isEmpty()
+        ? Optional.of(new CheckedBook(environment, anew, messages))
+        : Optional.empty();
   }
 }

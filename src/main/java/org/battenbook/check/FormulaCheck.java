@@ -374,7 +374,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
             : "no function is called '%s'".formatted(name),
         isValue
             ? "to multiply, write '%s * (…)'".formatted(name)
-            : NearNames.question(name.text(), knowledge.functionNames(scope)));
+            : NearNames.question(name.text(), knowledge.functionNames()));
   }
 
   private void wrongCount(Call call, int wanted) {

@@ -19,34 +19,56 @@ import org.jspecify.annotations.Nullable;
 
 /** What the check of one formula asks of the rest of the book. */
 interface Knowledge {
-  NameBinder binder();
+  CheckEnvironment environment();
 
   /** The kind of a place; {@link Kind#UNKNOWN} where it is at fault or reads itself. */
   Kind kind(Place place);
-
-  Table table(String key);
-
-  /** A table by name, if the formula's text sees it. */
-  @Nullable Table tableSeen(String key, Scope scope);
-
-  Collection<String> tableNames();
-
-  RowKeys keys(Table table);
-
-  @Nullable FunctionDefinition function(String key, Scope scope);
-
-  Collection<String> functionNames(Scope scope);
-
-  /** The declared kind of a parameter, or {@link Kind#UNKNOWN}. */
-  Kind parameterKind(FunctionDefinition.Parameter parameter);
 
   /** A function checked for a call's kinds; absent, and a message given, where they do not fit. */
   @Nullable CheckedFunction checkCall(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics diagnostics);
 
+  default NameBinder binder() {
+    return environment().binder();
+  }
+
+  default Table table(String key) {
+    return environment().table(key);
+  }
+
+  /** A table by name, if the formula's text sees it. */
+  default @Nullable Table tableSeen(String key, Scope scope) {
+    return environment().tableSeen(key, scope);
+  }
+
+  default Collection<String> tableNames() {
+    return environment().tableNames();
+  }
+
+  default RowKeys keys(Table table) {
+    return environment().keys(table);
+  }
+
+  default @Nullable FunctionDefinition function(String key, Scope scope) {
+    return environment().function(key, scope);
+  }
+
+  default Collection<String> functionNames() {
+    return environment().functionNames();
+  }
+
+  /** The declared kind of a parameter, or {@link Kind#UNKNOWN}. */
+  default Kind parameterKind(FunctionDefinition.Parameter parameter) {
+    return environment().parameterKind(parameter);
+  }
+
   /** A value that the job's settings give: {@code minor unit}; a fault where they are at fault. */
-  Optional<Value> setting(String key);
+  default Optional<Value> setting(String key) {
+    return environment().setting(key);
+  }
 
   /** The form that a text asks for, if it fits the kind; else a message and none. */
-  Optional<Form> form(ShownAs shownAs, Kind kind, Diagnostics diagnostics);
+  default Optional<Form> form(ShownAs shownAs, Kind kind, Diagnostics diagnostics) {
+    return environment().shownForms().form(shownAs, kind, diagnostics);
+  }
 }

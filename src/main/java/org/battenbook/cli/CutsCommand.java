@@ -81,9 +81,8 @@ final class CutsCommand extends JobCommand {
 
   /** Changes the stock in the workbooks, once it is known that they can be read like that. */
   private List<Keeping.Change> keep(Filled filled, List<FilledPlan> plans)
-      throws NotKept, SafeFile.NotWritten, Loader.Unreadable {
+      throws NotKept, SafeFile.NotWritten {
     Keeping keeping = Keeping.of(filled, plans);
-    keeping.check(loader());
     RevisedFiles.write(keeping.texts());
     return keeping.changes();
   }

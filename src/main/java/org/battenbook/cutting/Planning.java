@@ -18,7 +18,7 @@ import org.battenbook.plan.StickPlanner;
 import org.battenbook.syntax.PlanSection.Cutting;
 
 /** Works out the plans of a workbook; what was planned once is not planned again. */
-public final class Planning {
+public final class Planning implements RowPlanner {
   private final boolean mergesStops;
   private final BiFunction<String, String, PlanWatch> watches;
   private final Map<Object, Object> known = new HashMap<>();
@@ -39,7 +39,7 @@ public final class Planning {
     this.watches = watches;
   }
 
-  /** The rows that come of each plan, as far as what it needs is worked out. */
+  @Override
   public Map<String, List<PlannedRows>> plan(Results results) {
     Map<String, List<PlannedRows>> planned = new LinkedHashMap<>();
     for (PlanStatement plan : results.program().book().book().plans()) {

@@ -27,7 +27,7 @@ public final class Program {
   private final Slots slots;
   private final List<Stage> stages;
   private final List<PlacePlan> plans;
-  private final Map<Rule, Plan> messages = new HashMap<>();
+  private final Map<Rule, Plan> messages = new ConcurrentHashMap<>();
 
   /** Plans of formulas that are run again, each made once: what they group rows by is kept. */
   private final Map<Part, Plan> runAgain = new ConcurrentHashMap<>();

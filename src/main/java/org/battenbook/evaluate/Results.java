@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Rule;
@@ -24,7 +25,8 @@ public final class Results implements Reading {
   private final Map<Integer, Optional<Lookup>> lookups = new ConcurrentHashMap<>();
 
   /** What each chunk of a total came to: after an edit, the untouched ones still hold. */
-  private final Map<AggregatePlan, @Nullable Aggregation[]> totals = new ConcurrentHashMap<>();
+  private final Map<AggregatePlan, AtomicReferenceArray<@Nullable Aggregation>> totals =
+      new ConcurrentHashMap<>();
 
   Results(Program program) {
     this.program = program;
@@ -104,15 +106,15 @@ public final class Results implements Reading {
 
   @Override
   public Value total(AggregatePlan aggregate) {
-    @Nullable Aggregation[] parts =
+    AtomicReferenceArray<@Nullable Aggregation> parts =
         totals.computeIfAbsent(
-            aggregate, a -> new @Nullable Aggregation[ColumnValues.chunkCount(a.rowCount)]);
+            aggregate, a -> new AtomicReferenceArray<>(ColumnValues.chunkCount(a.rowCount)));
     Aggregation total = aggregate.fresh();
-    for (int chunk = 0; chunk < parts.length; chunk++) {
-      Aggregation part = parts[chunk];
+    for (int chunk = 0; chunk < parts.length(); chunk++) {
+      Aggregation part = parts.get(chunk);
       if (part == null) {
         part = aggregate.chunk(this, chunk);
-        parts[chunk] = part;
+        parts.set(chunk, part);
       }
       total.addAll(part);
     }
@@ -125,10 +127,14 @@ public final class Results implements Reading {
    * @param moved the chunks that must be gone through again
    */
   void shareTotal(AggregatePlan aggregate, Results before, BitSet moved) {
-    @Nullable Aggregation[] parts = before.totals.get(aggregate);
+    AtomicReferenceArray<@Nullable Aggregation> parts = before.totals.get(aggregate);
     if (parts != null) {
-      @Nullable Aggregation[] kept = parts.clone();
-      moved.stream().forEach(chunk -> kept[chunk] = null);
+      AtomicReferenceArray<@Nullable Aggregation> kept = new AtomicReferenceArray<>(parts.length());
+      for (int chunk = moved.nextClearBit(0);
+          chunk < parts.length();
+          chunk = moved.nextClearBit(chunk + 1)) {
+        kept.set(chunk, parts.get(chunk));
+      }
       totals.put(aggregate, kept);
     }
   }

@@ -7,10 +7,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.battenbook.book.Column;
-import org.battenbook.book.Loader;
 import org.battenbook.book.PlanStatement.Source;
 import org.battenbook.book.Table;
+import org.battenbook.edit.BookRevision;
+import org.battenbook.edit.EditRefused;
 import org.battenbook.number.Rational;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.SourceText;
@@ -25,8 +28,11 @@ import org.battenbook.workbook.Workbook;
  * there no more, offcuts are, and the job remembers what it took. Nothing is written here.
  */
 public final class Keeping {
+  private static final Pattern WHOLE = Pattern.compile("\\d+");
+
   private final Filled filled;
-  private final WorkbookRevision revision;
+  private final BookRevision revision;
+  private Map<SourceText, String> texts = Map.of();
   private final List<Change> changes = new ArrayList<>();
   private final Map<Table, Map<Integer, Taken>> taken = new LinkedHashMap<>();
   private final Map<Table, Column> counts = new LinkedHashMap<>();
@@ -41,30 +47,40 @@ public final class Keeping {
 
   private Keeping(Filled filled) {
     this.filled = filled;
-    this.revision = new WorkbookRevision(filled.book());
+    this.revision = filled.revision();
   }
 
   /**
-   * What some plans of a job change.
+   * What some plans of a job change. The changed texts are read and filled, to see that the counts
+   * are as they should be.
    *
-   * @throws NotKept where that is not known, or cannot be written
+   * @throws NotKept where that is not known, or cannot be written, or something in the workbook
+   *     stands against it
    */
   public static Keeping of(Filled filled, List<FilledPlan> plans) throws NotKept {
     Keeping keeping = new Keeping(filled);
-    keeping.keep(plans);
+    try {
+      keeping.keep(plans);
+      keeping.check();
+    } catch (EditRefused refused) {
+      throw new NotKept(
+          refused.repair().isEmpty()
+              ? refused.message()
+              : refused.message() + ": " + refused.repair());
+    }
     return keeping;
   }
 
-  /** The new text of each file that changes. */
+  /** The new text of each file that changes, by the text as it was loaded. */
   public Map<SourceText, String> texts() {
-    return revision.texts();
+    return texts;
   }
 
   public List<Change> changes() {
     return List.copyOf(changes);
   }
 
-  private void keep(List<FilledPlan> plans) throws NotKept {
+  private void keep(List<FilledPlan> plans) throws NotKept, EditRefused {
     List<PlanKeeping> kept = new ArrayList<>();
     for (FilledPlan plan : plans) {
       Source keep = plan.statement().keep();
@@ -80,7 +96,9 @@ public final class Keeping {
       take(plan);
     }
     lower();
-    kept.forEach(this::add);
+    for (PlanKeeping plan : kept) {
+      add(plan);
+    }
     if (changes.isEmpty()) {
       throw new NotKept(
           "nothing is planned that takes or leaves any stock: it may be kept already");
@@ -103,15 +121,25 @@ public final class Keeping {
     plan.taken().forEach((row, one) -> ofTable.merge(row, one, (a, b) -> a.and(b.taken())));
   }
 
-  private void lower() throws NotKept {
+  private void lower() throws NotKept, EditRefused {
     for (Map.Entry<Table, Column> count : counts.entrySet()) {
       Table table = count.getKey();
       Map<Integer, Taken> rows = Objects.requireNonNull(taken.get(table));
       for (Map.Entry<Integer, Taken> row : rows.entrySet()) {
         tellLowered(table, row.getKey(), count.getValue(), row.getValue());
+        lower(count.getValue(), row.getKey(), row.getValue());
       }
-      revision.lower(table, count.getValue(), rows);
     }
+  }
+
+  /** A count that is a formula stays, and what is taken is taken off. */
+  private void lower(Column count, int row, Taken taken) throws EditRefused {
+    String now = revision.cellText(count, row);
+    boolean isNumber = now.isEmpty() || WHOLE.matcher(now).matches();
+    revision.setWrittenCell(
+        count,
+        row,
+        isNumber ? Integer.toString(taken.left()) : "(%s) - %d".formatted(now, taken.taken()));
   }
 
   private void tellLowered(Table table, int row, Column column, Taken one) throws NotKept {
@@ -128,10 +156,12 @@ public final class Keeping {
                 .formatted(column.name(), name, table, one.left(), one.onHand())));
   }
 
-  private void add(PlanKeeping plan) {
+  private void add(PlanKeeping plan) throws EditRefused {
     Table rack = plan.keep().table();
     List<NewRow> offcuts = plan.offcuts();
-    tell(revision.add(rack, offcuts), rack, offcuts);
+    for (NewRow offcut : offcuts) {
+      tell(revision.addRow(rack, offcut.cells()), rack, offcut);
+    }
     if (!offcuts.isEmpty() && rack.rows().isEmpty()) {
       changes.add(
           new Change(
@@ -141,38 +171,24 @@ public final class Keeping {
     }
     Source record = plan.record();
     if (record != null) {
-      List<NewRow> records = plan.records(record);
-      tell(revision.addToJob(record.table(), records), record.table(), records);
+      for (NewRow row : plan.records(record)) {
+        tell(revision.addRowToJob(record.table(), row.cells()), record.table(), row);
+      }
     }
   }
 
-  private static List<String> cells(NewRow row, Table table) {
-    return NewRows.columns(table, List.of(row)).stream()
-        .map(column -> Objects.requireNonNull(row.cells().get(column)))
-        .toList();
+  private void tell(SourceText file, Table table, NewRow row) {
+    List<String> cells =
+        table.columns().stream()
+            .flatMap(column -> Stream.ofNullable(row.cells().get(column)))
+            .toList();
+    changes.add(
+        new Change(file.name(), "new in '%s': %s".formatted(table, String.join(" | ", cells))));
   }
 
-  private void tell(SourceText file, Table table, List<NewRow> rows) {
-    for (NewRow row : rows) {
-      String cells = String.join(" | ", cells(row, table));
-      changes.add(new Change(file.name(), "new in '%s': %s".formatted(table, cells)));
-    }
-  }
-
-  /**
-   * Reads the changed texts as they will be read, and looks whether the counts are as they should
-   * be.
-   *
-   * @param loader that the job was read by
-   * @throws NotKept where something in the workbook stands against the change
-   */
-  public void check(Loader loader) throws NotKept {
-    Workbook after;
-    try {
-      after = Workbook.open(filled.file(), new RevisedTexts(loader, texts()));
-    } catch (Loader.Unreadable unreadable) {
-      throw new NotKept(String.valueOf(unreadable.getMessage()));
-    }
+  /** Reads the changed texts as they will be read, and looks whether the counts come out right. */
+  private void check() throws NotKept, EditRefused {
+    Workbook after = filled.reread(revision.texts());
     for (Diagnostic diagnostic : after.diagnostics()) {
       if (diagnostic.isFault()) {
         throw new NotKept(
@@ -180,6 +196,7 @@ public final class Keeping {
                 + diagnostic.message());
       }
     }
+    texts = after.revisions();
     Filled now = after.fill();
     for (Map.Entry<Table, Map<Integer, Taken>> rack : taken.entrySet()) {
       for (Map.Entry<Integer, Taken> row : rack.getValue().entrySet()) {

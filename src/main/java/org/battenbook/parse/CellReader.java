@@ -1,6 +1,7 @@
 package org.battenbook.parse;
 
 import org.battenbook.source.Diagnostics;
+import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
@@ -32,6 +33,37 @@ public final class CellReader {
     return literal == null
         ? formula(rows.span(row, column), diagnostics)
         : Formula.plain(literal, 1);
+  }
+
+  /**
+   * What a person types to stand in a cell.
+   *
+   * @param entry the whole of it, one line without a note
+   * @return absent for an empty cell, and for one that cannot be read, whose fault is reported
+   */
+  public static @Nullable Formula typed(SourceText entry, Diagnostics diagnostics) {
+    int end = entry.text().length();
+    RowSplitter splitter = new RowSplitter(entry.text());
+    splitter.split(0, end);
+    if (splitter.hasBar()) {
+      diagnostics.fault(
+          "bar-in-cell",
+          entry.span(splitter.end(0), end),
+          "a bar ends a cell, and this is one cell",
+          "leave the bar out, or put a text in quotes");
+      return null;
+    }
+    if (splitter.openText() >= 0) {
+      diagnostics.fault(
+          "text-not-closed",
+          entry.span(splitter.openText(), end),
+          "this text has no closing quote",
+          "close it; a quote inside a text is written twice");
+      return null;
+    }
+    RowCells.Builder cell = new RowCells.Builder(entry, 1);
+    cell.cell(splitter.start(0), splitter.end(0));
+    return read(cell.build(), 0, 0, diagnostics);
   }
 
   private static @Nullable Formula formula(Span cell, Diagnostics diagnostics) {

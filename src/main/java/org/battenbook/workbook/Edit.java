@@ -1,20 +1,34 @@
 package org.battenbook.workbook;
 
 import java.util.List;
+import java.util.Map;
 import org.battenbook.book.Place;
 import org.battenbook.source.Diagnostic;
+import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What came of an edit.
+ * What came of an edit. Nothing is written to disk.
  *
- * @param filled the workbook after it; absent where the edit is at fault
+ * @param filled the workbook after it; absent where the edit is refused
  * @param ran the places that were worked out again, in order
- * @param diagnostics what is wrong with it, or worth reading
+ * @param diagnostics why it is refused; else what is worth telling that was not told before
  */
 public record Edit(@Nullable Filled filled, List<Place> ran, List<Diagnostic> diagnostics) {
   public Edit {
     ran = List.copyOf(ran);
     diagnostics = List.copyOf(diagnostics);
+  }
+
+  static Edit refused(List<Diagnostic> diagnostics) {
+    return new Edit(null, List.of(), diagnostics);
+  }
+
+  /**
+   * The new text of each file that the edits since the workbook was loaded change, by the text as
+   * it was loaded; none where the edit is refused.
+   */
+  public Map<SourceText, String> texts() {
+    return filled == null ? Map.of() : filled.revisions();
   }
 }

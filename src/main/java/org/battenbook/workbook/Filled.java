@@ -2,46 +2,48 @@ package org.battenbook.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.util.Map;
 import org.battenbook.bind.Spot;
 import org.battenbook.bind.SpotFinder;
 import org.battenbook.book.Book;
 import org.battenbook.book.Column;
+import org.battenbook.book.FollowedFiles;
 import org.battenbook.book.Line;
-import org.battenbook.book.OpenedRows;
 import org.battenbook.book.Page;
 import org.battenbook.book.Place;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
-import org.battenbook.check.CheckedPlace;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.ErrorBudget;
 import org.battenbook.derive.Feeds;
 import org.battenbook.derive.PictureCautions;
 import org.battenbook.derive.Why;
-import org.battenbook.evaluate.Evaluator;
-import org.battenbook.evaluate.Program;
-import org.battenbook.evaluate.Refill;
+import org.battenbook.edit.BookRevision;
+import org.battenbook.edit.CellEdit;
+import org.battenbook.edit.EditRefused;
+import org.battenbook.edit.FormulaEdit;
+import org.battenbook.edit.WorkbookEdit;
 import org.battenbook.evaluate.Results;
-import org.battenbook.evaluate.RowCounting;
-import org.battenbook.parse.FormulaParser;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
-import org.battenbook.syntax.Formula;
 import org.battenbook.value.Value;
-import org.jspecify.annotations.Nullable;
 
 /** A workbook with every line worked out. */
 public final class Filled {
   private final Results results;
   private final CheckedBook checked;
+  private final Reading reading;
 
-  Filled(Results results) {
+  /** Edits since the texts were read, whose places were worked out again by themselves. */
+  private final List<WorkbookEdit> pending;
+
+  Filled(Results results, Reading reading, List<WorkbookEdit> pending) {
     this.results = results;
     this.checked = results.program().book();
+    this.reading = reading;
+    this.pending = List.copyOf(pending);
   }
 
   public Book book() {
@@ -95,7 +97,12 @@ public final class Filled {
    * @throws UnknownPlace when the words name no value, or more than one
    */
   public Derivation why(String place) {
-    return Why.of(results, spot(place));
+    return why(spot(place));
+  }
+
+  /** Where the value of a spot came from. */
+  public Derivation why(Spot spot) {
+    return Why.of(results, spot);
   }
 
   /** The image files that are named and could not be looked into, each told at its name. */
@@ -192,75 +199,89 @@ public final class Filled {
     }
   }
 
+  /** What was worth telling when the workbook was read. */
+  public List<Diagnostic> diagnostics() {
+    return reading.diagnostics();
+  }
+
   /**
-   * This workbook with another formula for a line or a column, only what it feeds worked out again.
-   * The file it was read from stays as it is.
+   * This workbook with another formula for a line or a column, in the file that decides it.
    *
    * @param formula as it would be written after the {@code =}
    */
   public Edit withFormula(Place place, String formula) {
-    Diagnostics diagnostics = new Diagnostics();
-    Formula parsed = parse(formula, diagnostics);
-    CheckedBook edited = parsed == null ? checked : checked.withFormula(place, parsed, diagnostics);
-    return refill(edited, place, -1, diagnostics);
+    return edit(new FormulaEdit(place, formula));
   }
 
   /**
-   * This workbook with another entry in one cell, only what it feeds worked out again. The file it
-   * was read from stays as it is.
+   * This workbook with another entry in one cell, in the file that has the row.
    *
-   * @param entry as it would be written in the row; empty to leave the cell empty
+   * @param row counted from 0
+   * @param entry as it would be written in the row; blank to leave the cell to its column
    */
   public Edit withCell(Column column, int row, String entry) {
-    Diagnostics diagnostics = new Diagnostics();
-    Formula parsed = entry.isBlank() ? null : parse(entry, diagnostics);
-    CheckedBook edited =
-        diagnostics.hasFaults() ? checked : checked.withCell(column, row, parsed, diagnostics);
-    return refill(edited, column, row, diagnostics);
+    return edit(new CellEdit(column, row, entry));
   }
 
-  private static @Nullable Formula parse(String text, Diagnostics diagnostics) {
-    SourceText source = SourceText.of("edit", text);
-    return FormulaParser.parse(source, source.span(0, text.length()), diagnostics);
+  /**
+   * This workbook with an edit. Where it moves no rows, kinds or plans, only what it feeds is
+   * worked out again; else the changed texts are read again, which gives the same.
+   *
+   * @param edit of places and rows of this workbook
+   */
+  public Edit edit(WorkbookEdit edit) {
+    Diagnostics typed = new Diagnostics();
+    edit.checkTyped(typed);
+    return typed.hasFaults()
+        ? Edit.refused(typed.inOrder())
+        : new SmallEdit(this, edit).made().orElseGet(() -> new TextEdit(this, edit).made());
   }
 
-  private Edit refill(CheckedBook edited, Place place, int row, Diagnostics diagnostics) {
-    if (diagnostics.hasFaults()) {
-      return new Edit(null, List.of(), diagnostics.inOrder());
-    }
-    Optional<Set<Place>> changed = edited.changesFrom(checked);
-    Program program =
-        changed.isPresent()
-            ? results.program().edited(edited, changed.get(), diagnostics)
-            : Program.compile(edited, diagnostics);
-    if (program == null) {
-      return new Edit(null, List.of(), diagnostics.inOrder());
-    }
-    Refill.Refilled edit =
-        changed.isEmpty()
-            ? new Refill.Refilled(Evaluator.fill(program), all(edited))
-            : Refill.after(
-                program,
-                results,
-                changed.get(),
-                one -> one == place || edited.isBeside(one) ? row : -1);
-    OpenedRows opened = RowCounting.count(edit.results(), diagnostics);
-    if (!opened.equals(RowCounting.count(results, new Diagnostics()))) {
-      diagnostics.fault(
-          "edit-opens-rows",
-          place.origin(),
-          "with this, other rows would be opened from those of a table: "
-              + "'%s' says how many".formatted(place.words()),
-          "write it into the file, and read the job anew");
-    }
-    if (diagnostics.hasFaults()) {
-      return new Edit(null, List.of(), diagnostics.inOrder());
-    }
-    return new Edit(new Filled(edit.results()), edit.ran(), diagnostics.inOrder());
+  /** Its files, with every edit that is not yet among their texts. */
+  public BookRevision revision() {
+    return revision(pending);
   }
 
-  /** A first tolerance, or a last, moves how all is ordered. */
-  private static List<Place> all(CheckedBook book) {
-    return book.places().stream().map(CheckedPlace::place).toList();
+  BookRevision revision(List<WorkbookEdit> edits) {
+    BookRevision revision =
+        new BookRevision(book(), reading.files(), (table, row) -> checked.keys(table).name(row));
+    for (WorkbookEdit edit : edits) {
+      try {
+        edit.writeInto(revision);
+      } catch (EditRefused impossible) {
+        throw new IllegalStateException("this edit was made before", impossible);
+      }
+    }
+    return revision;
+  }
+
+  /**
+   * Reads this workbook with other texts in some of its files. Files that do not change are not
+   * parsed again.
+   *
+   * @param texts by the name of the file
+   */
+  public Workbook reread(Map<String, String> texts) {
+    return Workbook.revised(reading, texts);
+  }
+
+  /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
+  public Map<SourceText, String> revisions() {
+    FollowedFiles files = reading.files();
+    try {
+      return pending.isEmpty()
+          ? files.revisions()
+          : files.revised(revision().texts(), new Diagnostics()).revisions();
+    } catch (EditRefused impossible) {
+      throw new IllegalStateException("these edits were made before", impossible);
+    }
+  }
+
+  Reading reading() {
+    return reading;
+  }
+
+  List<WorkbookEdit> pending() {
+    return pending;
   }
 }

@@ -11,7 +11,7 @@ import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.BookCheck;
 import org.battenbook.check.CheckedBook;
-import org.battenbook.cutting.Planning;
+import org.battenbook.cutting.RowPlanner;
 import org.battenbook.evaluate.Evaluator;
 import org.battenbook.evaluate.Program;
 import org.battenbook.evaluate.Results;
@@ -27,7 +27,7 @@ final class Rounds {
   private final FollowedFiles files;
   private final Diagnostics reading;
   private final Diagnostics counting;
-  private final Planning planning;
+  private final RowPlanner planning;
 
   /**
    * Rounds over the files of a job.
@@ -35,22 +35,46 @@ final class Rounds {
    * @param reading what was found in reading them
    * @param counting takes what is wrong with the counts
    */
-  Rounds(FollowedFiles files, Diagnostics reading, Diagnostics counting, Planning planning) {
+  Rounds(FollowedFiles files, Diagnostics reading, Diagnostics counting, RowPlanner planning) {
     this.files = files;
     this.reading = reading;
     this.counting = counting;
     this.planning = planning;
   }
 
-  /** All those rows; where a fault is in the way, those that came before it. */
-  OpenedRows opened() {
+  /**
+   * All those rows; where a fault is in the way, those that came before it.
+   *
+   * @param likely rows to try first, such as those before an edit; none to begin anew
+   */
+  OpenedRows opened(OpenedRows likely) {
+    Diagnostics notTold = new Diagnostics();
+    Rounds tried = new Rounds(files, reading, notTold, planning);
+    Optional<OpenedRows> settled =
+        likely == OpenedRows.NONE_YET ? Optional.empty() : tried.from(likely.unsettled());
+    return settled.orElseGet(this::anew);
+  }
+
+  /**
+   * Goes on from some rows until no others come. Whatever they are, each round sets right all that
+   * hangs on what is right already; but they may be at fault in a way that the right rows are not.
+   *
+   * @return empty where a fault is in the way
+   */
+  private Optional<OpenedRows> from(OpenedRows first) {
+    Optional<OpenedRows> next = next(assembled(first), first);
+    while (next.isPresent() && !next.get().areSettled()) {
+      next = next(assembled(next.get()), next.get());
+    }
+    return next;
+  }
+
+  private OpenedRows anew() {
     OpenedRows opened = OpenedRows.NONE_YET;
-    Draft draft = assembled(opened);
-    Optional<OpenedRows> next = next(draft, opened);
+    Optional<OpenedRows> next = next(assembled(opened), opened);
     while (next.isPresent() && !next.get().areSettled()) {
       opened = next.get();
-      draft = assembled(opened);
-      next = next(draft, opened);
+      next = next(assembled(opened), opened);
     }
     return next.orElse(opened);
   }

@@ -1,6 +1,7 @@
 package org.battenbook.workbook;
 
 import java.util.List;
+import java.util.Map;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
 import org.battenbook.book.FollowedFiles;
@@ -9,10 +10,12 @@ import org.battenbook.book.OpenedRows;
 import org.battenbook.check.BookCheck;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.cutting.Planning;
+import org.battenbook.cutting.RowPlanner;
 import org.battenbook.evaluate.Evaluator;
 import org.battenbook.evaluate.Program;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
+import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,12 +31,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Workbook {
   private final Book book;
-  private final List<Diagnostic> diagnostics;
+  private final Reading reading;
   private final @Nullable Program program;
 
-  private Workbook(Book book, List<Diagnostic> diagnostics, @Nullable Program program) {
+  private Workbook(Book book, Reading reading, @Nullable Program program) {
     this.book = book;
-    this.diagnostics = diagnostics;
+    this.reading = reading;
     this.program = program;
   }
 
@@ -57,22 +60,40 @@ public final class Workbook {
    *
    * @param planning how its plans are worked out
    */
-  public static Workbook open(String job, Loader loader, Planning planning)
+  public static Workbook open(String job, Loader loader, RowPlanner planning)
       throws Loader.Unreadable {
-    Diagnostics reading = new Diagnostics();
-    FollowedFiles files = FollowedFiles.read(job, loader, reading);
-    return DeepStack.call(() -> put(files, reading, planning));
+    Diagnostics found = new Diagnostics();
+    FollowedFiles files = FollowedFiles.read(job, loader, found);
+    return DeepStack.call(() -> put(files, found, planning, OpenedRows.NONE_YET));
   }
 
-  private static Workbook put(FollowedFiles files, Diagnostics reading, Planning planning) {
+  /**
+   * Reads a workbook again with other texts in some of its files. What did not change is not parsed
+   * again, and no plan whose job is the same is planned again.
+   *
+   * @param texts the new text of each file that changes, by its name
+   */
+  static Workbook revised(Reading before, Map<String, String> texts) {
+    Diagnostics found = new Diagnostics();
+    FollowedFiles files = before.files().revised(texts, found);
+    return DeepStack.call(() -> put(files, found, before.planning(), before.opened()));
+  }
+
+  /**
+   * Puts a workbook together.
+   *
+   * @param likely the rows that are likely to be opened and planned
+   */
+  private static Workbook put(
+      FollowedFiles files, Diagnostics read, RowPlanner planning, OpenedRows likely) {
     Diagnostics counting = new Diagnostics();
-    OpenedRows opened = new Rounds(files, reading, counting, planning).opened();
-    Diagnostics found = reading.copy();
+    OpenedRows opened = new Rounds(files, read, counting, planning).opened(likely);
+    Diagnostics found = read.copy();
     Book book = BookAssembly.assemble(files, opened, found);
     CheckedBook checked = BookCheck.check(book, found);
     found.addAll(counting);
     Program program = found.hasFaults() ? null : Program.compile(checked, found);
-    return new Workbook(book, found.inOrder(), program);
+    return new Workbook(book, new Reading(files, planning, opened, found.inOrder()), program);
   }
 
   public String title() {
@@ -86,12 +107,17 @@ public final class Workbook {
 
   /** Everything that was found wrong or is worth reading, in the order of the text. */
   public List<Diagnostic> diagnostics() {
-    return diagnostics;
+    return reading.diagnostics();
   }
 
   /** Whether it cannot be filled as it stands. */
   public boolean hasFaults() {
     return program == null;
+  }
+
+  /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
+  public Map<SourceText, String> revisions() {
+    return reading.files().revisions();
   }
 
   /**
@@ -103,6 +129,6 @@ public final class Workbook {
     if (program == null) {
       throw new IllegalStateException("a workbook with faults cannot be filled");
     }
-    return new Filled(Evaluator.fill(program));
+    return new Filled(Evaluator.fill(program), reading, List.of());
   }
 }

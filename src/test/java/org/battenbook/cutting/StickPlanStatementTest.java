@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.battenbook.book.Column;
+import org.battenbook.book.Loader;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.FirstPlans;
 import org.battenbook.workbook.TextLoader;
 import org.battenbook.workbook.Verdict;
 import org.battenbook.workbook.Workbook;
@@ -95,7 +97,11 @@ class StickPlanStatementTest {
   }
 
   private static Workbook open(String rows) {
-    return TextLoader.of("currency USD\n" + TABLES + rows).open();
+    return loader(rows).open();
+  }
+
+  private static TextLoader loader(String rows) {
+    return TextLoader.of("currency USD\n" + TABLES + rows);
   }
 
   private static String exact(Filled filled, String place) {
@@ -298,14 +304,25 @@ class StickPlanStatementTest {
   }
 
   @Test
-  void an_edit_keeps_the_plan_and_says_that_it_is_of_before() {
-    Filled before = fill(TWENTY_RAILS);
-    Filled after =
-        requireNonNull(
-            before.withCell((Column) before.spot("needed of short").place(), 0, "11").filled());
+  void an_edit_of_the_parts_plans_anew() {
+    Filled after = elevenShort(fill(TWENTY_RAILS));
+    assertThat(exact(after, "planned of ash")).isEqualTo("21");
+    assertThat(exact(after, "proven of ash")).isEqualTo("yes");
+    assertThat(broken(after)).isEmpty();
+  }
+
+  /** As in a spreadsheet, where a count may be changed and nothing plans. */
+  @Test
+  void a_plan_that_stays_says_that_its_parts_have_changed() throws Loader.Unreadable {
+    Filled after = elevenShort(FirstPlans.fill("job.batten", loader(TWENTY_RAILS)));
     assertThat(exact(after, "proven of ash")).isEqualTo("no");
     assertThat(broken(after))
         .containsExactly("ash: 21 parts are to be cut and 20 are planned: plan anew.");
+  }
+
+  private static Filled elevenShort(Filled before) {
+    Column needed = (Column) before.spot("needed of short").place();
+    return requireNonNull(before.withCell(needed, 0, "11").filled());
   }
 
   @Test

@@ -130,7 +130,11 @@ class EditLawTest {
     Filled filled = TextLoader.of(new Job(new Random(7)).text()).open().fill();
     Edit edit = filled.withFormula(line(filled, "twice"), "2 lb");
     assertThat(edit.filled()).isNull();
-    assertThat(edit.diagnostics()).extracting(Diagnostic::code).containsExactly("kind-mismatch");
+    assertThat(edit.diagnostics())
+        .extracting(Diagnostic::code)
+        .containsExactly("edit-refused", "dimension-mismatch");
+    assertThat(edit.diagnostics().get(0).message())
+        .startsWith("setting 'twice' to '2 lb' leaves a fault at job.batten:");
     edit = filled.withFormula(line(filled, "allowance"), "twice");
     assertThat(edit.diagnostics()).extracting(Diagnostic::code).containsExactly("formula-circle");
   }

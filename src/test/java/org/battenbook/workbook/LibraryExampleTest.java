@@ -3,6 +3,7 @@ package org.battenbook.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.battenbook.book.Loader;
+import org.battenbook.source.SourceText;
 import org.junit.jupiter.api.Test;
 
 /** The example of the front door in DEVELOPERS.md. */
@@ -16,8 +17,9 @@ class LibraryExampleTest {
     FilledValue rail = filled.find("top rail of Tide chart, north");
     assertThat(rail.shown().text() + " is exactly " + rail.exact() + " " + rail.unit())
         .isEqualTo("19 7/16 in is exactly 311/16 in");
-    Edit edit = filled.withFormula(filled.spot("fitting allowance").place(), "1/8 in");
+    Edit edit = filled.withFormula(filled.spot("markup").place(), "85 %");
     assertThat(edit.diagnostics()).isEmpty();
     assertThat(edit.ran()).hasSizeGreaterThan(10).hasSizeLessThan(300);
+    assertThat(edit.texts().keySet()).extracting(SourceText::shortName).hasSize(1);
   }
 }

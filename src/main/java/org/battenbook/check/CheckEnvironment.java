@@ -1,0 +1,157 @@
+package org.battenbook.check;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.battenbook.bind.NameBinder;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Scope;
+import org.battenbook.book.Book;
+import org.battenbook.book.Table;
+import org.battenbook.number.Rational;
+import org.battenbook.operation.Operation;
+import org.battenbook.operation.Operations;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.syntax.FunctionDefinition;
+import org.battenbook.syntax.Name;
+import org.battenbook.unit.Dimension;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What names, rows, functions and settings of a book mean, whatever its formulas say. It never
+ * changes, so that edits of one book may be checked in several threads.
+ */
+final class CheckEnvironment {
+  private final Book book;
+  private final NameBinder binder;
+  private final @Nullable String currency;
+  private final ShownForms shownForms;
+  private final Map<Table, RowKeys> keys;
+  private final Map<FunctionDefinition.Parameter, Kind> parameters = new HashMap<>();
+
+  /**
+   * The environment of a book.
+   *
+   * @param diagnostics takes what is wrong with its settings, the names of its rows, and the kinds
+   *     of its functions' parameters
+   */
+  CheckEnvironment(Book book, Diagnostics diagnostics) {
+    this.book = book;
+    this.binder = new NameBinder(book);
+    this.currency = currency(book.currency(), diagnostics);
+    this.shownForms = new ShownForms(book.lengths(), diagnostics);
+    Map<Table, RowKeys> found = new LinkedHashMap<>();
+    book.tables().forEach(table -> found.put(table, CellCheck.keys(table, diagnostics)));
+    this.keys = found;
+    DeclaredKinds declared = declaredKinds(diagnostics);
+    book.functions().stream()
+        .flatMap(function -> function.parameters().stream())
+        .forEach(one -> parameters.put(one, parameterKind(one, declared)));
+  }
+
+  private static Kind parameterKind(FunctionDefinition.Parameter one, DeclaredKinds declared) {
+    return one.kind() == null ? Kind.UNKNOWN : declared.kind(one.kind());
+  }
+
+  /** The job's currency; none where what is written is no currency, which is said once, here. */
+  private static @Nullable String currency(@Nullable Name written, Diagnostics diagnostics) {
+    if (written == null) {
+      return Dimension.NO_CURRENCY;
+    }
+    String code = written.text().toUpperCase(Locale.ROOT);
+    boolean known =
+        Currency.getAvailableCurrencies().stream().anyMatch(c -> c.getCurrencyCode().equals(code));
+    if (!known) {
+      diagnostics.fault(
+          "unknown-currency",
+          written.span(),
+          "'%s' is not a currency".formatted(written),
+          "write its three letters by ISO 4217, such as USD, EUR or GBP");
+      return null;
+    }
+    return code;
+  }
+
+  /** Reads the kinds that are written behind a colon. */
+  DeclaredKinds declaredKinds(Diagnostics diagnostics) {
+    return new DeclaredKinds(book, currency, diagnostics);
+  }
+
+  Book book() {
+    return book;
+  }
+
+  NameBinder binder() {
+    return binder;
+  }
+
+  ShownForms shownForms() {
+    return shownForms;
+  }
+
+  Map<Table, RowKeys> keys() {
+    return keys;
+  }
+
+  RowKeys keys(Table table) {
+    RowKeys found = keys.get(table);
+    if (found == null) {
+      throw new IllegalArgumentException("no table " + table);
+    }
+    return found;
+  }
+
+  Table table(String key) {
+    Table table = book.table(key);
+    if (table == null) {
+      throw new IllegalArgumentException("no table " + key);
+    }
+    return table;
+  }
+
+  @Nullable Table tableSeen(String key, Scope scope) {
+    Table table = book.table(key);
+    return table != null && book.sees(scope.file(), table.origin().source()) ? table : null;
+  }
+
+  Collection<String> tableNames() {
+    return book.tables().stream().map(Table::toString).toList();
+  }
+
+  @Nullable FunctionDefinition function(String key, Scope scope) {
+    FunctionDefinition function = book.function(key);
+    return function != null && book.sees(scope.file(), function.span().source()) ? function : null;
+  }
+
+  Collection<String> functionNames() {
+    List<String> names = new ArrayList<>();
+    Operations.functions().stream().map(Operation::name).forEach(names::add);
+    book.functions().forEach(function -> names.add(function.name().text()));
+    return names;
+  }
+
+  Kind parameterKind(FunctionDefinition.Parameter parameter) {
+    return parameters.getOrDefault(parameter, Kind.UNKNOWN);
+  }
+
+  Optional<Value> setting(String key) {
+    if (!key.equals("minor unit")) {
+      return Optional.empty();
+    }
+    if (currency == null) {
+      return Optional.of(new Value.Fault("unknown-currency", "there is no currency"));
+    }
+    int digits = Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
+    Rational step = Rational.of(10).pow(-digits);
+    return Optional.of(new Value.Amount(new Quantity(step, Dimension.money(currency))));
+  }
+}

@@ -1,0 +1,35 @@
+package org.battenbook.edit;
+
+import org.battenbook.book.Column;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+
+/**
+ * Another entry in one cell. A quantity may so open or close rows.
+ *
+ * @param row counted from 0
+ * @param entry as it is written in the row; blank to leave the cell to its column
+ */
+public record CellEdit(Column column, int row, String entry) implements WorkbookEdit {
+  @Override
+  public String words() {
+    return entry.isBlank()
+        ? "emptying '%s'".formatted(column.words())
+        : "setting '%s' to '%s'".formatted(column.words(), entry.strip());
+  }
+
+  @Override
+  public Span at() {
+    return column.table().cell(column, row).orElseGet(() -> column.table().nameSpan(row));
+  }
+
+  @Override
+  public void checkTyped(Diagnostics diagnostics) {
+    TypedText.checkCell(entry, diagnostics);
+  }
+
+  @Override
+  public void writeInto(BookRevision revision) throws EditRefused {
+    revision.setCell(column, row, entry.strip());
+  }
+}

@@ -1,0 +1,65 @@
+package org.battenbook.edit;
+
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Place;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A {@code change … because …} in the job: a new one, or another formula and reason in the one that
+ * is there.
+ *
+ * @param row the row of a cell, counted from 0; negative for a whole column, and for a line
+ * @param because the reason; absent to keep the one that is there
+ */
+public record ChangeEdit(Place place, int row, String formula, @Nullable String because)
+    implements WorkbookEdit {
+  @Override
+  public String words() {
+    return "changing '%s' to '%s'".formatted(place.words(), formula.strip());
+  }
+
+  @Override
+  public Span at() {
+    return place.layer().span();
+  }
+
+  @Override
+  public void checkTyped(Diagnostics diagnostics) {
+    TypedText.checkFormula(formula, diagnostics);
+    if (because != null) {
+      TypedText.checkReason(because, diagnostics);
+    }
+  }
+
+  @Override
+  public void writeInto(BookRevision revision) throws EditRefused {
+    revision.change(this);
+  }
+
+  /** Whether it is of one cell. */
+  boolean isOfCell() {
+    return row >= 0 && place instanceof Column;
+  }
+
+  /** The place as a change names it. */
+  String target(BookRevision revision) {
+    if (place instanceof Column column) {
+      String words = column.name() + " of " + column.table();
+      return isOfCell()
+          ? words + " " + TypedText.quoted(revision.name(column.table(), row))
+          : words;
+    }
+    return isAlone(revision) ? place.name().text() : place.page() + "." + place.name();
+  }
+
+  private boolean isAlone(BookRevision revision) {
+    return place instanceof Line
+        && revision.book().pages().stream()
+                .filter(page -> page.line(place.name().key()) != null)
+                .count()
+            == 1;
+  }
+}

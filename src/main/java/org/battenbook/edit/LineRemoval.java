@@ -1,0 +1,26 @@
+package org.battenbook.edit;
+
+import org.battenbook.book.Line;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+
+/** A line taken out of the file that decides it; what it replaced holds again. */
+public record LineRemoval(Line line) implements WorkbookEdit {
+  @Override
+  public String words() {
+    return "removing '%s'".formatted(line.words());
+  }
+
+  @Override
+  public Span at() {
+    return line.layer().span();
+  }
+
+  @Override
+  public void checkTyped(Diagnostics diagnostics) {}
+
+  @Override
+  public void writeInto(BookRevision revision) {
+    revision.removeStatement(line.layer().span());
+  }
+}

@@ -1,0 +1,31 @@
+package org.battenbook.edit;
+
+import org.battenbook.book.Table;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+
+/**
+ * A row taken out.
+ *
+ * @param row counted from 0
+ */
+public record RowRemoval(Table table, int row) implements WorkbookEdit {
+  @Override
+  public String words() {
+    return "removing the row %s of '%s'".formatted(at().text(), table);
+  }
+
+  @Override
+  public Span at() {
+    return table.nameSpan(row);
+  }
+
+  @Override
+  public void checkTyped(Diagnostics diagnostics) {}
+
+  @Override
+  public void writeInto(BookRevision revision) throws EditRefused {
+    BookRevision.WrittenRow written = revision.written(table, row);
+    written.block().remove(written.at());
+  }
+}

@@ -1,0 +1,108 @@
+package org.battenbook.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.battenbook.book.Place;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.edit.BookRevision;
+import org.battenbook.edit.EditRefused;
+import org.battenbook.edit.WorkbookEdit;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.source.Span;
+
+/** Any edit: it is made in the texts, and those are read again. */
+final class TextEdit {
+  private final Filled filled;
+  private final WorkbookEdit edit;
+
+  TextEdit(Filled filled, WorkbookEdit edit) {
+    this.filled = filled;
+    this.edit = edit;
+  }
+
+  /** What came of it. */
+  Edit made() {
+    try {
+      Map<String, String> before = filled.revision().texts();
+      BookRevision revision = filled.revision();
+      edit.writeInto(revision);
+      return read(before, revision.texts());
+    } catch (EditRefused refused) {
+      return Edit.refused(
+          List.of(
+              Diagnostic.fault(refused.code(), edit.at(), refused.message(), refused.repair())));
+    }
+  }
+
+  private Edit read(Map<String, String> before, Map<String, String> texts) {
+    Workbook after = filled.reread(texts);
+    if (after.hasFaults()) {
+      return Edit.refused(refusals(after, before, texts));
+    }
+    Filled now = after.fill();
+    List<Place> all = now.checked().places().stream().map(CheckedPlace::place).toList();
+    return new Edit(now, all, news(after));
+  }
+
+  /** What reading says is wrong; where that lies elsewhere, a message before it names the edit. */
+  private List<Diagnostic> refusals(
+      Workbook after, Map<String, String> before, Map<String, String> texts) {
+    List<Diagnostic> faults = after.diagnostics().stream().filter(Diagnostic::isFault).toList();
+    boolean isAtEdit = faults.stream().anyMatch(one -> isAtEdit(one.span(), before, texts));
+    List<Diagnostic> told = new ArrayList<>();
+    if (!isAtEdit) {
+      told.add(refusal(faults.get(0)));
+    }
+    told.addAll(faults);
+    return told;
+  }
+
+  private Diagnostic refusal(Diagnostic mention) {
+    return Diagnostic.fault(
+        "edit-refused",
+        edit.at(),
+        "%s leaves a fault at %s: %s"
+            .formatted(edit.words(), mention.span().place(), mention.message()),
+        mention.repair());
+  }
+
+  /** Whether words stand in what the edit wrote. */
+  private boolean isAtEdit(Span words, Map<String, String> before, Map<String, String> texts) {
+    String name = words.source().name();
+    String now = texts.get(name);
+    String then = before.getOrDefault(name, filled.reading().files().text(name));
+    if (now == null || then == null) {
+      return false;
+    }
+    int start = sameAtStart(then, now);
+    int end = now.length() - sameAtEnd(then, now, Math.min(then.length(), now.length()) - start);
+    return words.start() < end && words.end() > start;
+  }
+
+  private static int sameAtStart(String one, String other) {
+    int same = 0;
+    while (same < Math.min(one.length(), other.length())
+        && one.charAt(same) == other.charAt(same)) {
+      same++;
+    }
+    return same;
+  }
+
+  private static int sameAtEnd(String one, String other, int most) {
+    int same = 0;
+    while (same < most
+        && one.charAt(one.length() - 1 - same) == other.charAt(other.length() - 1 - same)) {
+      same++;
+    }
+    return same;
+  }
+
+  /** What is worth telling and was not told before. */
+  private List<Diagnostic> news(Workbook after) {
+    List<String> told = filled.diagnostics().stream().map(Diagnostic::message).toList();
+    return after.diagnostics().stream()
+        .filter(diagnostic -> !told.contains(diagnostic.message()))
+        .toList();
+  }
+}
