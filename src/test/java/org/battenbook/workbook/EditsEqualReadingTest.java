@@ -1,0 +1,223 @@
+package org.battenbook.workbook;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.battenbook.book.Column;
+import org.battenbook.book.Line;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.edit.BookRevision;
+import org.battenbook.edit.CellEdit;
+import org.battenbook.edit.ChangeEdit;
+import org.battenbook.edit.ChangeRemoval;
+import org.battenbook.edit.EditRefused;
+import org.battenbook.edit.FormulaEdit;
+import org.battenbook.edit.LineAddition;
+import org.battenbook.edit.LineRemoval;
+import org.battenbook.edit.RowAddition;
+import org.battenbook.edit.RowCopy;
+import org.battenbook.edit.RowMove;
+import org.battenbook.edit.RowRemoval;
+import org.battenbook.edit.WorkbookEdit;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.SourceText;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * An edit means what its text means: values, shown texts, places, messages and refusals are those
+ * of a workbook that is read from the edited texts, whichever way the edit was made.
+ */
+class EditsEqualReadingTest {
+  private static final int EDITS = 10;
+
+  private int made;
+  private int small;
+  private int refused;
+
+  /** Formulas and cells of a thousand edits. */
+  @Test
+  void formulas_and_cells() {
+    for (long seed = 1; seed <= 100; seed++) {
+      edit(RandomWorkbook.of(seed), seed, EditsEqualReadingTest::formulaOrCell);
+    }
+    assertThat(small).as("edits that read no text again").isGreaterThan(200);
+    assertThat(made - small).as("edits that read their text").isGreaterThan(50);
+    assertThat(refused).isGreaterThan(50);
+  }
+
+  @Test
+  void rows_lines_and_changes() {
+    for (long seed = 201; seed <= 260; seed++) {
+      edit(RandomWorkbook.of(seed), seed, EditsEqualReadingTest::structure);
+    }
+    assertThat(made).isGreaterThan(200);
+    assertThat(refused).isGreaterThan(20);
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {301, 302, 303, 304, 305, 306})
+  void jobs_with_plans(long seed) {
+    edit(
+        RandomWorkbook.withPlan(seed),
+        seed,
+        (filled, job, random) ->
+            random.nextBoolean()
+                ? formulaOrCell(filled, job, random)
+                : structure(filled, job, random));
+  }
+
+  /** Proposes an edit of a workbook as it is now. */
+  @FunctionalInterface
+  private interface Proposal {
+    Optional<WorkbookEdit> of(Filled filled, RandomWorkbook job, Random random);
+  }
+
+  private void edit(RandomWorkbook job, long seed, Proposal proposal) {
+    Random random = new Random(seed);
+    Filled filled = job.open().fill();
+    for (int i = 0; i < EDITS; i++) {
+      Optional<WorkbookEdit> edit = proposal.of(filled, job, random);
+      if (edit.isPresent()) {
+        filled = edited(job, filled, edit.get(), "seed %d, edit %d".formatted(seed, i));
+      }
+    }
+  }
+
+  private Filled edited(RandomWorkbook job, Filled filled, WorkbookEdit edit, String where) {
+    String as = where + ": " + edit.words() + ", " + edit.at();
+    Edit result = filled.edit(edit);
+    Filled after = result.filled();
+    if (after == null) {
+      refused++;
+      assertRefused(job, filled, edit, result, as);
+      return filled;
+    }
+    made++;
+    small += after.book() == filled.book() ? 1 : 0;
+    Filled fresh = read(texts(job, result.texts())).fill();
+    assertThat(Told.differences(after, fresh)).as(as).isEmpty();
+    assertThat(Told.messages(after)).as(as).isEqualTo(Told.messages(fresh));
+    return after;
+  }
+
+  /** What reading says is wrong is what the edit says. */
+  private static void assertRefused(
+      RandomWorkbook job, Filled filled, WorkbookEdit edit, Edit result, String as) {
+    assertThat(result.diagnostics()).as(as).isNotEmpty();
+    Diagnostics typed = new Diagnostics();
+    edit.checkTyped(typed);
+    if (typed.hasFaults()) {
+      assertThat(Told.messages(result.diagnostics()))
+          .as(as)
+          .isEqualTo(Told.messages(typed.inOrder()));
+      return;
+    }
+    try {
+      BookRevision revision = filled.revision();
+      edit.writeInto(revision);
+      Map<String, String> texts = texts(job, filled.revisions());
+      texts.putAll(revision.texts());
+      assertThat(Told.messages(result.diagnostics()))
+          .as(as)
+          .containsAll(Told.messages(faults(read(texts))));
+    } catch (EditRefused refused) {
+      assertThat(result.diagnostics().get(0).message()).as(as).isEqualTo(refused.message());
+    }
+  }
+
+  private static List<Diagnostic> faults(Workbook workbook) {
+    return workbook.diagnostics().stream().filter(Diagnostic::isFault).toList();
+  }
+
+  private static Map<String, String> texts(RandomWorkbook job, Map<SourceText, String> revisions) {
+    Map<String, String> texts = new LinkedHashMap<>(job.texts());
+    revisions.forEach((loaded, text) -> texts.put(loaded.name(), text));
+    return texts;
+  }
+
+  private static Workbook read(Map<String, String> texts) {
+    TextLoader loader = new TextLoader();
+    texts.forEach(loader::with);
+    return loader.open();
+  }
+
+  private static Optional<WorkbookEdit> formulaOrCell(
+      Filled filled, RandomWorkbook job, Random random) {
+    RandomWorkbook.Candidate candidate = job.edit(random);
+    Optional<Place> place = place(filled, candidate);
+    if (candidate.row() == null) {
+      return place.map(one -> new FormulaEdit(one, candidate.text()));
+    }
+    return place.flatMap(
+        one ->
+            filled
+                .checked()
+                .keys(((Column) one).table())
+                .row(candidate.row())
+                .map(row -> new CellEdit((Column) one, row, candidate.text())));
+  }
+
+  private static Optional<Place> place(Filled filled, RandomWorkbook.Candidate candidate) {
+    if (candidate.table().isEmpty()) {
+      return filled.book().pages().stream()
+          .flatMap(page -> page.lines().stream())
+          .filter(line -> line.name().text().equals(candidate.name()))
+          .<Place>map(line -> line)
+          .findFirst();
+    }
+    return Optional.ofNullable(filled.book().table(candidate.table()))
+        .map(table -> table.column(candidate.name()));
+  }
+
+  private static Optional<WorkbookEdit> structure(
+      Filled filled, RandomWorkbook job, Random random) {
+    List<Table> tables = List.copyOf(filled.book().tables());
+    Table table = tables.get(random.nextInt(tables.size()));
+    int rows = table.rowCount();
+    if (rows == 0) {
+      return Optional.empty();
+    }
+    int row = random.nextInt(rows);
+    Map<Column, String> named =
+        Map.of(requireNonNull(table.keyColumn()), "\"new %d\"".formatted(random.nextInt(1000)));
+    return switch (random.nextInt(8)) {
+      case 0 -> Optional.of(new RowRemoval(table, row));
+      case 1 -> Optional.of(new RowCopy(table, row, named));
+      case 2 -> Optional.of(new RowMove(table, row, random.nextInt(rows + 1)));
+      case 3 -> Optional.of(new RowAddition(table, named));
+      case 4 -> formulaOrCell(filled, job, random).map(edit -> changed(edit, random));
+      case 5 -> anyLine(filled, random).map(line -> new ChangeRemoval(line, -1));
+      case 6 -> anyLine(filled, random).map(LineRemoval::new);
+      default ->
+          Optional.of(
+              new LineAddition(
+                  table.page(), "new %d = %d in".formatted(random.nextInt(99), row + 1)));
+    };
+  }
+
+  private static WorkbookEdit changed(WorkbookEdit edit, Random random) {
+    String because = random.nextInt(4) == 0 ? null : "the \"law\" says so";
+    if (edit instanceof CellEdit cell) {
+      return new ChangeEdit(cell.column(), cell.row(), cell.entry(), because);
+    }
+    FormulaEdit formula = (FormulaEdit) edit;
+    return new ChangeEdit(formula.place(), -1, formula.formula(), because);
+  }
+
+  private static Optional<Line> anyLine(Filled filled, Random random) {
+    List<Line> lines =
+        filled.book().pages().stream().flatMap(page -> page.lines().stream()).toList();
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(lines.get(random.nextInt(lines.size())));
+  }
+}
