@@ -231,8 +231,9 @@ final class RandomExpressions {
             .toList();
     features.add(Feature.SELECTION);
     if (lengths.isEmpty() || one(4)) {
+      String called = rows.rows.isEmpty() ? "none of these" : of(rows.rows);
       return Written.exact(
-          "(row of %s where %s = \"%s\")".formatted(rows.name, rows.key(), of(rows.rows)));
+          "(row of %s where %s = \"%s\")".formatted(rows.name, rows.key(), called));
     }
     String which = one(2) ? "smallest" : "largest";
     String fits = one(8) ? " where " + truth(where.inside(rows), 1).text() : "";
