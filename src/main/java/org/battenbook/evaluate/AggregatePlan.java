@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.battenbook.book.Table;
 import org.battenbook.column.BitLane;
 import org.battenbook.column.Lane;
 import org.battenbook.column.NumberLane;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class AggregatePlan extends Plan {
   final AggregateFunction function;
+  final Table table;
   final Kind kind;
   final int rowCount;
   final @Nullable Plan of;
@@ -45,6 +47,7 @@ final class AggregatePlan extends Plan {
 
   AggregatePlan(
       Aggregate node,
+      Table table,
       Kind kind,
       Effort effort,
       @Nullable Plan of,
@@ -53,6 +56,7 @@ final class AggregatePlan extends Plan {
       boolean dependsOnRow) {
     super(node);
     this.function = node.function();
+    this.table = table;
     this.kind = kind;
     this.effort = effort;
     this.rowCount = Math.toIntExact(effort.each());
@@ -74,6 +78,10 @@ final class AggregatePlan extends Plan {
   Value evaluate(Frame frame) {
     if (!dependsOnRow && frame.watch == null) {
       return frame.reading.total(this);
+    }
+    Value missing = frame.reading.missingRows(table);
+    if (missing != null) {
+      return missing;
     }
     if (matching != null) {
       boolean watched = frame.watch != null;

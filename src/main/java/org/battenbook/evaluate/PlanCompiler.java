@@ -253,14 +253,15 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
 
   @Override
   public Plan aggregate(Aggregate aggregate) {
-    int rowCount = formula.table(aggregate).rowCount();
+    Table table = formula.table(aggregate);
     boolean dependsOnRow = dependsOnRow(aggregate);
-    Effort effort = new Effort(dependsOnRow ? rowsAround : 1, rowCount);
+    Effort effort = new Effort(dependsOnRow ? rowsAround : 1, table.rowCount());
     return within(
         effort,
         () ->
             new AggregatePlan(
                 aggregate,
+                table,
                 formula.kind(aggregate),
                 effort,
                 planOrNone(aggregate.of()),

@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import org.battenbook.book.Table;
 import org.battenbook.column.Lookup;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -24,4 +25,10 @@ interface Reading {
 
   /** The value of an aggregate that no row's own values enter, made once a fill. */
   Value total(AggregatePlan aggregate);
+
+  /**
+   * What it hangs on that not all rows of a table are known yet: a count that is at fault or waits.
+   * Absent where all are known. What goes over the rows waits for it.
+   */
+  @Nullable Value missingRows(Table table);
 }

@@ -8,7 +8,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.book.RowOpening;
 import org.battenbook.book.Rule;
+import org.battenbook.book.Table;
 import org.battenbook.column.Lookup;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +24,8 @@ public final class Results implements Reading {
 
   /** The same for who watches each step: the rows of each group, not what they come to. */
   private final Map<AggregatePlan, Groups> watchedGroups = new ConcurrentHashMap<>();
+
+  private final Map<Table, Optional<Value>> missingRows = new ConcurrentHashMap<>();
 
   private final Map<Integer, Optional<Lookup>> lookups = new ConcurrentHashMap<>();
 
@@ -105,7 +110,50 @@ public final class Results implements Reading {
   }
 
   @Override
+  public @Nullable Value missingRows(Table table) {
+    Optional<Value> known = missingRows.get(table);
+    if (known == null) {
+      known = Optional.ofNullable(findMissingRows(table));
+      missingRows.put(table, known);
+    }
+    return known.orElse(null);
+  }
+
+  private @Nullable Value findMissingRows(Table table) {
+    for (RowOpening opening : table.openings()) {
+      Value missing = opening.count() == null ? null : firstUnknown(opening.count().upTo());
+      missing = missing == null ? missingRows(opening.from()) : missing;
+      if (missing != null) {
+        return missing;
+      }
+    }
+    PlanStatement plan = table.plan();
+    if (plan == null) {
+      return null;
+    }
+    Value missing = missingRows(plan.parts().table());
+    return missing == null ? missingRows(plan.stock().table()) : missing;
+  }
+
+  /** The first value of a column that is not known, as who reads it meets it. */
+  private @Nullable Value firstUnknown(Column column) {
+    Slot slot = program.slots().of(column);
+    ColumnValues values = column(slot.number());
+    for (int row = 0; row < column.table().rowCount(); row++) {
+      Value value = values.value(row);
+      if (!value.isKnown()) {
+        return slot.read(value, row);
+      }
+    }
+    return null;
+  }
+
+  @Override
   public Value total(AggregatePlan aggregate) {
+    Value missing = missingRows(aggregate.table);
+    if (missing != null) {
+      return missing;
+    }
     AtomicReferenceArray<@Nullable Aggregation> parts =
         totals.computeIfAbsent(
             aggregate, a -> new AtomicReferenceArray<>(ColumnValues.chunkCount(a.rowCount)));

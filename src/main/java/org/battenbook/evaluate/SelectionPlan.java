@@ -45,6 +45,10 @@ final class SelectionPlan extends Plan {
     if (effort.isTooMuch()) {
       return effort.fault();
     }
+    Value missing = frame.reading.missingRows(table);
+    if (missing != null) {
+      return missing;
+    }
     Frame inner = frame.inner();
     List<Integer> fitting = new ArrayList<>();
     for (int row = 0; row < table.rowCount(); row++) {

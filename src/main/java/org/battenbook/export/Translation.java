@@ -269,12 +269,21 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
 
   @Override
   public SpreadsheetText aggregate(Aggregate aggregate) {
+    refuseMissingRows(formula.table(aggregate));
     return new AggregateTranslation(this, aggregate).translate();
   }
 
   @Override
   public SpreadsheetText selection(Selection selection) {
+    refuseMissingRows(formula.table(selection));
     return new SelectionTranslation(this, selection).translate();
+  }
+
+  /** A spreadsheet would go over the rows that are there, as if they were all. */
+  private void refuseMissingRows(Table table) {
+    if (reads.results().missingRows(table) != null) {
+      throw new Inexpressible("not all rows of '%s' are known yet".formatted(table));
+    }
   }
 
   TablePlan table() {

@@ -2,6 +2,7 @@ package org.battenbook.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.book.Column;
@@ -110,12 +111,20 @@ final class SmallEdit {
                 List.of()));
   }
 
-  /** Whether other rows would be opened or planned. */
+  /** Whether other rows would be opened or planned, or would be known to be all. */
   private boolean movesRows(Refill.Refilled refilled) {
+    boolean sameAreMissing =
+        before.book().tables().stream()
+            .allMatch(
+                table ->
+                    Objects.equals(
+                        filled.results().missingRows(table),
+                        refilled.results().missingRows(table)));
     Diagnostics found = new Diagnostics();
     OpenedRows now = filled.reading().opened();
     OpenedRows opened = RowCounting.count(refilled.results(), found);
-    return found.hasFaults()
+    return !sameAreMissing
+        || found.hasFaults()
         || !opened.byOpening().equals(now.byOpening())
         || !filled.reading().planning().plan(refilled.results()).equals(now.planned());
   }

@@ -220,6 +220,59 @@ class OpenedRowsTest {
     assertThat(names(filled, "places")).isEmpty();
   }
 
+  /** A piece whose quantity is not filled in may stand for any number of places. */
+  @Test
+  void what_goes_over_rows_that_are_not_all_known_waits_for_the_missing_count() {
+    Filled filled =
+        filled(
+            """
+            page walls
+              table pieces by title
+                given
+                  title    : text
+                  quantity : count
+              table places by place
+                for each piece of pieces, number to quantity
+                worked out
+                  high = 2 in
+              table hooks by hook
+                for each place of places
+                worked out
+                  many = count of places where piece = this.place.piece
+              rows of pieces
+                title   | quantity
+                "Heron" | 2
+                "Ferry" |
+                "Lamp"  | 1
+              lines
+                all places = count of places
+                all high   = sum of high over places
+                tallest    = largest of high over places where number = 1
+                all hooks  = count of hooks
+                first      = row of places with smallest number
+                pieces     = count of pieces
+            """);
+    assertThat(names(filled, "places")).containsExactly("Heron: 1", "Heron: 2", "Lamp");
+    for (String line : List.of("all places", "all high", "tallest", "all hooks", "first")) {
+      assertThat(filled.find(line).shown().text())
+          .as(line)
+          .isEqualTo("waits for quantity of \"Ferry\"");
+    }
+    assertThat(filled.find("many of Lamp").shown().text())
+        .isEqualTo("waits for quantity of \"Ferry\"");
+    assertThat(filled.find("high of Lamp").exact()).isEqualTo("2");
+    assertThat(filled.find("pieces").exact()).isEqualTo("3");
+    Filled known = withFerries(filled, "0");
+    assertThat(known.find("all places").exact()).isEqualTo("3");
+    assertThat(known.find("many of Lamp").exact()).isEqualTo("1");
+    assertThat(Told.differences(withFerries(known, ""), filled)).isEmpty();
+  }
+
+  private static Filled withFerries(Filled filled, String quantity) {
+    Column column = (Column) filled.spot("quantity of Ferry").place();
+    return Objects.requireNonNull(filled.withCell(column, 1, quantity).filled());
+  }
+
   @Test
   void an_edit_opens_and_closes_rows() {
     Filled filled = filled(JOB);
