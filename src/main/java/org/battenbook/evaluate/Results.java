@@ -26,6 +26,9 @@ public final class Results implements Reading {
   /** What each chunk of a total came to: after an edit, the untouched ones still hold. */
   private final Map<AggregatePlan, @Nullable Aggregation[]> totals = new ConcurrentHashMap<>();
 
+  /** What totals came to: every row of a column may read the same one. */
+  private final Map<AggregatePlan, Value> totalled = new ConcurrentHashMap<>();
+
   Results(Program program) {
     this.program = program;
     this.values = new @Nullable Object[program.slots().count()];
@@ -104,6 +107,15 @@ public final class Results implements Reading {
 
   @Override
   public Value total(AggregatePlan aggregate) {
+    Value known = totalled.get(aggregate);
+    if (known == null) {
+      known = addedUp(aggregate);
+      totalled.put(aggregate, known);
+    }
+    return known;
+  }
+
+  private Value addedUp(AggregatePlan aggregate) {
     @Nullable Aggregation[] parts =
         totals.computeIfAbsent(
             aggregate, a -> new @Nullable Aggregation[ColumnValues.chunkCount(a.rowCount)]);
