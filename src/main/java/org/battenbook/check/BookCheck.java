@@ -28,7 +28,6 @@ import org.battenbook.book.Table;
 import org.battenbook.number.Rational;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.Operations;
-import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
@@ -65,15 +64,7 @@ public final class BookCheck implements Knowledge {
   private final Map<Place, CheckedPlace> provisional = new HashMap<>();
 
   private Set<Place> readUnderway = new HashSet<>();
-  private final Map<FunctionKey, CheckedFunction> functions = new HashMap<>();
-  private final Set<Span> functionsUnderway = new HashSet<>();
-
-  /**
-   * A function for arguments of some kinds.
-   *
-   * @param definition where it stands
-   */
-  private record FunctionKey(Span definition, List<Kind> kinds) {}
+  private final FunctionChecks functions;
 
   private BookCheck(Book book, Diagnostics diagnostics) {
     this.book = book;
@@ -82,6 +73,7 @@ public final class BookCheck implements Knowledge {
     this.currency = currency(book.currency());
     this.declaredKinds = new DeclaredKinds(book, currency, diagnostics);
     this.shownForms = new ShownForms(book.lengths(), diagnostics);
+    this.functions = new FunctionChecks(this, diagnostics);
   }
 
   /**
@@ -142,7 +134,7 @@ public final class BookCheck implements Knowledge {
 
   private CheckedBook check() {
     List<Place> places = declared();
-    checkFunctions();
+    functions.check(book.functions());
     places.forEach(this::checked);
     Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
     places.forEach(place -> inOrder.put(place, checked(place)));
@@ -331,64 +323,10 @@ public final class BookCheck implements Knowledge {
     messages.put(rule, message);
   }
 
-  /** Checks each function by itself, so that one that nothing calls is not left unread. */
-  private void checkFunctions() {
-    for (FunctionDefinition function : book.functions()) {
-      List<Kind> kinds = function.parameters().stream().map(this::parameterKind).toList();
-      functionBody(function, kinds, diagnostics);
-    }
-  }
-
-  private @Nullable CheckedFunction functionBody(
-      FunctionDefinition definition, List<Kind> kinds, Diagnostics to) {
-    Formula formula = definition.formula();
-    if (formula == null || !functionsUnderway.add(definition.span())) {
-      return null;
-    }
-    Scope scope =
-        Scope.ofFunction(
-            definition.span().source(),
-            definition.parameters().stream().map(FunctionDefinition.Parameter::name).toList());
-    CheckedFormula body = new CheckedFormula(formula, scope);
-    new FormulaCheck(this, to, body, kinds).check(null);
-    functionsUnderway.remove(definition.span());
-    return new CheckedFunction(definition, body);
-  }
-
   @Override
   public @Nullable CheckedFunction checkCall(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics to) {
-    FunctionKey key = new FunctionKey(definition.span(), kinds);
-    CheckedFunction known = functions.get(key);
-    if (known != null) {
-      return known;
-    }
-    Diagnostics ofBody = new Diagnostics();
-    CheckedFunction function = functionBody(definition, kinds, ofBody);
-    if (function == null && definition.formula() == null) {
-      return null;
-    }
-    if (function == null) {
-      to.fault(
-          "function-circle",
-          call,
-          "'%s' is worked out from itself".formatted(definition.name()),
-          "a function may not call itself, directly or through others");
-      return null;
-    }
-    List<Diagnostic> faults = ofBody.inOrder().stream().filter(Diagnostic::isFault).toList();
-    if (!faults.isEmpty()) {
-      Diagnostic first = faults.get(0);
-      to.fault(
-          first.code(),
-          call,
-          "'%s' cannot be worked out from these: %s (%s)"
-              .formatted(definition.name(), first.message(), first.span().place()),
-          first.repair());
-      return null;
-    }
-    functions.put(key, function);
-    return function;
+    return functions.call(definition, kinds, call, to);
   }
 
   @Override
