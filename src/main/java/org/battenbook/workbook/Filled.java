@@ -95,7 +95,7 @@ public final class Filled {
    * @throws UnknownPlace when the words name no value, or more than one
    */
   public Derivation why(String place) {
-    return Why.of(results, spot(place));
+    return DeepStack.call(() -> Why.of(results, spot(place)));
   }
 
   /** The image files that are named and could not be looked into, each told at its name. */
