@@ -24,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  * that this follows define, so that a job's new line never captures a name of an inherited formula.
  */
 public final class NameBinder {
+  /** Longer names are not looked through for two that stand side by side. */
+  private static final int MOST_WORDS = 20;
+
   private final Book book;
   private final Map<String, List<Line>> linesByName = new HashMap<>();
 
@@ -84,7 +87,7 @@ public final class NameBinder {
           "unknown-name",
           name.span(),
           "no %s is called '%s'".formatted(what, name),
-          repair(name, scope));
+          () -> repair(name, scope));
       return;
     }
     List<String> full =
@@ -106,6 +109,9 @@ public final class NameBinder {
     if (joined.isPresent()) {
       return joined.get();
     }
+    if (name.key().equals("yes") || name.key().equals("no")) {
+      return "in a formula, yes and no are written 'true' and 'false'";
+    }
     if (Units.find(name.text()).isPresent()) {
       return "a unit stands after a number: write 1 %s if that is meant".formatted(name);
     }
@@ -120,7 +126,10 @@ public final class NameBinder {
 
   /** Two names side by side: {@code top rail lip}. */
   private Optional<String> missingOperator(Name name, Scope scope) {
-    String[] words = name.text().split(" ");
+    String[] words = name.text().split(" ", MOST_WORDS + 1);
+    if (words.length > MOST_WORDS) {
+      return Optional.empty();
+    }
     for (int split = words.length - 1; split > 0; split--) {
       String left = String.join(" ", List.of(words).subList(0, split));
       String right = String.join(" ", List.of(words).subList(split, words.length));

@@ -13,6 +13,7 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.Caution;
 import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.FunctionDefinition;
+import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.LineDefinition;
 import org.battenbook.syntax.ListedRows;
 import org.battenbook.syntax.Name;
@@ -186,13 +187,26 @@ public final class BookAssembly {
       table.add(rule(caution, page, table));
     }
     setTicket(table, section);
-    if (table.keyColumn() == null) {
-      diagnostics.fault(
-          "no-key-column",
-          table.keyName().span(),
-          "table '%s' goes by '%s', but has no such column".formatted(table, table.keyName()),
-          "add '%s : text' under 'given'".formatted(table.keyName()));
+    if (!table.hasKeyColumn()) {
+      addKeyColumn(page, table);
     }
+  }
+
+  /**
+   * The column that a table says it goes by and then forgets; its rows are called by it at once.
+   */
+  private void addKeyColumn(Page page, Table table) {
+    Name key = table.keyName();
+    List<String> columns = table.columns().stream().map(c -> c.name().text()).toList();
+    diagnostics.fault(
+        "no-key-column",
+        key.span(),
+        "table '%s' goes by '%s', but has no such column".formatted(table, key),
+        () ->
+            NearNames.questionOr(
+                "add '%s : text' under 'given'".formatted(key), key.text(), columns));
+    KindExpression text = KindExpression.named("text", key.span());
+    table.add(new Column(key, page, table, text, true, new Layer(null, null, "", key.span())));
   }
 
   private Table openTable(Page page, TableSection section) {
@@ -271,8 +285,9 @@ public final class BookAssembly {
             "no-such-page",
             name.span(),
             "no page is called '%s'".formatted(name),
-            NearNames.question(
-                name.text(), book.pages().stream().map(p -> p.name().text()).toList()));
+            () ->
+                NearNames.question(
+                    name.text(), book.pages().stream().map(p -> p.name().text()).toList()));
       } else {
         pages.add(page);
       }
@@ -334,7 +349,9 @@ public final class BookAssembly {
           "no-such-table",
           name.span(),
           "no table is called '%s'".formatted(name),
-          NearNames.question(name.text(), book.tables().stream().map(Table::toString).toList()));
+          () ->
+              NearNames.question(
+                  name.text(), book.tables().stream().map(Table::toString).toList()));
     }
     return table;
   }
@@ -369,16 +386,12 @@ public final class BookAssembly {
       Column column = table.column(heading.key());
       if (column == null) {
         noSuchColumn(table, heading);
-      } else if (found.put(heading.key(), column) != null) {
-        diagnostics.fault(
-            "duplicate-heading",
-            heading.span(),
-            "the heading '%s' stands twice".formatted(heading),
-            "take one of the two out");
+      } else {
+        found.put(heading.key(), column);
       }
     }
     boolean named = openings.isOpened(table) || found.containsKey(table.keyName().key());
-    if (!found.isEmpty() && !named) {
+    if (!found.isEmpty() && !named && !table.forgetsKeyColumn()) {
       diagnostics.fault(
           "no-key-heading",
           headings.get(0).span(),
@@ -393,8 +406,9 @@ public final class BookAssembly {
         "no-such-column",
         name.span(),
         "table '%s' has no column '%s'".formatted(table, name),
-        NearNames.question(
-            name.text(), table.columns().stream().map(c -> c.name().text()).toList()));
+        () ->
+            NearNames.question(
+                name.text(), table.columns().stream().map(c -> c.name().text()).toList()));
   }
 
   private void duplicate(Name name, Span earlier) {

@@ -1,18 +1,27 @@
 package org.battenbook.book;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
-import org.battenbook.source.SourceText;
+import org.battenbook.source.Span;
 import org.battenbook.syntax.Change;
 import org.battenbook.syntax.Name;
+import org.battenbook.syntax.Quoted;
 import org.jspecify.annotations.Nullable;
 
 /** Lays {@code change … because} over what was inherited. */
 final class ChangeAssembly {
   private final Book book;
   private final Diagnostics diagnostics;
+
+  /** Where cells are changed: one change of each in a file. */
+  private final Map<Cell, List<Span>> cellChanges = new HashMap<>();
+
+  private record Cell(Column column, String row) {}
 
   ChangeAssembly(Book book, Diagnostics diagnostics) {
     this.book = book;
@@ -25,7 +34,7 @@ final class ChangeAssembly {
     if (place == null) {
       nothingToChange(change);
     } else if (change.row() != null) {
-      ((Column) place).changeCell(change);
+      changeCell(change, change.row(), (Column) place);
     } else if (!clashes(change, place)) {
       place.set(new Layer(change.formula(), change.because(), change.note(), change.span()));
     }
@@ -69,9 +78,10 @@ final class ChangeAssembly {
             "no-such-column",
             change.place().span(),
             "table '%s' has no column '%s'".formatted(table, reading.column()),
-            NearNames.question(
-                reading.column().text(),
-                table.columns().stream().map(c -> c.name().text()).toList()));
+            () ->
+                NearNames.question(
+                    reading.column().text(),
+                    table.columns().stream().map(c -> c.name().text()).toList()));
         return;
       }
     }
@@ -81,41 +91,66 @@ final class ChangeAssembly {
             .filter(table -> table.column(name.key()) != null)
             .map(table -> "change %s of %s = …".formatted(name, table))
             .toList();
-    List<String> lines =
-        book.pages().stream()
-            .flatMap(page -> page.lines().stream())
-            .map(line -> line.name().text())
-            .toList();
     diagnostics.fault(
         "no-such-line",
         name.span(),
         "no inherited line is called '%s'".formatted(name),
-        columns.isEmpty()
-            ? NearNames.question(name.text(), lines)
-            : "it is a column: write '" + String.join("' or '", columns) + "'");
+        () ->
+            columns.isEmpty()
+                ? NearNames.question(name.text(), lines())
+                : "it is a column: write '" + String.join("' or '", columns) + "'");
   }
 
-  /** The same thing changed by two workbooks of which neither follows the other. */
-  private boolean clashes(Change change, Place place) {
-    SourceText here = change.span().source();
-    for (Layer layer : place.layers()) {
-      SourceText there = layer.span().source();
-      boolean again = there == here && layer.because() != null;
-      if (again || !book.sees(here, there)) {
-        diagnostics.fault(
-            again ? "changed-twice" : "changes-clash",
-            change.place().span(),
-            "'%s' is changed at %s already".formatted(change.place(), layer.span().place()),
-            again
-                ? "keep one of the two"
-                : "follow that workbook from this one, or take one of the two changes out");
-        return true;
-      }
+  private List<String> lines() {
+    return book.pages().stream()
+        .flatMap(page -> page.lines().stream())
+        .map(line -> line.name().text())
+        .toList();
+  }
+
+  private void changeCell(Change change, Quoted row, Column column) {
+    Cell cell = new Cell(column, Name.key(row.text()));
+    List<Span> earlier = cellChanges.computeIfAbsent(cell, c -> new ArrayList<>());
+    if (earlier.stream().noneMatch(one -> clashes(change, one))) {
+      earlier.add(change.span());
+      column.changeCell(change);
     }
-    return false;
+  }
+
+  /** A line or a column is changed again if another change, or a clashing file, set it before. */
+  private boolean clashes(Change change, Place place) {
+    return place.layers().stream()
+        .filter(layer -> layer.because() != null || !isSeen(change, layer.span()))
+        .anyMatch(layer -> clashes(change, layer.span()));
+  }
+
+  /** The same thing changed twice in one file, or in two of which neither follows the other. */
+  private boolean clashes(Change change, Span earlier) {
+    boolean again = earlier.source() == change.span().source();
+    if (!again && isSeen(change, earlier)) {
+      return false;
+    }
+    diagnostics.fault(
+        again ? "changed-twice" : "changes-clash",
+        change.place().span(),
+        "'%s' is changed at %s already".formatted(words(change), earlier.place()),
+        again
+            ? "keep one of the two"
+            : "follow that workbook from this one, or take one of the two changes out");
+    return true;
+  }
+
+  /** What is changed, as it is written. */
+  private static String words(Change change) {
+    Quoted row = change.row();
+    return row == null ? change.place().text() : "%s \"%s\"".formatted(change.place(), row.text());
+  }
+
+  private boolean isSeen(Change change, Span earlier) {
+    return book.sees(change.span().source(), earlier.source());
   }
 
   private boolean isSeen(Change change, Place place) {
-    return book.sees(change.span().source(), place.origin().source());
+    return isSeen(change, place.origin());
   }
 }

@@ -44,8 +44,7 @@ public final class Column extends Place {
 
   /** A workbook may give a plan's tables columns of its own. */
   private boolean isOfPlan() {
-    Column key = table.keyColumn();
-    return key != null && origin().source() == key.origin().source();
+    return origin().source() == table.keyColumn().origin().source();
   }
 
   /** Whether its cells come with the rows that its table opens from another's. */

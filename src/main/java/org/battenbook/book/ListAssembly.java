@@ -219,15 +219,19 @@ final class ListAssembly {
 
   private void missing(List<Column> missing, List<String> left, Span row) {
     List<String> names = missing.stream().map(column -> column.name().text()).toList();
-    String near = NearNames.question(names.get(0), left);
     diagnostics.fault(
         "list-lacks-column",
         row,
         "no heading of this list names %s of '%s'".formatted(quoted(names), table),
-        near.isEmpty()
-            ? "give the list a column '%s', or the table's column a value to begin with"
-                .formatted(names.get(0))
-            : near + " call it '%s' in the list".formatted(names.get(0)));
+        () -> nameHeading(names.get(0), left));
+  }
+
+  private static String nameHeading(String column, List<String> left) {
+    String near = NearNames.question(column, left);
+    return near.isEmpty()
+        ? "give the list a column '%s', or the table's column a value to begin with"
+            .formatted(column)
+        : near + " call it '%s' in the list".formatted(column);
   }
 
   private void leftOut(List<Span> left) {

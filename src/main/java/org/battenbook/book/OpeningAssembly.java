@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.battenbook.parse.CellReader;
@@ -64,13 +63,14 @@ final class OpeningAssembly {
       missing("no-such-table", opening.of(), "no table is called '%s'", tables);
       return;
     }
-    if (isOpenedFrom(from, table)) {
+    Optional<String> back = RowPath.between(from, table);
+    if (back.isPresent()) {
       diagnostics.fault(
           "rows-opened-in-circle",
           opening.span(),
-          "rows of '%s' are opened from '%s', and those in turn from '%s'"
-              .formatted(table, from, table),
-          "write the rows of one of them by hand");
+          "the rows of '%s' would be opened from themselves: '%s' from '%s'%s"
+              .formatted(table, table, from, back.get()),
+          "write the rows of one of these tables by hand");
       return;
     }
     Column each = table.column(opening.each().key());
@@ -79,12 +79,6 @@ final class OpeningAssembly {
       Map<Column, Formula> cells = cells(table, opening);
       table.openBy(new RowOpening(from, each, count, cells, opening.span()), opened.areSettled());
     }
-  }
-
-  /** Whether a table is another one, or its rows come from there in the end. */
-  private static boolean isOpenedFrom(Table table, Table other) {
-    return table == other
-        || table.openings().stream().anyMatch(opening -> isOpenedFrom(opening.from(), other));
   }
 
   private RowOpening.@Nullable Count count(
@@ -141,12 +135,12 @@ final class OpeningAssembly {
 
   private void missing(String code, Name name, String message, List<String> known) {
     diagnostics.fault(
-        code, name.span(), message.formatted(name), NearNames.question(name.text(), known));
+        code, name.span(), message.formatted(name), () -> NearNames.question(name.text(), known));
   }
 
   private void open(Table table, RowOpening opening) {
     List<Column> columns = new ArrayList<>();
-    columns.add(Objects.requireNonNull(table.keyColumn()));
+    columns.add(table.keyColumn());
     columns.add(opening.each());
     if (opening.count() != null) {
       columns.add(opening.count().number());
@@ -304,15 +298,14 @@ final class OpeningAssembly {
         all(table).stream()
             .flatMap(r -> IntStream.rangeClosed(1, r.count()).mapToObj(r::name))
             .toList();
-    String question = NearNames.question(called, names);
     diagnostics.fault(
         "row-not-opened",
         span,
         "'%s' has no row \"%s\": its rows are opened from '%s'%s"
             .formatted(table, called, sources(table), manyOfEach(table)),
-        question.isEmpty()
-            ? "name a row of '%s'%s".formatted(sources(table), notPast(table))
-            : question);
+        () ->
+            NearNames.questionOr(
+                "name a row of '%s'%s".formatted(sources(table), notPast(table)), called, names));
   }
 
   private static String manyOfEach(Table table) {

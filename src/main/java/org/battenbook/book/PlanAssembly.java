@@ -133,9 +133,11 @@ final class PlanAssembly {
 
   private void missing(
       String code, Name name, String message, List<String> known, String otherwise) {
-    String question = NearNames.question(name.text(), known);
-    String repair = question.isEmpty() ? otherwise : question;
-    diagnostics.fault(code, name.span(), message.formatted(name), repair);
+    diagnostics.fault(
+        code,
+        name.span(),
+        message.formatted(name),
+        () -> NearNames.questionOr(otherwise, name.text(), known));
   }
 
   private Map<String, Line> settings(Page page, PlanSection section, PlanRoles roles) {

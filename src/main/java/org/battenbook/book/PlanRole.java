@@ -1,9 +1,7 @@
 package org.battenbook.book;
 
-import java.util.List;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.KindExpression;
-import org.battenbook.syntax.Name;
 
 /**
  * Something that a plan is told by a column, or by a line of its own.
@@ -56,7 +54,6 @@ public record PlanRole(String name, Says says, boolean needed) {
           case COUNT -> "count";
           default -> "length";
         };
-    Name kind = new Name(word, span);
-    return new KindExpression.Product(List.of(new KindExpression.Factor(kind, false, 1)), span);
+    return KindExpression.named(word, span);
   }
 }

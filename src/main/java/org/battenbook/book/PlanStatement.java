@@ -1,8 +1,12 @@
 package org.battenbook.book;
 
-import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
 import org.battenbook.syntax.PlanSection.Cutting;
@@ -30,11 +34,11 @@ public record PlanStatement(
   /**
    * A table, and what its columns say.
    *
-   * @param columns by what they say
+   * @param columns by what they say, in the order in which they are written
    */
   public record Source(Table table, Map<String, Column> columns) {
     public Source {
-      columns = Map.copyOf(columns);
+      columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     }
 
     /** The column that says something; absent where the plan names none. */
@@ -44,7 +48,7 @@ public record PlanStatement(
   }
 
   public PlanStatement {
-    settings = Map.copyOf(settings);
+    settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
   }
 
   /** The key of one of the tables that hold what comes of it, such as its {@code cuts}. */
@@ -54,15 +58,17 @@ public record PlanStatement(
 
   /** All that has to be worked out before it can be planned. */
   public List<Place> needs() {
-    List<Place> needs = new ArrayList<>(settings.values());
+    Set<Place> needs = new LinkedHashSet<>();
+    addNeeds(needs, new HashSet<>());
+    return List.copyOf(needs);
+  }
+
+  void addNeeds(Set<Place> needs, Set<Table> seen) {
+    needs.addAll(settings.values());
     for (Source source : List.of(parts, stock)) {
       needs.addAll(source.columns().values());
-      Column key = source.table().keyColumn();
-      if (key != null) {
-        needs.add(key);
-      }
-      needs.addAll(source.table().rowsNeed());
+      needs.add(source.table().keyColumn());
+      source.table().addRowNeeds(needs, seen);
     }
-    return needs;
   }
 }

@@ -1,7 +1,7 @@
 package org.battenbook.book;
 
-import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
 import org.jspecify.annotations.Nullable;
@@ -31,9 +31,13 @@ public record RowOpening(
     cells = Map.copyOf(cells);
   }
 
-  /** What says how many rows there are, here or where the other's rows come from. */
-  List<Place> needs() {
-    return count != null ? List.of(count.upTo()) : from.rowsNeed();
+  /** Adds what says how many rows there are, here or where the other's rows come from. */
+  void addNeeds(Set<Place> needs, Set<Table> seen) {
+    if (count != null) {
+      needs.add(count.upTo());
+    } else {
+      from.addRowNeeds(needs, seen);
+    }
   }
 
   /** Whether a column is filled by the opening itself: with its row, or with its number. */

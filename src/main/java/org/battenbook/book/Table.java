@@ -1,10 +1,14 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
@@ -58,9 +62,21 @@ public final class Table {
     return keyName;
   }
 
-  /** The column by which rows are called; absent only while a fault is being reported. */
-  public @Nullable Column keyColumn() {
-    return columns.get(keyName.key());
+  /**
+   * The column by which rows are called. Where a workbook forgets it, {@link BookAssembly} says so
+   * and puts one in, so that every table has one.
+   */
+  public Column keyColumn() {
+    return Objects.requireNonNull(columns.get(keyName.key()));
+  }
+
+  boolean hasKeyColumn() {
+    return columns.containsKey(keyName.key());
+  }
+
+  /** Whether no workbook defines the key column: the one that is there was put in. */
+  boolean forgetsKeyColumn() {
+    return keyColumn().name().equals(keyName);
   }
 
   public List<Column> columns() {
@@ -93,12 +109,19 @@ public final class Table {
 
   /** What has to be worked out before it is known which rows there are; nothing where it is. */
   public List<Place> rowsNeed() {
-    List<Place> needs = new ArrayList<>();
-    openings.forEach(opening -> needs.addAll(opening.needs()));
-    if (plan != null) {
-      needs.addAll(plan.needs());
+    Set<Place> needs = new LinkedHashSet<>();
+    addRowNeeds(needs, new HashSet<>());
+    return List.copyOf(needs);
+  }
+
+  /** Adds the same, each table once: rows may come from one table in many ways. */
+  void addRowNeeds(Set<Place> needs, Set<Table> seen) {
+    if (seen.add(this)) {
+      openings.forEach(opening -> opening.addNeeds(needs, seen));
+      if (plan != null) {
+        plan.addNeeds(needs, seen);
+      }
     }
-    return needs;
   }
 
   /** Where the name of a row stands, or of what that is opened from. */

@@ -39,7 +39,6 @@ public final class BookCheck implements Knowledge {
   private final Diagnostics diagnostics;
   private final CheckEnvironment environment;
   private final DeclaredKinds declaredKinds;
-  private final FunctionChecks functions = new FunctionChecks(this);
   private final Map<Place, Kind> declared = new HashMap<>();
   private final Map<Place, CheckedPlace> done = new LinkedHashMap<>();
 
@@ -50,12 +49,14 @@ public final class BookCheck implements Knowledge {
   private final Map<Place, CheckedPlace> provisional = new HashMap<>();
 
   private Set<Place> readUnderway = new HashSet<>();
+  private final FunctionChecks functions;
 
   private BookCheck(Book book, Diagnostics diagnostics) {
     this.book = book;
     this.diagnostics = diagnostics;
     this.environment = new CheckEnvironment(book, diagnostics);
     this.declaredKinds = environment.declaredKinds(diagnostics);
+    this.functions = new FunctionChecks(this, diagnostics);
   }
 
   /**
@@ -113,7 +114,7 @@ public final class BookCheck implements Knowledge {
 
   private CheckedBook check() {
     List<Place> places = declared();
-    functions.checkAll(List.copyOf(book.functions()), diagnostics);
+    functions.check(book.functions());
     places.forEach(this::checked);
     Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
     places.forEach(place -> inOrder.put(place, checked(place)));
@@ -291,7 +292,7 @@ public final class BookCheck implements Knowledge {
   @Override
   public @Nullable CheckedFunction checkCall(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics to) {
-    return functions.checkCall(definition, kinds, call, to);
+    return functions.call(definition, kinds, call, to);
   }
 
   @Override

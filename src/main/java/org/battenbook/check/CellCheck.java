@@ -45,19 +45,26 @@ final class CellCheck {
   }
 
   private static String key(RowCells cells, int row, int at, Table table, Diagnostics diagnostics) {
-    Formula cell =
-        at < 0 || cells.isEmpty(row, at) ? null : CellReader.read(cells, row, at, diagnostics);
+    if (at < 0) {
+      return unnamed(cells.span(row, 0));
+    }
+    Formula cell = cells.isEmpty(row, at) ? null : CellReader.read(cells, row, at, diagnostics);
     String text = cell == null ? "" : plainText(cell.expression());
     if (text.isBlank()) {
-      Span span = cells.span(row, Math.max(at, 0));
+      Span span = cells.span(row, at);
       diagnostics.fault(
           "row-without-name",
           span,
           "a row of '%s' goes by its '%s', and this one has none".formatted(table, table.keyName()),
           "write a text in quotes there");
-      return "row at " + span.place();
+      return unnamed(span);
     }
     return text.strip();
+  }
+
+  /** What a row is called that has no name; a fault says so already. */
+  private static String unnamed(Span row) {
+    return "row at " + row.place();
   }
 
   private static String plainText(Expression expression) {
@@ -194,7 +201,8 @@ final class CellCheck {
     }
     if (row.isEmpty()) {
       String name = change.row().text();
-      diagnostics.fault("no-such-row", change.row().span(), keys.missing(name), keys.repair(name));
+      diagnostics.fault(
+          "no-such-row", change.row().span(), keys.missing(name), () -> keys.repair(name));
       return;
     }
     if (column.comesWithRow()) {

@@ -48,6 +48,8 @@ public final class CheckedFormula {
    */
   record Compared(AtWorst node, boolean overRows) {}
 
+  private long writtenOut;
+
   private final Map<Integer, Form> holeForms = new HashMap<>();
 
   CheckedFormula(Formula formula, Scope scope) {
@@ -55,6 +57,7 @@ public final class CheckedFormula {
     this.scope = scope;
     this.kinds = new @Nullable Kind[formula.nodeCount()];
     this.facts = new @Nullable Object[formula.nodeCount()];
+    this.writtenOut = formula.nodeCount();
   }
 
   public Formula formula() {
@@ -125,6 +128,15 @@ public final class CheckedFormula {
     readsInherited = true;
   }
 
+  /** How many nodes it has once each function that it calls is written out in place of its call. */
+  long writtenOut() {
+    return writtenOut;
+  }
+
+  void writeOut(CheckedFunction function) {
+    writtenOut += function.body().writtenOut();
+  }
+
   /** The kind of the whole. */
   public Kind kind() {
     return kind(formula.expression());
@@ -152,6 +164,7 @@ public final class CheckedFormula {
     }
     boolean signed = whole instanceof Apply apply && SIGNS.contains(apply.operation());
     if (signed
+        && kind(whole) != Kind.UNKNOWN
         && facts[whole.children().get(0).id()] instanceof Value value
         && facts[whole.id()] instanceof Operation negate) {
       return Optional.of(negate.apply(List.of(value)));

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class CheckedKinds implements Knowledge {
   private final CheckEnvironment environment;
   private final Map<Place, CheckedPlace> places;
-  private final FunctionChecks functions = new FunctionChecks(this);
+  private final FunctionChecks functions = new FunctionChecks(this, new Diagnostics());
 
   CheckedKinds(CheckEnvironment environment, Map<Place, CheckedPlace> places) {
     this.environment = environment;
@@ -34,6 +34,6 @@ final class CheckedKinds implements Knowledge {
   @Override
   public @Nullable CheckedFunction checkCall(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics diagnostics) {
-    return functions.checkCall(definition, kinds, call, diagnostics);
+    return functions.call(definition, kinds, call, diagnostics);
   }
 }

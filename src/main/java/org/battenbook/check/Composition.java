@@ -8,7 +8,6 @@ import java.util.Set;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
-import org.battenbook.book.Table;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.number.Rational;
 import org.battenbook.operation.Operations;
@@ -195,14 +194,5 @@ final class Composition {
     }
     learned.add(new Learned(node, kind, fact));
     return node;
-  }
-
-  /** The column by which the rows of a table are called. */
-  static Column key(Table table) {
-    Column key = table.keyColumn();
-    if (key == null) {
-      throw new IllegalArgumentException(table + " has no key column");
-    }
-    return key;
   }
 }

@@ -1,7 +1,5 @@
 package org.battenbook.check;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.battenbook.book.Book;
@@ -96,29 +94,19 @@ final class DeclaredKinds {
           "no-such-table",
           rowOf.table().span(),
           "no table is called '%s'".formatted(rowOf.table()),
-          NearNames.question(
-              rowOf.table().text(), book.tables().stream().map(Table::toString).toList()));
+          () ->
+              NearNames.question(
+                  rowOf.table().text(), book.tables().stream().map(Table::toString).toList()));
       return Kind.UNKNOWN;
     }
     return new Kind.RowOf(table.key());
   }
 
+  /** Absent where the name is at fault, which was said: of no kind when it was read. */
   private @Nullable Dimension dimension(Name name) {
     if (name.key().equals(MONEY)) {
       return currency == null ? null : Dimension.money(currency);
     }
-    Dimension dimension = DIMENSIONS.get(name.key());
-    if (dimension == null) {
-      List<String> known = new ArrayList<>(DIMENSIONS.keySet());
-      known.addAll(OTHERS.keySet());
-      known.add(MONEY);
-      String near = NearNames.question(name.text(), known);
-      diagnostics.fault(
-          "unknown-kind",
-          name.span(),
-          "'%s' is not a kind of value".formatted(name),
-          near.isEmpty() ? "the kinds are " + String.join(", ", known) : near);
-    }
-    return dimension;
+    return DIMENSIONS.get(name.key());
   }
 }

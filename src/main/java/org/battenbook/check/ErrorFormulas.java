@@ -123,7 +123,7 @@ final class ErrorFormulas {
 
   private Expression sameRow(Ways ways, Optional<Path> one, Optional<Path> other) {
     Table table = ((Column) ways.tolerance()).table();
-    Column key = Composition.key(table);
+    Column key = table.keyColumn();
     return composition.apply(
         "=",
         Kind.YES_NO,
@@ -204,8 +204,7 @@ final class ErrorFormulas {
       return null;
     }
     Composition key = of(beside, into).composition;
-    return key.formula(
-        key.read(Composition.key(column.table()), term.row(), Kind.TEXT), into.scope());
+    return key.formula(key.read(column.table().keyColumn(), term.row(), Kind.TEXT), into.scope());
   }
 
   /** The barriers, each with the condition under which an error comes there. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.battenbook.bind.Meaning;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Scope;
-import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.number.Rational;
@@ -42,15 +41,17 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds what every node of one formula means and of what kind it is. */
 final class FormulaCheck implements ExpressionVisitor<Kind> {
-  /** How deep a tree may be: every stage walks it by calls within calls. */
-  private static final int MOST_DEEP = 1000;
+  /**
+   * How many nodes a formula may have with its functions written out, as derivations, tolerances
+   * and spreadsheets do: functions that call others twice would double it each time.
+   */
+  private static final int MOST_WRITTEN_OUT = 10_000;
 
   private final Knowledge knowledge;
   private final Diagnostics diagnostics;
   private final CheckedFormula checked;
   private final ReferenceCheck references;
   private Scope scope;
-  private int depth;
 
   FormulaCheck(
       Knowledge knowledge,
@@ -105,18 +106,23 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
           whole.span(),
           "'%s' is %s, and %s is wanted here"
               .formatted(whole.span().text(), kind.words(), expected.words()),
-          currencyRepair(kind, expected));
+          kindRepair(kind, expected));
       return Kind.UNKNOWN;
     }
     return kind;
   }
 
-  /** Money of a currency where the job names none. */
-  private static String currencyRepair(Kind found, Kind expected) {
+  /** A number without its unit, or money of a currency where the job names none. */
+  private String kindRepair(Kind found, Kind expected) {
     Optional<String> code = currency(found);
-    return code.isPresent() && currency(expected).filter(Dimension.NO_CURRENCY::equals).isPresent()
-        ? "add a line 'currency %s' under the workbook's name".formatted(code.get())
-        : "";
+    if (code.isPresent() && currency(expected).filter(Dimension.NO_CURRENCY::equals).isPresent()) {
+      return "add a line 'currency %s' under the workbook's name".formatted(code.get());
+    }
+    boolean bare = found.equals(Kind.NUMBER) && checked.literal().isPresent();
+    return bare && expected instanceof Kind.Measured wanted
+        ? "write its unit: %s %s"
+            .formatted(checked.expression().span().text(), wanted.dimension().baseSymbol())
+        : "write " + expected.words();
   }
 
   private static Optional<String> currency(Kind kind) {
@@ -130,18 +136,8 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   }
 
   private Kind kind(Expression node) {
-    if (++depth > MOST_DEEP) {
-      fault(
-          "formula-too-deep",
-          node.span(),
-          "this formula has more than %d operations within one another".formatted(MOST_DEEP),
-          "give a part of it a line of its own");
-      depth--;
-      return Kind.UNKNOWN;
-    }
     Kind kind = node.accept(this);
     checked.setKind(node, kind);
-    depth--;
     return kind;
   }
 
@@ -170,7 +166,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     if (mayCome) {
       checked.setFact(text, new Value.Waiting(name, false));
     } else if (row.isEmpty()) {
-      fault("no-such-row", text.span(), keys.missing(name), keys.repair(name));
+      diagnostics.fault("no-such-row", text.span(), keys.missing(name), () -> keys.repair(name));
     }
     Kind kind = row.isEmpty() && !mayCome ? Kind.UNKNOWN : rowOf;
     checked.setKind(text, kind);
@@ -227,7 +223,10 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   }
 
   private boolean isName(String words) {
-    Name name = new Name(words, checked.formula().span());
+    return isName(new Name(words, checked.formula().span()));
+  }
+
+  private boolean isName(Name name) {
     return !(knowledge.binder().resolve(name, scope) instanceof Meaning.Unclear);
   }
 
@@ -365,26 +364,31 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
 
   private void unknownFunction(Call call) {
     Name name = call.function();
-    boolean isValue = !(knowledge.binder().resolve(name, scope) instanceof Meaning.Unclear);
-    fault(
+    if (isName(name)) {
+      fault(
+          "unknown-function",
+          name.span(),
+          "'%s' is a value, and a bracket follows it".formatted(name),
+          "to multiply, write '%s * (…)'".formatted(name));
+      return;
+    }
+    diagnostics.fault(
         "unknown-function",
         name.span(),
-        isValue
-            ? "'%s' is a value, and a bracket follows it".formatted(name)
-            : "no function is called '%s'".formatted(name),
-        isValue
-            ? "to multiply, write '%s * (…)'".formatted(name)
-            : NearNames.question(name.text(), knowledge.functionNames()));
+        "no function is called '%s'".formatted(name),
+        () -> NearNames.question(name.text(), knowledge.functionNames()));
   }
 
   private void wrongCount(Call call, int wanted) {
     fault(
         "argument-count",
         call.span(),
-        "'%s' takes %d %s, and %d stand here"
+        "'%s' takes %d %s, and it is given %d"
             .formatted(
                 call.function(), wanted, wanted == 1 ? "value" : "values", call.arguments().size()),
-        "");
+        call.arguments().size() < wanted
+            ? "write one more, with a comma before it"
+            : "take out what is too much");
   }
 
   private Kind ownFunction(Call call, FunctionDefinition definition) {
@@ -409,7 +413,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
                     declared.words(),
                     argument.span().text(),
                     kind.words()),
-            "");
+            "call it with %s there".formatted(declared.words()));
         kind = Kind.UNKNOWN;
       }
       kinds.add(kind);
@@ -418,9 +422,28 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     if (function == null) {
       return Kind.UNKNOWN;
     }
+    if (!fits(call, function)) {
+      return Kind.UNKNOWN;
+    }
     checked.setFact(call, function);
     function.body().needs().forEach(checked::need);
     return function.body().kind();
+  }
+
+  /** Whether a formula may call one more function; the first that is too much is told. */
+  private boolean fits(Call call, CheckedFunction function) {
+    boolean fitted = checked.writtenOut() <= MOST_WRITTEN_OUT;
+    checked.writeOut(function);
+    boolean fits = checked.writtenOut() <= MOST_WRITTEN_OUT;
+    if (fitted && !fits) {
+      fault(
+          "functions-too-large",
+          call.span(),
+          "with '%s' written out, this formula has more than %d operations"
+              .formatted(call.function(), MOST_WRITTEN_OUT),
+          "work out what is used more than once on a line of its own");
+    }
+    return fits;
   }
 
   @Override
@@ -493,9 +516,8 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     if (where != null) {
       yesNo(where, "what stands after 'where'");
     }
-    Column key = table.keyColumn();
-    if (!table.rowsNeed().isEmpty() && key != null) {
-      checked.need(new Need(key, Need.Reach.WHOLE));
+    if (!table.rowsNeed().isEmpty()) {
+      checked.need(new Need(table.keyColumn(), Need.Reach.WHOLE));
     }
     Expression of = aggregate.of();
     Kind kind = of == null ? Kind.NUMBER : aggregated(aggregate, of);
@@ -530,18 +552,15 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   private @Nullable Table innerTable(Expression node, Name name) {
     Table table = knowledge.tableSeen(name.key(), scope);
     if (table == null) {
-      fault(
+      diagnostics.fault(
           "no-such-table",
           name.span(),
           "no table is called '%s'".formatted(name),
-          NearNames.question(name.text(), knowledge.tableNames()));
+          () -> NearNames.question(name.text(), knowledge.tableNames()));
       return null;
     }
     checked.setFact(node, table);
-    Column key = table.keyColumn();
-    if (key != null) {
-      checked.need(new Need(key, Reach.WHOLE));
-    }
+    checked.need(new Need(table.keyColumn(), Reach.WHOLE));
     return table;
   }
 

@@ -1,5 +1,6 @@
 package org.battenbook.check;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,10 +15,15 @@ import org.battenbook.syntax.FunctionDefinition;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
-/** Checks a workbook's own functions, once for the arguments' kinds of all calls that are alike. */
+/**
+ * Checks each function by itself, and once more for each list of kinds that it is called with. What
+ * is wrong with a function by itself is told where it stands, and calls of it say no more.
+ */
 final class FunctionChecks {
   private final Knowledge knowledge;
-  private final Map<Key, CheckedFunction> known = new HashMap<>();
+  private final Diagnostics diagnostics;
+  private final Map<Span, Boolean> sound = new HashMap<>();
+  private final Map<Key, Checked> called = new HashMap<>();
   private final Set<Span> underway = new HashSet<>();
 
   /**
@@ -27,48 +33,38 @@ final class FunctionChecks {
    */
   private record Key(Span definition, List<Kind> kinds) {}
 
-  FunctionChecks(Knowledge knowledge) {
+  /** What came of it: a function, or else what is the first thing wrong with it for these kinds. */
+  private record Checked(@Nullable CheckedFunction function, @Nullable Diagnostic fault) {}
+
+  FunctionChecks(Knowledge knowledge, Diagnostics diagnostics) {
     this.knowledge = knowledge;
+    this.diagnostics = diagnostics;
   }
 
-  /** Checks each function by itself, so that one that nothing calls is not left unread. */
-  void checkAll(List<FunctionDefinition> functions, Diagnostics diagnostics) {
-    for (FunctionDefinition function : functions) {
-      List<Kind> kinds = function.parameters().stream().map(knowledge::parameterKind).toList();
-      body(function, kinds, diagnostics);
+  /** Checks functions by themselves, so that one that nothing calls is not left unread. */
+  void check(Collection<FunctionDefinition> functions) {
+    functions.forEach(this::isSound);
+  }
+
+  private boolean isSound(FunctionDefinition definition) {
+    Boolean known = sound.get(definition.span());
+    if (known == null) {
+      Diagnostics own = new Diagnostics();
+      List<Kind> kinds = definition.parameters().stream().map(knowledge::parameterKind).toList();
+      known = body(definition, kinds, own) != null && !own.hasFaults();
+      sound.put(definition.span(), known);
+      diagnostics.addAll(own);
     }
+    return known;
   }
 
-  private @Nullable CheckedFunction body(
-      FunctionDefinition definition, List<Kind> kinds, Diagnostics to) {
-    Formula formula = definition.formula();
-    if (formula == null || !underway.add(definition.span())) {
-      return null;
-    }
-    Scope scope =
-        Scope.ofFunction(
-            definition.span().source(),
-            definition.parameters().stream().map(FunctionDefinition.Parameter::name).toList());
-    CheckedFormula body = new CheckedFormula(formula, scope);
-    new FormulaCheck(knowledge, to, body, kinds).check(null);
-    underway.remove(definition.span());
-    return new CheckedFunction(definition, body);
-  }
-
-  /** A function checked for a call's kinds; absent, and a message given, where they do not fit. */
-  @Nullable CheckedFunction checkCall(
+  /**
+   * A function for the kinds of a call; absent, with a message unless it is told where the function
+   * stands, if it does not fit them.
+   */
+  @Nullable CheckedFunction call(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics to) {
-    Key key = new Key(definition.span(), kinds);
-    CheckedFunction before = known.get(key);
-    if (before != null) {
-      return before;
-    }
-    Diagnostics ofBody = new Diagnostics();
-    CheckedFunction function = body(definition, kinds, ofBody);
-    if (function == null && definition.formula() == null) {
-      return null;
-    }
-    if (function == null) {
+    if (underway.contains(definition.span())) {
       to.fault(
           "function-circle",
           call,
@@ -76,18 +72,56 @@ final class FunctionChecks {
           "a function may not call itself, directly or through others");
       return null;
     }
-    List<Diagnostic> faults = ofBody.inOrder().stream().filter(Diagnostic::isFault).toList();
-    if (!faults.isEmpty()) {
-      Diagnostic first = faults.get(0);
-      to.fault(
-          first.code(),
-          call,
-          "'%s' cannot be worked out from these: %s (%s)"
-              .formatted(definition.name(), first.message(), first.span().place()),
-          first.repair());
+    if (!isSound(definition)) {
       return null;
     }
-    known.put(key, function);
-    return function;
+    Key key = new Key(definition.span(), kinds);
+    Checked checked = called.get(key);
+    if (checked == null) {
+      checked = checked(definition, kinds);
+      called.put(key, checked);
+    }
+    if (checked.fault() != null) {
+      tell(definition, checked.fault(), call, to);
+    }
+    return checked.function();
+  }
+
+  private Checked checked(FunctionDefinition definition, List<Kind> kinds) {
+    Diagnostics ofBody = new Diagnostics();
+    CheckedFunction function = body(definition, kinds, ofBody);
+    return ofBody.inOrder().stream()
+        .filter(Diagnostic::isFault)
+        .findFirst()
+        .map(fault -> new Checked(null, fault))
+        .orElseGet(() -> new Checked(function, null));
+  }
+
+  private static void tell(
+      FunctionDefinition definition, Diagnostic fault, Span call, Diagnostics to) {
+    to.fault(
+        fault.code(),
+        call,
+        "'%s' cannot be worked out from these: %s (%s)"
+            .formatted(definition.name(), fault.message(), fault.span().place()),
+        fault.advice());
+  }
+
+  /** The body, checked; absent where it could not be read. */
+  private @Nullable CheckedFunction body(
+      FunctionDefinition definition, List<Kind> kinds, Diagnostics to) {
+    Formula formula = definition.formula();
+    if (formula == null) {
+      return null;
+    }
+    Scope scope =
+        Scope.ofFunction(
+            definition.span().source(),
+            definition.parameters().stream().map(FunctionDefinition.Parameter::name).toList());
+    CheckedFormula body = new CheckedFormula(formula, scope);
+    underway.add(definition.span());
+    new FormulaCheck(knowledge, to, body, kinds).check(null);
+    underway.remove(definition.span());
+    return new CheckedFunction(definition, body);
   }
 }

@@ -150,8 +150,9 @@ final class ListedCells {
         told.also(),
         "column '%s': %s".formatted(heading.written(), told.message()),
         wantsUnit
-            ? "write a unit behind the number, as in 4.25 %s, or into the heading: %s (%s)"
-                .formatted(unit(), column.name(), unit())
-            : told.repair());
+            ? () ->
+                "write a unit behind the number, as in 4.25 %s, or into the heading: %s (%s)"
+                    .formatted(unit(), column.name(), unit())
+            : told.advice());
   }
 }

@@ -213,7 +213,7 @@ final class Propagation {
   }
 
   private CheckedFormula isRow(Column column, int row, CheckedFormula cell) {
-    Column key = Composition.key(column.table());
+    Column key = column.table().keyColumn();
     CheckedPlace names = places.get(key);
     Value name = names == null ? null : names.cells().value(row);
     Composition compared = new Composition(cell.formula().span());

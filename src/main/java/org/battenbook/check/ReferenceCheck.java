@@ -185,12 +185,13 @@ final class ReferenceCheck {
   }
 
   private void noSuchColumn(Table table, Name name) {
-    List<String> names = table.columns().stream().map(c -> c.name().text()).toList();
-    fault(
+    diagnostics.fault(
         "no-such-column",
         name.span(),
         "table '%s' has no column '%s'".formatted(table, name),
-        NearNames.question(name.text(), names));
+        () ->
+            NearNames.question(
+                name.text(), table.columns().stream().map(c -> c.name().text()).toList()));
   }
 
   private void fault(String code, Span span, String message, String repair) {

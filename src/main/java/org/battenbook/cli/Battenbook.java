@@ -1,6 +1,7 @@
 package org.battenbook.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -32,11 +33,19 @@ public final class Battenbook {
    */
   static int run(Terminal terminal, String... arguments) {
     try {
+      refuseEmpty(arguments);
       return commandLine(terminal).execute(arguments);
     } catch (Throwable mishap) {
       return Mishap.tell(mishap, terminal).code();
     } finally {
       terminal.flush();
+    }
+  }
+
+  /** Nothing is named by an empty word; the parser of the command line cannot read one. */
+  private static void refuseEmpty(String[] arguments) {
+    if (List.of(arguments).contains("")) {
+      throw new NoSuchChoice("an argument is empty: write a name there, or leave it out");
     }
   }
 

@@ -27,6 +27,7 @@ abstract class JobCommand implements Callable<Integer> {
 
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
+    refuseChoices();
     ProgressLine line = new ProgressLine(terminal);
     Workbook workbook = Workbook.open(job, loader(), new Planning(mergesStops(), watches(line)));
     line.clear();
@@ -41,6 +42,13 @@ abstract class JobCommand implements Callable<Integer> {
     messages.tell(filled.pictureCautions());
     return answer(workbook, filled).code();
   }
+
+  /**
+   * Refuses what cannot be meant, before the job is read.
+   *
+   * @throws NoSuchChoice with what to write instead
+   */
+  void refuseChoices() {}
 
   /** What reads the job, and what it follows. */
   final Loader loader() throws Loader.Unreadable {

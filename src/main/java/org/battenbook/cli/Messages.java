@@ -35,7 +35,7 @@ final class Messages {
     tell(filled.faults().stream().map(value -> diagnostic(filled, value)).toList());
   }
 
-  private static Diagnostic diagnostic(Filled filled, FilledValue value) {
+  static Diagnostic diagnostic(Filled filled, FilledValue value) {
     Value.Fault fault = (Value.Fault) value.value();
     return Diagnostic.fault(
         fault.code(),

@@ -43,6 +43,14 @@ final class WhyCommand extends JobCommand {
   }
 
   @Override
+  void refuseChoices() {
+    if (depth != null && depth < 0) {
+      throw new NoSuchChoice(
+          "a depth of %d is below 0: write how many steps down".formatted(depth));
+    }
+  }
+
+  @Override
   ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
     if (tolerance) {
       tellTolerance(filled);
@@ -54,7 +62,7 @@ final class WhyCommand extends JobCommand {
     } else if (depth == null) {
       new WhyReport(terminal).print(derivation);
     } else {
-      new WhyReport(terminal).print(derivation, Math.max(0, depth));
+      new WhyReport(terminal).print(derivation, depth);
     }
     return ExitStatus.DONE;
   }

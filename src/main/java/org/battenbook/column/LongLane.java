@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Whole ticks as longs: the lane that nearly all exact columns are held in. */
 final class LongLane extends NumberLane implements Ticked {
+  /** Longer numerators and denominators are left to the rows, whose own bound they may be near. */
+  private static final int MOST_BITS = 1024;
+
   final long[] ticks;
   private final Rational tick;
 
@@ -21,18 +24,32 @@ final class LongLane extends NumberLane implements Ticked {
     this.most = most;
   }
 
-  /** The largest tick that all numbers are whole multiples of; null if one is not exact. */
+  /**
+   * The largest tick that all numbers are whole multiples of; null if one is not exact, or if it is
+   * clear that ticks would not fit a long. The search ends as soon as that is clear: numbers of
+   * unlike denominators would else need ever finer ticks.
+   */
   static @Nullable Rational tickOf(Real[] numbers) {
     Rational tick = Rational.ZERO;
+    Rational largest = Rational.ZERO;
     for (Real number : numbers) {
-      if (!(number instanceof Rational exact)) {
+      if (!(number instanceof Rational exact) || isLong(exact)) {
         return null;
       }
+      largest = exact.abs().compareTo(largest) > 0 ? exact.abs() : largest;
       if (exact.signum() != 0 && (tick.signum() == 0 || !exact.dividedBy(tick).isWhole())) {
         tick = Rational.gcd(tick, exact);
+        if (!largest.dividedBy(tick).isSmall()) {
+          return null;
+        }
       }
     }
     return tick.signum() == 0 ? Rational.ONE : tick;
+  }
+
+  private static boolean isLong(Rational number) {
+    return !number.isSmall()
+        && Math.max(number.numerator().bitLength(), number.denominator().bitLength()) > MOST_BITS;
   }
 
   /** The numbers in this tick; null if one is not exact, no whole multiple, or too large. */

@@ -39,7 +39,7 @@ final class Aggregation {
     count++;
     switch (function) {
       case COUNT -> {}
-      case SUM, AVERAGE -> sum = sum.plus(((Value.Amount) value).quantity().number());
+      case SUM, AVERAGE -> addUp(((Value.Amount) value).quantity().number());
       case LARGEST -> best = best == null || Order.compare(value, best) > 0 ? value : best;
       case SMALLEST -> best = best == null || Order.compare(value, best) < 0 ? value : best;
     }
@@ -69,7 +69,7 @@ final class Aggregation {
   void addAll(Aggregation later) {
     broken = broken == null ? later.broken : broken;
     count += later.count;
-    sum = sum.plus(later.sum);
+    addUp(later.sum);
     if (later.best != null) {
       boolean better =
           best == null
@@ -80,6 +80,15 @@ final class Aggregation {
     }
   }
 
+  /** Adds to the sum; one that grows too long breaks the total, as a faulty row does. */
+  private void addUp(Real number) {
+    try {
+      sum = sum.plus(number);
+    } catch (ArithmeticException tooLong) {
+      broken = broken == null ? tooManyDigits(tooLong) : broken;
+    }
+  }
+
   Value result() {
     if (broken != null) {
       return broken;
@@ -87,10 +96,22 @@ final class Aggregation {
     return switch (function) {
       case COUNT -> new Value.Amount(new Quantity(Rational.of(count), Dimension.NONE));
       case SUM -> amount(sum);
-      case AVERAGE -> count == 0 ? nothing("average") : amount(sum.dividedBy(Rational.of(count)));
-      case LARGEST -> best == null ? nothing("largest") : best;
-      case SMALLEST -> best == null ? nothing("smallest") : best;
+      case AVERAGE -> count == 0 ? nothing("average-of-nothing", "average") : average();
+      case LARGEST -> best == null ? nothing("largest-of-nothing", "largest") : best;
+      case SMALLEST -> best == null ? nothing("smallest-of-nothing", "smallest") : best;
     };
+  }
+
+  private Value average() {
+    try {
+      return amount(sum.dividedBy(Rational.of(count)));
+    } catch (ArithmeticException tooLong) {
+      return tooManyDigits(tooLong);
+    }
+  }
+
+  private static Value tooManyDigits(ArithmeticException told) {
+    return new Value.Fault("too-many-digits", String.valueOf(told.getMessage()));
   }
 
   private Value amount(Real number) {
@@ -99,9 +120,9 @@ final class Aggregation {
     return new Value.Amount(new Quantity(number, dimension));
   }
 
-  private static Value nothing(String word) {
+  private static Value nothing(String code, String word) {
     return new Value.Fault(
-        word + "-of-nothing",
+        code,
         "no row counts here, and nothing has no %s: say what holds then, with 'if count of … = 0'"
             .formatted(word));
   }

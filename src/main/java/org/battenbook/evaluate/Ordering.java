@@ -15,6 +15,7 @@ import org.battenbook.check.Need;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.graph.Graph;
 import org.battenbook.source.Diagnostics;
+import org.battenbook.value.Kind;
 
 /** Orders the places of a book so that each comes after what it reads; reports circles. */
 final class Ordering {
@@ -93,6 +94,7 @@ final class Ordering {
       report(graph(inOrder, Set.of(Reach.values())).circle(inOrder).orElse(component));
       return new Stage(List.of(), false);
     }
+    component.stream().filter(p -> book.place(p).kind() == Kind.UNKNOWN).forEach(this::noKind);
     List<Slot> rowOrder = new ArrayList<>();
     withoutAbove.componentsInOrder().forEach(one -> rowOrder.add(slots.of(one.get(0))));
     return new Stage(rowOrder, true);
@@ -105,6 +107,16 @@ final class Ordering {
             .distinct()
             .count()
         == 1;
+  }
+
+  /** A column that reads nothing but itself, in rows above, and has no kind from elsewhere. */
+  private void noKind(Place place) {
+    diagnostics.fault(
+        "kind-unknown",
+        place.layer().span(),
+        "'%s' comes from nothing but itself, so what kind of value it holds is not known"
+            .formatted(place.name()),
+        "begin with a value: '%s = if first row then … else …'".formatted(place.name()));
   }
 
   private void report(List<Place> circle) {

@@ -33,6 +33,9 @@ public final class Results implements Reading {
   private final Map<AggregatePlan, AtomicReferenceArray<@Nullable Aggregation>> totals =
       new ConcurrentHashMap<>();
 
+  /** What totals came to: every row of a column may read the same one. */
+  private final Map<AggregatePlan, Value> totalled = new ConcurrentHashMap<>();
+
   Results(Program program) {
     this.program = program;
     this.values = new @Nullable Object[program.slots().count()];
@@ -150,10 +153,16 @@ public final class Results implements Reading {
 
   @Override
   public Value total(AggregatePlan aggregate) {
-    Value missing = missingRows(aggregate.table);
-    if (missing != null) {
-      return missing;
+    Value known = totalled.get(aggregate);
+    if (known == null) {
+      Value missing = missingRows(aggregate.table);
+      known = missing == null ? addedUp(aggregate) : missing;
+      totalled.put(aggregate, known);
     }
+    return known;
+  }
+
+  private Value addedUp(AggregatePlan aggregate) {
     AtomicReferenceArray<@Nullable Aggregation> parts =
         totals.computeIfAbsent(
             aggregate, a -> new AtomicReferenceArray<>(ColumnValues.chunkCount(a.rowCount)));

@@ -174,7 +174,7 @@ final class AggregateTranslation {
   }
 
   private SpreadsheetText keys() {
-    return range(table.range(TablePlan.key(table.table()), sheet));
+    return range(table.range(table.table().keyColumn(), sheet));
   }
 
   private SpreadsheetText asKind(SpreadsheetText text) {

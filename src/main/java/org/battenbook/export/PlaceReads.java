@@ -119,13 +119,13 @@ final class PlaceReads {
 
   /** A row of a table by its number, with the name that it goes by. */
   SpreadsheetText row(TablePlan table, SpreadsheetText number, String from) {
-    String keys = table.range(TablePlan.key(table.table()), from);
+    String keys = table.range(table.table().keyColumn(), from);
     return SpreadsheetText.row(number, index(keys, Content.TEXT, number));
   }
 
   /** The number of the row that a text calls. */
   SpreadsheetText match(SpreadsheetText name, TablePlan table, String from) {
-    String keys = table.range(TablePlan.key(table.table()), from);
+    String keys = table.range(table.table().keyColumn(), from);
     if (hasWildcards(table.table())) {
       SpreadsheetText same = SpreadsheetText.column(keys, Content.TEXT).compared("=", name);
       return total("MATCH", SpreadsheetText.truth(true), same, number(0));

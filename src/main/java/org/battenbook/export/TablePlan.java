@@ -30,18 +30,9 @@ final class TablePlan {
     this.sheet = sheet;
     this.headingRow = headingRow;
     this.firstHelper = firstHelper;
-    columns.put(key(table), 0);
+    columns.put(table.keyColumn(), 0);
     table.ticket().forEach(column -> columns.putIfAbsent(column, columns.size()));
     table.columns().forEach(column -> columns.putIfAbsent(column, columns.size()));
-  }
-
-  /** The column by which rows are called; every table that was checked has one. */
-  static Column key(Table table) {
-    Column key = table.keyColumn();
-    if (key == null) {
-      throw new IllegalArgumentException(table + " has no key column");
-    }
-    return key;
   }
 
   Table table() {

@@ -199,7 +199,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
         SpreadsheetText.call("ROW", SpreadsheetText.reference(corner, Content.NUMBER));
     return SpreadsheetText.row(
         SpreadsheetText.call("ROW").minus(heading),
-        reads.cell(TablePlan.key(table), outer().row(), standing.sheet()));
+        reads.cell(table.keyColumn(), outer().row(), standing.sheet()));
   }
 
   /** The formula that a change replaced is written out in its place. */
@@ -221,7 +221,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
   @Override
   public SpreadsheetText firstRow(FirstRow firstRow) {
     TablePlan table = table();
-    String first = table.cell(TablePlan.key(table.table()), 0).fixedFrom(standing.sheet());
+    String first = table.cell(table.table().keyColumn(), 0).fixedFrom(standing.sheet());
     SpreadsheetText of =
         SpreadsheetText.call("ROW", SpreadsheetText.reference(first, Content.NUMBER));
     return SpreadsheetText.call("ROW").compared("=", of);

@@ -49,6 +49,17 @@ final class Mismatch {
    * @param consequence {@code only numbers can be multiplied}
    */
   static Kind ofNoNumber(List<Operand> operands, String consequence, Complaints complaints) {
+    return ofNoNumber(
+        operands, consequence, "name a line or a column that holds a number", complaints);
+  }
+
+  /**
+   * As above, with a repair for a text or a date.
+   *
+   * @param otherwise what to write where neither a row nor yes or no stands
+   */
+  static Kind ofNoNumber(
+      List<Operand> operands, String consequence, String otherwise, Complaints complaints) {
     int at =
         IntStream.range(0, operands.size())
             .filter(i -> !(operands.get(i).kind() instanceof Kind.Measured))
@@ -59,7 +70,7 @@ final class Mismatch {
         "not-a-number",
         List.of(at),
         "%s is %s: %s".formatted(quote(operand), words(operand), consequence),
-        repairNoNumber(operand));
+        repairNoNumber(operand, otherwise));
     return Kind.UNKNOWN;
   }
 
@@ -88,13 +99,13 @@ final class Mismatch {
     return "write %s with its unit: %s %s".formatted(quote(number), number.text(), unit);
   }
 
-  private static String repairNoNumber(Operand operand) {
+  private static String repairNoNumber(Operand operand, String otherwise) {
     if (operand.kind().equals(Kind.YES_NO)) {
       return "choose a number by it: if %s then … else …".formatted(operand.text());
     }
     return operand.kind() instanceof Kind.RowOf
         ? "name the column of that row that is meant: %s.…".formatted(operand.text())
-        : "name a line or a column that holds a number";
+        : otherwise;
   }
 
   private static String repair(Operand left, Operand right) {

@@ -21,7 +21,8 @@ final class Negate implements Operation {
     if (Check.anyUnknown(operands) || Check.allMeasured(operands)) {
       return Check.kind(operands, 0);
     }
-    return Mismatch.ofNoNumber(operands, "only a number can be negative", complaints);
+    return Mismatch.ofNoNumber(
+        operands, "only a number can be negative", "leave the minus out", complaints);
   }
 
   @Override

@@ -374,12 +374,6 @@ final class SyntaxExplanation {
               line.span(at),
               "a colon stands only between a name and its kind",
               "write it as in width : length");
-      case EQUALS ->
-          fault(
-              "second-equals",
-              line.span(at),
-              "a second '=' cannot stand here",
-              "write one line for each name");
       default -> {
         return false;
       }

@@ -29,6 +29,13 @@ public final class WorkbookParser {
 
   private WorkbookFile parse() {
     int line = lines.nextFrom(1);
+    if (line > source.lineCount()) {
+      diagnostics.fault(
+          "empty-file",
+          source.span(0, 0),
+          "this workbook is empty",
+          "begin it with its name, workbook \"…\", and a page below that");
+    }
     while (line <= source.lineCount()) {
       line = lines.nextFrom(read(line) + 1);
     }

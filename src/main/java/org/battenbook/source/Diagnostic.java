@@ -1,6 +1,7 @@
 package org.battenbook.source;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * One message about a place in a workbook: what is wrong, and what to write instead.
@@ -10,13 +11,27 @@ import java.util.List;
  * @param span the very words at fault
  * @param also further words that the message speaks of, underlined too
  * @param message what is wrong, one plain English sentence without its full stop
- * @param repair what to write instead, or empty where the message says it already
+ * @param advice gives what to write instead, or nothing where the message says it already
  */
 public record Diagnostic(
-    Severity severity, String code, Span span, List<Span> also, String message, String repair) {
+    Severity severity,
+    String code,
+    Span span,
+    List<Span> also,
+    String message,
+    Supplier<String> advice) {
 
   public Diagnostic {
     also = List.copyOf(also);
+    if (code.indexOf('-') < 0) {
+      throw new IllegalArgumentException("a code has a hyphen, so that it is found: " + code);
+    }
+  }
+
+  /** A message whose repair is known. */
+  public Diagnostic(
+      Severity severity, String code, Span span, List<Span> also, String message, String repair) {
+    this(severity, code, span, also, message, () -> repair);
   }
 
   /** Whether a message stops the work or is only worth reading. */
@@ -31,6 +46,14 @@ public record Diagnostic(
 
   public static Diagnostic caution(String code, Span span, String message, String repair) {
     return new Diagnostic(Severity.CAUTION, code, span, List.of(), message, repair);
+  }
+
+  /**
+   * What to write instead; empty where the message says it already. Worked out anew each time, so
+   * that messages that nobody is told cost no search for near names.
+   */
+  public String repair() {
+    return advice.get();
   }
 
   public boolean isFault() {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * The messages of one run, gathered as they are found and given back in reading order. Only the
@@ -34,6 +35,11 @@ public final class Diagnostics {
 
   public void fault(String code, Span span, String message, String repair) {
     report(Diagnostic.fault(code, span, message, repair));
+  }
+
+  /** A fault whose repair takes a search: it is made only if someone reads the message. */
+  public void fault(String code, Span span, String message, Supplier<String> repair) {
+    report(new Diagnostic(Diagnostic.Severity.FAULT, code, span, List.of(), message, repair));
   }
 
   public void caution(String code, Span span, String message, String repair) {

@@ -7,6 +7,11 @@ import org.battenbook.source.Span;
 public sealed interface KindExpression {
   Span span();
 
+  /** The kind of one name. */
+  static KindExpression named(String name, Span span) {
+    return new Product(List.of(new Factor(new Name(name, span), false, 1)), span);
+  }
+
   /** {@code row of mouldings}. */
   record RowOf(Name table, Span span) implements KindExpression {}
 

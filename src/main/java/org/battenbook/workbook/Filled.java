@@ -102,7 +102,7 @@ public final class Filled {
 
   /** Where the value of a spot came from. */
   public Derivation why(Spot spot) {
-    return Why.of(results, spot);
+    return DeepStack.call(() -> Why.of(results, spot));
   }
 
   /** The image files that are named and could not be looked into, each told at its name. */

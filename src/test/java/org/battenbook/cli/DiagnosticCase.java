@@ -1,0 +1,180 @@
+package org.battenbook.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.RandomAccessFile;
+import java.net.StandardProtocolFamily;
+import java.net.UnixDomainSocketAddress;
+import java.nio.channels.ServerSocketChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.book.Loader;
+import org.battenbook.source.Diagnostic;
+import org.battenbook.source.DiagnosticPrinter;
+import org.battenbook.workbook.Filled;
+import org.battenbook.workbook.Workbook;
+
+/**
+ * One case of {@code spec/diagnostics.txt}: a job, the files around it, and what is told of it.
+ *
+ * @param code the diagnostic that the case is there for
+ * @param setting the lines that make the case: the job, then files and edits behind lines that
+ *     begin with {@code ---}
+ * @param told each message, its code in brackets before it
+ */
+record DiagnosticCase(String code, List<String> setting, String told) {
+  private static final String HEAD = "=== ";
+  private static final String PART = "--- ";
+
+  /** Some cases repeat a slip very often: of one code no more messages are written down. */
+  private static final int MOST_OF_A_CODE = 8;
+
+  private static final String TOLD = "--- told";
+
+  /** All cases of a text. */
+  static List<DiagnosticCase> all(String text) {
+    return Stream.of(text.split("(?m)^" + HEAD)).skip(1).map(DiagnosticCase::read).toList();
+  }
+
+  private static DiagnosticCase read(String block) {
+    String[] halves = block.split("(?m)^" + TOLD + "\n", 2);
+    List<String> lines = halves[0].lines().toList();
+    String told = halves.length == 1 ? "" : halves[1].strip() + "\n";
+    return new DiagnosticCase(lines.get(0), lines.subList(1, lines.size()), told);
+  }
+
+  /** The same case with something else told, as it stands in the text. */
+  String with(String nowTold) {
+    String lines = String.join("\n", setting).stripTrailing();
+    return HEAD + code + "\n" + lines + "\n" + TOLD + "\n" + nowTold + "\n";
+  }
+
+  /** The codes of what is told. */
+  List<String> codes() {
+    return told.lines()
+        .filter(line -> line.startsWith("[") && line.endsWith("]"))
+        .map(line -> line.substring(1, line.length() - 1))
+        .toList();
+  }
+
+  /** What the program tells of it. */
+  String run(Path folder) throws IOException {
+    Path job = folder.resolve("job.batten");
+    List<String> edits = lay(folder, job);
+    try {
+      Workbook workbook = Workbook.open(job.toString());
+      List<Diagnostic> found = new ArrayList<>(workbook.diagnostics());
+      if (!workbook.hasFaults()) {
+        addValues(workbook.fill(), edits, found);
+      }
+      return told(found).replace(folder + "/", "");
+    } catch (Loader.Unreadable bad) {
+      return "[%s]%n%s%n  %s%n"
+          .formatted(bad.code(), bad.message(), bad.repair())
+          .replace(folder + "/", "");
+    }
+  }
+
+  private static void addValues(Filled filled, List<String> edits, List<Diagnostic> found) {
+    filled.faults().forEach(value -> found.add(Messages.diagnostic(filled, value)));
+    found.addAll(filled.pictureCautions());
+    for (String edit : edits) {
+      String[] sides = edit.split(" = ", 2);
+      found.addAll(filled.withFormula(filled.spot(sides[0]).place(), sides[1]).diagnostics());
+    }
+  }
+
+  private static String told(List<Diagnostic> found) {
+    DiagnosticPrinter printer = new DiagnosticPrinter();
+    StringBuilder told = new StringBuilder();
+    Map<String, Integer> seen = new HashMap<>();
+    for (Diagnostic each : found) {
+      if (seen.merge(each.code(), 1, Integer::sum) <= MOST_OF_A_CODE) {
+        told.append("[%s]%n".formatted(each.code())).append(printer.print(each));
+      }
+    }
+    return told.toString();
+  }
+
+  /** Lays the files of the case and gives its edits. */
+  private List<String> lay(Path folder, Path job) throws IOException {
+    List<String> edits = new ArrayList<>();
+    Path file = job;
+    Files.writeString(job, "");
+    for (String line : setting) {
+      if (!line.startsWith(PART)) {
+        append(file, line + "\n");
+        continue;
+      }
+      String[] words = line.substring(PART.length()).split(" ", 3);
+      boolean goesOn = words[0].equals("repeat") || words[0].equals("edit");
+      file = goesOn ? file : folder.resolve(words[1]);
+      switch (words[0]) {
+        case "file" -> Files.writeString(file, "");
+        case "folder" -> Files.createDirectory(file);
+        case "loop" -> Files.createSymbolicLink(file, file);
+        case "bytes" -> Files.write(file, HexFormat.of().parseHex(words[2]));
+        case "repeat" -> append(file, repeated(Integer.parseInt(words[1]), words[2]));
+        case "megabytes" -> enlarge(file, Long.parseLong(words[2]) << 20);
+        case "formula" -> layFormula(file);
+        case "socket" -> layNoFile(file);
+        case "edit" -> edits.add(line.substring((PART + "edit ").length()));
+        default -> throw new IllegalArgumentException(line);
+      }
+    }
+    return edits;
+  }
+
+  private static void append(Path file, String text) throws IOException {
+    Files.writeString(file, text, StandardOpenOption.APPEND);
+  }
+
+  /** A text so many times; {@code #} in it is the number, {@code ¶} the end of a line. */
+  private static String repeated(int times, String text) {
+    return IntStream.rangeClosed(1, times)
+        .mapToObj(number -> text.replace("#", Integer.toString(number)).replace('¶', '\n'))
+        .collect(Collectors.joining());
+  }
+
+  /** A spreadsheet file of one row, whose name is a formula that no program has worked out. */
+  private static void layFormula(Path file) throws IOException {
+    try (XSSFWorkbook book = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(file)) {
+      Sheet sheet = book.createSheet("list");
+      sheet.createRow(0).createCell(0).setCellValue("name");
+      sheet.createRow(1).createCell(0).setCellFormula("1+1");
+      book.write(out);
+    }
+  }
+
+  /** Something that has a name and is no ordinary file. */
+  private static void layNoFile(Path file) throws IOException {
+    try (var socket = ServerSocketChannel.open(StandardProtocolFamily.UNIX)) {
+      socket.bind(UnixDomainSocketAddress.of(file));
+    }
+  }
+
+  /** A file of zeros, which takes no room on most disks. */
+  private static void enlarge(Path file, long bytes) throws IOException {
+    try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
+      sparse.setLength(bytes);
+    }
+  }
+
+  /** Reads all cases of a file. */
+  static List<DiagnosticCase> readAll(Path file) throws IOException {
+    return all(Files.readString(file, StandardCharsets.UTF_8));
+  }
+}
