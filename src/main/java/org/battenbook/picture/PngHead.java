@@ -4,10 +4,12 @@ import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Set;
 
 /**
- * The beginning of a PNG file up to its pixels, closed as if it were all: the library reads every
- * chunk, and takes memory for a chunk as its length says, however little follows.
+ * Of the beginning of a PNG file, the chunks that say how large it is and how it is turned, closed
+ * as if they were all. The library reads every chunk, takes memory for it as its length says,
+ * however little follows, and unpacks texts and color profiles of any size.
  */
 final class PngHead {
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
@@ -15,23 +17,29 @@ final class PngHead {
     0, 0, 0, 0, 'I', 'E', 'N', 'D', (byte) 0xae, 0x42, 0x60, (byte) 0x82
   };
 
+  private static final Set<String> KEPT = Set.of("IHDR", "eXIf");
+
   /** Length, kind and check sum of a chunk. */
   private static final int AROUND = 12;
 
   private PngHead() {}
 
-  /** The closed beginning of a PNG file; other bytes as they are. */
+  /** What is kept of a PNG file; other bytes as they are. */
   static byte[] of(byte[] head) {
     int same = Arrays.mismatch(SIGNATURE, head);
     if (same != SIGNATURE.length && same >= 0) {
       return head;
     }
-    int end = SIGNATURE.length;
-    while (isWhole(head, end) && !kind(head, end).equals("IDAT")) {
-      end += AROUND + length(head, end);
-    }
     ByteArrayOutputStream closed = new ByteArrayOutputStream();
-    closed.write(head, 0, end);
+    closed.writeBytes(SIGNATURE);
+    int at = SIGNATURE.length;
+    while (isWhole(head, at) && !kind(head, at).equals("IDAT")) {
+      int size = AROUND + length(head, at);
+      if (KEPT.contains(kind(head, at))) {
+        closed.write(head, at, size);
+      }
+      at += size;
+    }
     closed.writeBytes(END);
     return closed.toByteArray();
   }

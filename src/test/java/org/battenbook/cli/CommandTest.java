@@ -141,6 +141,16 @@ class CommandTest {
   }
 
   @Test
+  void an_empty_argument_and_a_depth_below_nothing_are_refused() {
+    CommandRun empty = CommandRun.of("why", FIRST, "");
+    assertThat(empty.err()).contains("an argument is empty: write a name there, or leave it out");
+    assertThat(empty.status()).isEqualTo(2);
+    CommandRun above = CommandRun.of("why", FIRST, "saw kerf", "--depth=-1");
+    assertThat(above.err()).contains("a depth of -1 is below 0: write how many steps down");
+    assertThat(above.status()).isEqualTo(2);
+  }
+
+  @Test
   void help_and_version_are_answers() {
     Golden.assertSame("commands/help.txt", answer(0, "--help"));
     for (String command : new String[] {"fill", "cuts", "why", "feeds", "export", "completion"}) {

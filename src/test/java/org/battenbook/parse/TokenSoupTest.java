@@ -3,7 +3,6 @@ package org.battenbook.parse;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
-import java.util.List;
 import java.util.Random;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.DiagnosticPrinter;
@@ -16,111 +15,11 @@ import org.junit.jupiter.api.Test;
 class TokenSoupTest {
   private static final int TRIES = 10_000;
 
-  private static final List<String> PIECES =
-      List.of(
-          "width",
-          "mat overlap",
-          "3",
-          "3/8",
-          "15 3/8",
-          "15-3/8",
-          "2.5",
-          ".5",
-          "5.",
-          "1,000",
-          "1e3",
-          "in",
-          "ft",
-          "USD/ft",
-          "in^2",
-          "%",
-          "°",
-          "\"",
-          "\"text\"",
-          "\"{width}\"",
-          "{",
-          "}",
-          "'",
-          "”",
-          "½",
-          "+",
-          "-",
-          "−",
-          "*",
-          "/",
-          "^",
-          "=",
-          "<",
-          "<=",
-          "<>",
-          "(",
-          ")",
-          ",",
-          ".",
-          ":",
-          "|",
-          "--",
-          " -- note",
-          "if",
-          "then",
-          "else",
-          "and",
-          "or",
-          "not",
-          "over",
-          "where",
-          "rounded",
-          "up",
-          "to",
-          "shown as",
-          "say",
-          "because",
-          "true",
-          "sum of",
-          "count of",
-          "row of",
-          "with smallest",
-          "first row",
-          "above.",
-          "this",
-          "page",
-          "table",
-          "by",
-          "given",
-          "worked out",
-          "lines",
-          "rows of",
-          "ticket:",
-          "change",
-          "require",
-          "caution when",
-          "to find",
-          "workbook",
-          "follows",
-          "currency",
-          "lengths in",
-          "2026-03-14",
-          "2026-3-4",
-          "\uD83D\uDDBC",
-          "\uD83D",
-          "é",
-          "\u0000",
-          "\t",
-          "\n",
-          "\n  ",
-          "\r\n",
-          "\u00A0",
-          "\uFEFF",
-          " ",
-          " ",
-          " ",
-          "");
-
   private static String soup(long seed) {
     Random random = new Random(seed);
     StringBuilder soup = new StringBuilder();
     for (int i = random.nextInt(40); i >= 0; i--) {
-      soup.append(PIECES.get(random.nextInt(PIECES.size())));
+      soup.append(SoupPieces.any(random));
       soup.append(random.nextBoolean() ? " " : "");
     }
     return soup.toString();

@@ -92,6 +92,17 @@ class PictureSizeTest {
     assertThat(PictureSize.read(png.array())).isEqualTo(new PictureSize(123, 45));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"zTXt", "iTXt", "iCCP"})
+  void chunks_that_could_unpack_to_any_size_are_not_read(String kind) throws Exception {
+    byte[] plain = image("png", 123, 45);
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    packed.write(plain, 0, 33);
+    packed.writeBytes(ByteBuffer.allocate(16).putInt(4).put(kind.getBytes(US_ASCII)).array());
+    packed.write(plain, 33, plain.length - 33);
+    assertThat(PngHead.of(packed.toByteArray())).isEqualTo(PngHead.of(plain));
+  }
+
   @Test
   void noise_and_nothing_are_no_image() {
     long seed = 2026;
