@@ -124,8 +124,11 @@ public final class Table {
     }
   }
 
-  /** Where the name of a row stands, or of what that is opened from. */
+  /** Where the name of a row stands, or of what that is opened from, or the plan it comes from. */
   public Span nameSpan(int row) {
+    if (plan != null) {
+      return plan.statement();
+    }
     for (RowSegment segment : rows()) {
       int at = row - segment.firstRow();
       if (at < segment.cells().rowCount()) {

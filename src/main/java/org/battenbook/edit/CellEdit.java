@@ -20,7 +20,9 @@ public record CellEdit(Column column, int row, String entry) implements Workbook
 
   @Override
   public Span at() {
-    return column.table().cell(column, row).orElseGet(() -> column.table().nameSpan(row));
+    return column.comesWithRow()
+        ? column.table().rowOrigin(row)
+        : column.table().cell(column, row).orElseGet(() -> column.table().nameSpan(row));
   }
 
   @Override

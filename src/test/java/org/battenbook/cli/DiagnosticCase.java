@@ -1,5 +1,7 @@
 package org.battenbook.cli;
 
+import static java.util.Objects.requireNonNull;
+
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.RandomAccessFile;
@@ -20,7 +22,17 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
 import org.battenbook.book.Loader;
+import org.battenbook.edit.CellEdit;
+import org.battenbook.edit.ChangeEdit;
+import org.battenbook.edit.ChangeRemoval;
+import org.battenbook.edit.FormulaEdit;
+import org.battenbook.edit.LineAddition;
+import org.battenbook.edit.RowAddition;
+import org.battenbook.edit.RowRemoval;
+import org.battenbook.edit.WorkbookEdit;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.DiagnosticPrinter;
 import org.battenbook.workbook.Filled;
@@ -91,9 +103,34 @@ record DiagnosticCase(String code, List<String> setting, String told) {
     filled.faults().forEach(value -> found.add(Messages.diagnostic(filled, value)));
     found.addAll(filled.pictureCautions());
     for (String edit : edits) {
-      String[] sides = edit.split(" = ", 2);
-      found.addAll(filled.withFormula(filled.spot(sides[0]).place(), sides[1]).diagnostics());
+      found.addAll(filled.edit(edit(filled, edit.replace('¶', '\n'))).diagnostics());
     }
+  }
+
+  /** An edit as a case says it: a word for its sort, a place or a table, and what is typed. */
+  private static WorkbookEdit edit(Filled filled, String said) {
+    String[] words = said.split(" ", 2);
+    String[] sides = words[1].split(" =(?: |$)", 2);
+    return switch (words[0]) {
+      case "formula" -> new FormulaEdit(filled.spot(sides[0]).place(), sides[1]);
+      case "cell" -> {
+        Spot spot = filled.spot(sides[0]);
+        yield new CellEdit((Column) spot.place(), spot.row(), sides[1]);
+      }
+      case "change" -> {
+        String[] reason = sides[1].split(" because ", 2);
+        String because = reason.length == 1 ? null : reason[1];
+        yield new ChangeEdit(filled.spot(sides[0]).place(), -1, reason[0], because);
+      }
+      case "unchange" -> new ChangeRemoval(filled.spot(words[1]).place(), -1);
+      case "line" -> new LineAddition(requireNonNull(filled.book().page("p")), words[1]);
+      case "remove" -> {
+        Spot spot = filled.spot(words[1]);
+        yield new RowRemoval(((Column) spot.place()).table(), spot.row());
+      }
+      case "add" -> new RowAddition(requireNonNull(filled.book().table(words[1])), Map.of());
+      default -> throw new IllegalArgumentException(said);
+    };
   }
 
   private static String told(List<Diagnostic> found) {
