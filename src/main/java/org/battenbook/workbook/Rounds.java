@@ -39,7 +39,7 @@ final class Rounds {
     this.files = files;
     this.reading = reading;
     this.counting = counting;
-    this.planning = planning;
+    this.planning = planning.ofOneReading();
   }
 
   /** All those rows; where a fault is in the way, those that came before it. */
