@@ -50,7 +50,8 @@ class ArchitectureTest {
           plan      : number
           evaluate  : check column graph
           derive    : evaluate
-          cutting   : evaluate plan
+          planstore : plan
+          cutting   : evaluate planstore
           edit      : bind
           workbook  : derive cutting edit
           keep      : workbook

@@ -23,7 +23,7 @@ public final class Battenbook {
 
   /** Runs a command and ends the process with its exit status. */
   public static void main(String[] arguments) {
-    System.exit(run(Terminal.ofProcess(), arguments));
+    System.exit(run(Surroundings.ofProcess(), arguments));
   }
 
   /**
@@ -31,10 +31,11 @@ public final class Battenbook {
    *
    * @return the exit status
    */
-  static int run(Terminal terminal, String... arguments) {
+  static int run(Surroundings surroundings, String... arguments) {
+    Terminal terminal = surroundings.terminal();
     try {
       refuseEmpty(arguments);
-      return commandLine(terminal).execute(arguments);
+      return commandLine(surroundings).execute(arguments);
     } catch (Throwable mishap) {
       return Mishap.tell(mishap, terminal).code();
     } finally {
@@ -49,14 +50,15 @@ public final class Battenbook {
     }
   }
 
-  private static CommandLine commandLine(Terminal terminal) {
+  private static CommandLine commandLine(Surroundings surroundings) {
+    Terminal terminal = surroundings.terminal();
     CommandLine commandLine = new CommandLine(new Battenbook());
     commandLine
-        .addSubcommand(new FillCommand(terminal))
-        .addSubcommand(new CutsCommand(terminal))
-        .addSubcommand(new WhyCommand(terminal))
-        .addSubcommand(new FeedsCommand(terminal))
-        .addSubcommand(new ExportCommand(terminal))
+        .addSubcommand(new FillCommand(surroundings))
+        .addSubcommand(new CutsCommand(surroundings))
+        .addSubcommand(new WhyCommand(surroundings))
+        .addSubcommand(new FeedsCommand(surroundings))
+        .addSubcommand(new ExportCommand(surroundings))
         .addSubcommand(new CompletionCommand(terminal));
     return commandLine
         .setOut(new PrintWriter(terminal.out(), true, terminal.charset()))

@@ -42,8 +42,8 @@ final class CutsCommand extends JobCommand {
   @Option(names = "--json", description = "Answers in JSON.")
   boolean json;
 
-  CutsCommand(Terminal terminal) {
-    super(terminal);
+  CutsCommand(Surroundings surroundings) {
+    super(surroundings);
   }
 
   @Override

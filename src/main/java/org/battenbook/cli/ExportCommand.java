@@ -41,8 +41,8 @@ final class ExportCommand extends JobCommand {
       description = "The table that a .csv file holds; if not named, the one that the job fills.")
   @Nullable String table;
 
-  ExportCommand(Terminal terminal) {
-    super(terminal);
+  ExportCommand(Surroundings surroundings) {
+    super(surroundings);
   }
 
   @Override

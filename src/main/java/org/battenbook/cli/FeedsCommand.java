@@ -23,8 +23,8 @@ final class FeedsCommand extends JobCommand {
   @Option(names = "--json", description = "Answers in JSON.")
   boolean json;
 
-  FeedsCommand(Terminal terminal) {
-    super(terminal);
+  FeedsCommand(Surroundings surroundings) {
+    super(surroundings);
   }
 
   @Override

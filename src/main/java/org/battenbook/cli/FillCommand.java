@@ -29,8 +29,8 @@ final class FillCommand extends JobCommand {
   @Option(names = "--json", description = "Answers in JSON, every page whole.")
   boolean json;
 
-  FillCommand(Terminal terminal) {
-    super(terminal);
+  FillCommand(Surroundings surroundings) {
+    super(surroundings);
   }
 
   @Override

@@ -6,30 +6,40 @@ import java.util.function.BiFunction;
 import org.battenbook.book.Loader;
 import org.battenbook.cutting.Planning;
 import org.battenbook.plan.PlanWatch;
+import org.battenbook.planstore.PlanStore;
 import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What the commands on a job have in common: it is read, its faults are told, it is filled. */
 @Command(mixinStandardHelpOptions = true, versionProvider = Battenbook.Version.class)
 abstract class JobCommand implements Callable<Integer> {
   final Terminal terminal;
+  private final PlanStore plans;
 
   @Parameters(index = "0", paramLabel = "JOB", description = "The job's workbook, a .batten file.")
   String job = "";
 
-  JobCommand(Terminal terminal) {
-    this.terminal = terminal;
+  @Option(
+      names = "--fresh",
+      description = "Plans again instead of using plans that were kept from earlier runs.")
+  boolean fresh;
+
+  JobCommand(Surroundings surroundings) {
+    this.terminal = surroundings.terminal();
+    this.plans = surroundings.plans();
   }
 
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
     refuseChoices();
     ProgressLine line = new ProgressLine(terminal);
-    Workbook workbook = Workbook.open(job, loader(), new Planning(mergesStops(), watches(line)));
+    Planning planning = new Planning(mergesStops(), watches(line), plans, fresh);
+    Workbook workbook = Workbook.open(job, loader(), planning);
     line.clear();
     Messages messages = new Messages(terminal);
     messages.tell(workbook.diagnostics());

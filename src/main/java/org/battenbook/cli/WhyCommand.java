@@ -38,8 +38,8 @@ final class WhyCommand extends JobCommand {
       description = "Tells of parts so many steps down; as far as one can read if left out.")
   @Nullable Integer depth;
 
-  WhyCommand(Terminal terminal) {
-    super(terminal);
+  WhyCommand(Surroundings surroundings) {
+    super(surroundings);
   }
 
   @Override

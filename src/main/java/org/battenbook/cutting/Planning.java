@@ -1,77 +1,120 @@
 package org.battenbook.cutting;
 
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.PlannedRows;
 import org.battenbook.evaluate.Results;
 import org.battenbook.plan.PlanWatch;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPlan;
-import org.battenbook.plan.SheetPlanner;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
-import org.battenbook.plan.StickPlanner;
+import org.battenbook.planstore.PlanStore;
+import org.battenbook.planstore.Request;
 import org.battenbook.syntax.PlanSection.Cutting;
 
-/** Works out the plans of a workbook; what was planned once is not planned again. */
+/**
+ * Works out the plans of workbooks. What was planned once is not planned again, however often a
+ * workbook is read with it; many threads may do so at once.
+ */
 public final class Planning implements RowPlanner {
   private final boolean mergesStops;
   private final BiFunction<String, String, PlanWatch> watches;
-  private final Map<Object, Object> known = new HashMap<>();
+  private final PlanMemory memory;
 
-  /** Planning with nobody waiting, and a stop for each length. */
+  /** What was stopped since the workbook was opened: its rows stay the same until it is read. */
+  private final Map<Request<?, ?>, Object> stopped = new ConcurrentHashMap<>();
+
+  /** Planning with nobody waiting, a stop for each length, and no plans from earlier runs. */
   public Planning() {
-    this(false, (plan, material) -> PlanWatch.NONE);
+    this(false, (plan, material) -> PlanWatch.NONE, PlanStore.NONE, false);
   }
 
   /**
    * Planning as asked for.
    *
    * @param mergesStops whether near-equal stops are merged, where a plan says within what
-   * @param watches who waits, for each plan and material
+   * @param watches who waits, for each plan and material that is worked out
+   * @param store where plans are kept from run to run
+   * @param fresh whether what the store has is planned again
    */
-  public Planning(boolean mergesStops, BiFunction<String, String, PlanWatch> watches) {
+  public Planning(
+      boolean mergesStops,
+      BiFunction<String, String, PlanWatch> watches,
+      PlanStore store,
+      boolean fresh) {
+    this(mergesStops, watches, new PlanMemory(store, fresh));
+  }
+
+  private Planning(
+      boolean mergesStops, BiFunction<String, String, PlanWatch> watches, PlanMemory memory) {
     this.mergesStops = mergesStops;
     this.watches = watches;
+    this.memory = memory;
+  }
+
+  @Override
+  public Planning ofOneReading() {
+    return new Planning(mergesStops, watches, memory);
   }
 
   @Override
   public Map<String, List<PlannedRows>> plan(Results results) {
-    Map<String, List<PlannedRows>> planned = new LinkedHashMap<>();
+    List<Ordered<?, ?>> all = new ArrayList<>();
     for (PlanStatement plan : results.program().book().book().plans()) {
-      boolean sticks = plan.cutting() == Cutting.STICKS;
-      planned.put(
-          plan.name().key(),
-          sticks
-              ? new StickPlanning(this, plan, results).rows()
-              : new SheetPlanning(this, plan, results).rows());
+      all.add(ordered(plan, results));
     }
+    Map<String, List<PlannedRows>> planned = new LinkedHashMap<>();
+    all.forEach(one -> planned.put(one.plan().name().key(), rows(one)));
     return planned;
   }
 
-  boolean mergesStops() {
-    return mergesStops;
+  /** A plan with what it is to make of each material, and its rows, none as yet. */
+  private record Ordered<J, P>(PlanStatement plan, List<Order<J, P>> orders, PlanRows<J, P> rows) {}
+
+  private Ordered<?, ?> ordered(PlanStatement plan, Results results) {
+    return plan.cutting() == Cutting.STICKS
+        ? new Ordered<>(
+            plan, new StickOrders(plan, results, mergesStops).orders(), new StickRows(plan))
+        : new Ordered<>(plan, new SheetOrders(plan, results).orders(), new SheetRows(plan));
   }
 
-  /** The plan of a job within a number of steps. */
-  StickPlan plan(StickJob job, long steps, PlanStatement plan, Material material) {
-    return (StickPlan)
-        known.computeIfAbsent(
-            List.of(job, steps), key -> StickPlanner.plan(job, steps, watch(plan, material)));
+  private <J, P> List<PlannedRows> rows(Ordered<J, P> ordered) {
+    ordered.orders().forEach(order -> add(order, ordered));
+    return ordered.rows().rows();
   }
 
-  /** The plan of a job within a number of steps. */
-  SheetPlan plan(SheetJob job, long steps, PlanStatement plan, Material material) {
-    return (SheetPlan)
-        known.computeIfAbsent(
-            List.of(job, steps), key -> SheetPlanner.plan(job, steps, watch(plan, material)));
+  private <J, P> void add(Order<J, P> order, Ordered<J, P> to) {
+    Remarks remarks = new Remarks(order.refused());
+    boolean isPlanned =
+        order
+            .request()
+            .flatMap(
+                request ->
+                    remarks.read(
+                        () -> {
+                          P planned = plan(request, to.plan(), order.material());
+                          to.rows().add(order, planned, remarks);
+                          return planned;
+                        }))
+            .isPresent();
+    if (!isPlanned) {
+      to.rows().totals().addNone(order, remarks);
+    }
   }
 
-  private PlanWatch watch(PlanStatement plan, Material material) {
-    return watches.apply(plan.name().text(), material.name());
+  @SuppressWarnings("unchecked")
+  private <P> P plan(Request<?, P> request, PlanStatement plan, String material) {
+    Object before = stopped.get(request);
+    if (before != null) {
+      return (P) before;
+    }
+    PlanMemory.Answer<P> answer =
+        memory.plan(request, () -> watches.apply(plan.name().text(), material));
+    if (answer.wasStopped()) {
+      stopped.put(request, answer.plan());
+    }
+    return answer.plan();
   }
 }

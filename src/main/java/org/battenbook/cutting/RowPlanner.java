@@ -13,4 +13,9 @@ public interface RowPlanner {
    * Equal jobs give equal rows.
    */
   Map<String, List<PlannedRows>> plan(Results results);
+
+  /** A planner for reading one workbook, with all the plans that this one knows. */
+  default RowPlanner ofOneReading() {
+    return this;
+  }
 }

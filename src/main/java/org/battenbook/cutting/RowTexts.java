@@ -21,6 +21,11 @@ final class RowTexts {
     rows.add(List.copyOf(cells));
   }
 
+  /** Adds the rows of another text of the same table. */
+  void addAll(RowTexts more) {
+    rows.addAll(more.rows);
+  }
+
   PlannedRows rows() {
     return new PlannedRows(table, rows);
   }

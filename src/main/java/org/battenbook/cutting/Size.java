@@ -6,6 +6,9 @@ import org.battenbook.unit.Dimension;
 
 /** Writes an exact size as it would stand in a workbook. */
 final class Size {
+  /** A workbook holds no longer number. */
+  private static final int MOST_DIGITS = 100;
+
   private static final String LENGTH_UNIT = Dimension.LENGTH.baseSymbol();
 
   private Size() {}
@@ -25,14 +28,46 @@ final class Size {
   }
 
   private static String text(Rational number, String unit) {
-    if (number.signum() < 0) {
-      return "-" + text(number.negate(), unit);
-    }
+    return number.signum() < 0
+        ? "-" + digits(number.negate()) + " " + unit
+        : digits(number) + " " + unit;
+  }
+
+  private static String digits(Rational number) {
     BigInteger whole = number.floor();
     Rational fraction = number.minus(Rational.of(whole, BigInteger.ONE));
     if (fraction.signum() == 0) {
-      return whole + " " + unit;
+      return whole.toString();
     }
-    return (whole.signum() == 0 ? "" : whole + " ") + fraction + " " + unit;
+    return (whole.signum() == 0 ? "" : whole + " ") + fraction;
+  }
+
+  /**
+   * A number that a person wrote, or that comes of what they wrote; planners add many of them up.
+   *
+   * @throws NotPlannable if a workbook could not hold it
+   */
+  static Rational writable(Rational number, String what) throws NotPlannable {
+    if (!isWritable(number)) {
+      throw tooManyDigits(what, "it");
+    }
+    return number;
+  }
+
+  /** Whether a workbook can hold a number. */
+  static boolean isWritable(Rational number) {
+    return number.isSmall() || digits(number.abs()).length() <= MOST_DIGITS;
+  }
+
+  /**
+   * Why a number that comes of sizes cannot be written.
+   *
+   * @param what the number is, in words that begin a sentence
+   * @param sizes what is to be rounded
+   */
+  static NotPlannable tooManyDigits(String what, String sizes) {
+    return new NotPlannable(
+        "%s has more than %d digits: round %s up to a step, such as 1/64 in"
+            .formatted(what, MOST_DIGITS, sizes));
   }
 }

@@ -55,7 +55,7 @@ final class SourceRows {
   Value value(int row, String role) throws NotPlannable {
     Column column = source.column(role);
     if (column == null) {
-      throw new IllegalArgumentException("no column says " + role);
+      throw new IllegalStateException("no column says " + role);
     }
     Value value = results.value(new Spot(column, row));
     if (!value.isKnown()) {
@@ -71,7 +71,7 @@ final class SourceRows {
    * A quantity of a row in the base unit of its dimension.
    *
    * @param otherwise what holds where no column says it
-   * @throws NotPlannable where it is not known, or not exactly
+   * @throws NotPlannable where it is not known, or not exactly, or has too many digits
    */
   Rational number(int row, String role, Rational otherwise) throws NotPlannable {
     if (!says(role)) {
@@ -79,7 +79,7 @@ final class SourceRows {
     }
     Real number = ((Value.Amount) value(row, role)).quantity().number();
     if (number instanceof Rational exact) {
-      return exact;
+      return Size.writable(exact, "its " + said(role));
     }
     throw new NotPlannable(
         "its %s is known about, not exactly: round it up to a step".formatted(said(role)));

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.Demand;
 import org.battenbook.plan.MatchedSet;
 import org.battenbook.plan.Part;
 import org.battenbook.plan.SawStop;
@@ -20,9 +20,7 @@ final class StickParts {
   private final SourceRows rows;
   private final Remarks remarks;
   private final StickRules rules;
-  private final Map<String, Integer> rowOf = new HashMap<>();
   private final Map<String, SawStop> stopOf = new HashMap<>();
-  private final List<SawStop> stops;
   private final List<Part> loose = new ArrayList<>();
   private final List<MatchedSet> sets = new ArrayList<>();
 
@@ -33,19 +31,26 @@ final class StickParts {
    * Reads the parts of a material; those that cannot be planned are remarked on.
    *
    * @param tolerance within which stops are merged
+   * @param draft takes the remarks, the stops, and what people call the parts
    */
-  StickParts(SourceRows rows, Material material, Rational tolerance, Remarks remarks)
+  StickParts(SourceRows rows, Material material, Rational tolerance, OrderReader.Draft draft)
       throws NotPlannable {
     this.rows = rows;
-    this.remarks = remarks;
+    this.remarks = draft.remarks;
     this.rules = rules(material);
     List<Asked> asked = new ArrayList<>();
-    material.parts().forEach(row -> ask(row, asked));
-    this.stops = SawStops.of(asked.stream().map(Asked::part).toList(), tolerance);
+    for (int row : material.parts()) {
+      draft.called.put(rows.name(row), rows.called(row));
+      remarks.read(rows.called(row), () -> asked(row)).ifPresent(one -> one.ifPresent(asked::add));
+    }
+    List<SawStop> stops = SawStops.of(asked.stream().map(Asked::part).toList(), tolerance);
+    draft.stops = stops;
     stops.forEach(stop -> stop.parts().forEach(part -> stopOf.put(part.label(), stop)));
     Map<String, List<Asked>> together = new LinkedHashMap<>();
     asked.forEach(one -> share(one, together));
-    together.forEach(this::addSet);
+    together.forEach(
+        (name, parts) ->
+            remarks.read("the matched set " + name, () -> set(name, parts)).ifPresent(sets::add));
   }
 
   /** The widest kerf of all parts serves every one; they nest only where all do alike. */
@@ -71,20 +76,15 @@ final class StickParts {
     }
   }
 
-  private void ask(int row, List<Asked> asked) {
-    try {
-      int count = rows.count(row, "quantity");
-      if (count > 0) {
-        Part part = new Part(rows.name(row), rows.number(row, "length", Rational.ZERO), count);
-        checkAlone(part);
-        rowOf.put(part.label(), row);
-        asked.add(new Asked(row, part));
-      }
-    } catch (NotPlannable unknown) {
-      remarks.refused(rows.called(row), unknown.reason());
-    } catch (IllegalArgumentException refusal) {
-      remarks.refused(String.valueOf(refusal.getMessage()));
+  /** What is asked for of one row; absent where it is none. */
+  private Optional<Asked> asked(int row) throws NotPlannable {
+    int count = rows.count(row, "quantity");
+    if (count == 0) {
+      return Optional.empty();
     }
+    Part part = new Part(rows.name(row), rows.number(row, "length", Rational.ZERO), count);
+    checkAlone(part);
+    return Optional.of(new Asked(row, part));
   }
 
   /** A part that is refused by itself is not to take the others with it. */
@@ -93,17 +93,11 @@ final class StickParts {
   }
 
   private void share(Asked asked, Map<String, List<Asked>> together) {
-    String set = "";
-    try {
-      set = set(asked.row());
-    } catch (NotPlannable unknown) {
-      remarks.refused(rows.called(asked.row()), unknown.reason());
-      return;
-    }
-    if (set.isEmpty()) {
+    Optional<String> set = remarks.read(rows.called(asked.row()), () -> set(asked.row()));
+    if (set.isPresent() && set.get().isEmpty()) {
       loose.add(asCut(asked.part(), asked.part().count()));
-    } else {
-      together.computeIfAbsent(set, name -> new ArrayList<>()).add(asked);
+    } else if (set.isPresent()) {
+      together.computeIfAbsent(set.get(), name -> new ArrayList<>()).add(asked);
     }
   }
 
@@ -120,25 +114,21 @@ final class StickParts {
    * The parts of a set go round in turn: with two of each of two sides, as they lie round what they
    * enclose.
    */
-  private void addSet(String name, List<Asked> asked) {
-    try {
-      int count = sets(asked);
-      List<Part> inOrder = new ArrayList<>();
-      boolean more = true;
-      for (int round = 0; more; round++) {
-        more = false;
-        for (Asked one : asked) {
-          int ofEach = one.part().count() / count;
-          if (round < ofEach) {
-            inOrder.add(asCut(one.part(), 1));
-          }
-          more |= round + 1 < ofEach;
+  private MatchedSet set(String name, List<Asked> asked) throws NotPlannable {
+    int count = sets(asked);
+    List<Part> inOrder = new ArrayList<>();
+    boolean more = true;
+    for (int round = 0; more; round++) {
+      more = false;
+      for (Asked one : asked) {
+        int ofEach = one.part().count() / count;
+        if (round < ofEach) {
+          inOrder.add(asCut(one.part(), 1));
         }
+        more |= round + 1 < ofEach;
       }
-      sets.add(new MatchedSet(name, inOrder, count));
-    } catch (NotPlannable refusal) {
-      remarks.refused("the matched set " + name, refusal.reason());
     }
+    return new MatchedSet(name, inOrder, count);
   }
 
   /** How many sets the parts of one make up. */
@@ -159,12 +149,6 @@ final class StickParts {
     return new Part(part.label(), stop(part).length(), count);
   }
 
-  /** What a part, or a matched set, is called by people. */
-  String called(Demand asked) {
-    Integer row = asked instanceof MatchedSet ? null : rowOf.get(asked.label());
-    return row == null ? "the matched set " + asked.label() : rows.called(row);
-  }
-
   boolean isEmpty() {
     return loose.isEmpty() && sets.isEmpty();
   }
@@ -181,15 +165,10 @@ final class StickParts {
     return rules;
   }
 
-  /** The stops to set, the longest first. */
-  List<SawStop> stops() {
-    return stops;
-  }
-
-  SawStop stop(Part part) {
+  private SawStop stop(Part part) {
     SawStop stop = stopOf.get(part.label());
     if (stop == null) {
-      throw new IllegalArgumentException("no part " + part.label());
+      throw new IllegalStateException("no stop for " + part.label());
     }
     return stop;
   }

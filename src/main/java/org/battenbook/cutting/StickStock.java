@@ -24,14 +24,9 @@ final class StickStock {
   List<Stock> of(Material material, Remarks remarks) throws NotPlannable {
     List<Stock> stocks = new ArrayList<>();
     for (int row : material.stock()) {
-      try {
-        if (prices.isThere(row)) {
-          stocks.add(stock(row));
-        }
-      } catch (NotPlannable unknown) {
-        remarks.refused("stock '%s'".formatted(rows.name(row)), unknown.reason());
-      } catch (IllegalArgumentException refusal) {
-        remarks.refused(String.valueOf(refusal.getMessage()));
+      String name = "stock '%s'".formatted(rows.name(row));
+      if (remarks.read(name, () -> prices.isThere(row)).orElse(false)) {
+        remarks.read(name, () -> stock(row)).ifPresent(stocks::add);
       }
     }
     prices.refuseNone(stocks);

@@ -9,19 +9,15 @@ import org.battenbook.unit.Dimension;
 
 /** A row for each material: what was proven, and what could not be planned. */
 final class TotalRows {
-  private final SourceRows parts;
-  private final Measure measure;
   private final Dimension dimension;
   private final RowTexts texts;
 
-  /** How large a part is. */
-  interface Measure {
-    Rational of(int row) throws NotPlannable;
-  }
-
-  TotalRows(PlanStatement plan, SourceRows parts, Measure measure, Dimension dimension) {
-    this.parts = parts;
-    this.measure = measure;
+  /**
+   * Begins the rows of a plan.
+   *
+   * @param dimension that of what its parts come to
+   */
+  TotalRows(PlanStatement plan, Dimension dimension) {
     this.dimension = dimension;
     this.texts = new RowTexts(plan.table("totals"));
   }
@@ -36,34 +32,21 @@ final class TotalRows {
    * @param used the cost of all that is taken
    * @param bound what no plan costs less than
    */
-  void add(Material material, Remarks remarks, boolean proven, Rational used, Rational bound) {
+  void add(Order<?, ?> order, Remarks remarks, boolean proven, Rational used, Rational bound) {
     boolean isPart = used.signum() > 0 && bound.compareTo(used) < 0;
     Rational share = isPart ? bound.dividedBy(used) : Rational.ONE;
     List<String> cells = new ArrayList<>();
-    cells.add(RowTexts.text(material.name()));
-    cells.add(RowTexts.text(parts.name(material.parts().get(0))));
+    cells.add(RowTexts.text(order.material()));
+    cells.add(RowTexts.text(order.firstPart()));
     cells.add(RowTexts.yes(proven && remarks.isEmpty()));
     cells.add(share.toString());
-    cells.add(Size.text(asked(material), dimension));
+    cells.add(Size.text(order.asked(), dimension));
     cells.addAll(remarks.cells());
     texts.add(cells);
   }
 
   /** The row of a material of which nothing is planned. */
-  void addNone(Material material, Remarks remarks) {
-    add(material, remarks, false, Rational.ZERO, Rational.ZERO);
-  }
-
-  /** What all parts of a material come to; those of no known size count nothing. */
-  private Rational asked(Material material) {
-    Rational all = Rational.ZERO;
-    for (int row : material.parts()) {
-      try {
-        all = all.plus(measure.of(row).times(Rational.of(parts.count(row, "quantity"))));
-      } catch (NotPlannable unknown) {
-        // The workbook's own total waits for it, too.
-      }
-    }
-    return all;
+  void addNone(Order<?, ?> order, Remarks remarks) {
+    add(order, remarks, false, Rational.ZERO, Rational.ZERO);
   }
 }

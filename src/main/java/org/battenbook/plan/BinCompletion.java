@@ -63,7 +63,7 @@ final class BinCompletion {
 
   private void visit(Packing.Draft draft) {
     if (draft.isWhole()) {
-      found = draft.finished();
+      found = draft.finished(effort);
       known = found.cost();
       return;
     }

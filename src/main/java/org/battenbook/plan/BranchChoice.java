@@ -11,18 +11,25 @@ final class BranchChoice {
 
   private final Map<Branch, Double> sums = new LinkedHashMap<>();
 
-  private BranchChoice() {}
+  private final Effort effort;
+
+  private BranchChoice(Effort effort) {
+    this.effort = effort;
+  }
 
   /** A branch without its number of times, and how often its patterns are cut now. */
   record Choice(Branch branch, double times) {}
 
-  /** Null where all is whole. */
-  static @Nullable Choice of(List<Pattern> patterns, double[] times) {
-    BranchChoice choice = new BranchChoice();
+  /** Null where all is whole, or where it is stopped. */
+  static @Nullable Choice of(List<Pattern> patterns, double[] times, Effort effort) {
+    BranchChoice choice = new BranchChoice(effort);
     for (int p = 0; p < times.length; p++) {
       if (times[p] > NEARLY) {
         choice.add(patterns.get(p), times[p]);
       }
+    }
+    if (effort.isStopped()) {
+      return null;
     }
     Choice ofLengths = choice.mostBroken();
     return ofLengths != null ? ofLengths : ofPatterns(patterns, times);
@@ -30,7 +37,8 @@ final class BranchChoice {
 
   private void add(Pattern pattern, double times) {
     for (int i = 0; i < pattern.kinds.length; i++) {
-      for (int a = 1; a <= pattern.counts[i]; a++) {
+      for (int a = 1; a <= pattern.counts[i] && !effort.isStopped(); a++) {
+        effort.pass(50L * pattern.kinds.length);
         for (int j = i; j < pattern.kinds.length; j++) {
           for (int b = i == j ? a : 1; b <= (i == j ? a : pattern.counts[j]); b++) {
             Branch key = new Branch(pattern.kinds[i], a, pattern.kinds[j], b, null, true, 0);

@@ -66,6 +66,9 @@ final class CheaperSheets {
   private @Nullable Layout filled(int stock, int[] pieces) {
     for (int[] order : orders) {
       for (Split split : Split.values()) {
+        if (effort.isStopped()) {
+          return null;
+        }
         Layout layout = Layout.empty(instance, stock);
         layout = PanelFilling.fill(instance, layout, pieces, order, split, effort);
         if (Arrays.equals(layout.counts(), pieces)) {

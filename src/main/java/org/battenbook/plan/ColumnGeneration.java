@@ -27,7 +27,8 @@ final class ColumnGeneration {
   ColumnGeneration(Instance instance, Collection<Pattern> known, Effort effort) {
     this.instance = instance;
     this.effort = effort;
-    for (int kind = 0; kind < instance.kinds(); kind++) {
+    for (int kind = 0; kind < instance.kinds() && !effort.isStopped(); kind++) {
+      effort.pass(10L * instance.stocks());
       if (instance.demand[kind] > 0) {
         addAlone(kind);
       }
@@ -79,7 +80,7 @@ final class ColumnGeneration {
 
   private boolean addBest(Knapsack knapsack, Prices guessed) {
     boolean added = false;
-    for (int stock = 0; stock < instance.stocks(); stock++) {
+    for (int stock = 0; stock < instance.stocks() && !effort.isStopped(); stock++) {
       if (knapsack.best(stock) > guessed.allowed(stock) + guessed.gain()) {
         Pattern pattern = knapsack.bestPattern(stock);
         added |= pattern != null && patterns.add(pattern);

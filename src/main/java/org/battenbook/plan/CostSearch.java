@@ -19,7 +19,7 @@ final class CostSearch {
     this.effort = effort;
     this.scale = scale;
     this.watch = watch;
-    this.best = new Packing.Draft(instance).finished();
+    this.best = new Packing.Draft(instance).finished(effort);
   }
 
   Packing best() {
@@ -31,7 +31,7 @@ final class CostSearch {
   }
 
   private boolean isDone() {
-    return effort.isSpent() || (best.isWhole() && best.cost() <= bound);
+    return effort.isSpent() || best.isBest(bound);
   }
 
   void run() {

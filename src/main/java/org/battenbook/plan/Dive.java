@@ -49,7 +49,7 @@ final class Dive {
         break;
       }
     }
-    return draft.finished();
+    return draft.finished(effort);
   }
 
   private static List<Pattern> proper(Collection<Pattern> patterns, Packing.Draft draft) {

@@ -5,30 +5,53 @@ import org.jspecify.annotations.Nullable;
 /**
  * The work that a plan may take: steps counted, not time, so that the same job gives the same plan.
  * A step is what a list of a knapsack takes for an entry, some ten nanoseconds.
+ *
+ * <p>Who waits for the plan may stop it, and so may an interrupt of the thread. Every part of a
+ * search asks often enough that it ends well within 0.2 s then.
  */
 final class Effort {
   private static final long TIDYING_STEPS = 10_000_000;
 
-  /** Some ten milliseconds: so often who waits is asked whether to stop. */
-  private static final long BETWEEN_QUESTIONS = 1_000_000;
-
-  private final PlanWatch watch;
+  private final Stop stop;
 
   /** What this is a part of, if anything. */
   private final @Nullable Effort whole;
 
   private long left;
-  private long sinceAsked = BETWEEN_QUESTIONS;
-  private boolean isCancelled;
 
   Effort(long steps, PlanWatch watch) {
-    this(steps, watch, null);
+    this(steps, new Stop(watch), null);
   }
 
-  private Effort(long steps, PlanWatch watch, @Nullable Effort whole) {
+  private Effort(long steps, Stop stop, @Nullable Effort whole) {
     this.left = steps;
-    this.watch = watch;
+    this.stop = stop;
     this.whole = whole;
+  }
+
+  /**
+   * Whether a plan was asked to stop; whoever waits is asked some ten times in ten milliseconds.
+   */
+  private static final class Stop {
+    private static final long BETWEEN_QUESTIONS = 100_000;
+
+    private final PlanWatch watch;
+    private long sinceAsked = BETWEEN_QUESTIONS;
+    private boolean isAskedFor;
+
+    Stop(PlanWatch watch) {
+      this.watch = watch;
+    }
+
+    boolean isDue() {
+      return sinceAsked >= BETWEEN_QUESTIONS;
+    }
+
+    boolean ask() {
+      isAskedFor = isAskedFor || watch.isCancelled() || Thread.currentThread().isInterrupted();
+      sinceAsked = 0;
+      return isAskedFor;
+    }
   }
 
   /** What may be spent on a plan of least cost to make it handier. */
@@ -38,23 +61,38 @@ final class Effort {
 
   /** At most so much of this, for an attempt of its own. */
   Effort part(long steps) {
-    return new Effort(Math.min(steps, left), watch, this);
+    return new Effort(Math.min(steps, left), stop, this);
   }
 
   void spend(long steps) {
+    spendOnly(steps);
+    pass(steps);
+  }
+
+  private void spendOnly(long steps) {
     left -= steps;
-    sinceAsked += steps;
     if (whole != null) {
-      whole.spend(steps);
+      whole.spendOnly(steps);
     }
   }
 
-  /** Whether to stop with the best that has been found. */
+  /** Work that does not count against the plan, after which whoever waits is asked all the same. */
+  void pass(long steps) {
+    stop.sinceAsked += steps;
+  }
+
+  /** Whether to end with the best that has been found, as all steps are spent or it was stopped. */
   boolean isSpent() {
-    if (!isCancelled && sinceAsked >= BETWEEN_QUESTIONS) {
-      isCancelled = watch.isCancelled();
-      sinceAsked = 0;
-    }
-    return left <= 0 || isCancelled;
+    return isStopped() || left <= 0;
+  }
+
+  /** Whether to end at once. */
+  boolean isStopped() {
+    return stop.isDue() ? stop.ask() : stop.isAskedFor;
+  }
+
+  /** As {@link #isStopped}, for work of unknown length: asks now. */
+  boolean isStoppedNow() {
+    return stop.ask();
   }
 }

@@ -136,6 +136,10 @@ final class Knapsack {
     double next = level < order.length ? density(order[level]) : 0;
     Front result = new Front(64);
     for (int i = 0; i < front.size(); i++) {
+      effort.pass(1 + instance.stocks());
+      if (effort.isStopped()) {
+        throw new TooLarge();
+      }
       if (isHopeful(front.length(i), front.value(i), next)) {
         result.add(front.length(i), front.value(i));
       }
@@ -194,6 +198,7 @@ final class Knapsack {
     if (level == 0) {
       return need > 0 || goOn.test(Pattern.of(stock, counts));
     }
+    effort.pass(4);
     int kind = order[level - 1];
     int most = (int) Math.min(instance.demand[kind], room / instance.lengths[kind]);
     boolean on = true;

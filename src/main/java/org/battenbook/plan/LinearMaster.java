@@ -24,16 +24,26 @@ final class LinearMaster {
 
   private LinearMaster() {}
 
-  /** Null where the solver finds no answer, or the program is too large for it. */
+  /** Null where the solver finds no answer, the program is too large for it, or it is stopped. */
   static @Nullable Guide solve(
       Instance instance, List<Pattern> patterns, List<Branch> branches, Effort effort) {
-    int kinds = instance.kinds();
-    int rows = kinds + instance.stocks() + branches.size();
+    int rows = instance.kinds() + instance.stocks() + branches.size();
     long numbers = (long) rows * patterns.size();
     if (numbers > MOST_NUMBERS) {
       return null;
     }
-    effort.spend(steps(numbers, rows));
+    long steps = steps(numbers, rows);
+    effort.spend(steps);
+    Optimisation.Result result =
+        LinearSolving.solve(() -> program(instance, patterns, branches), steps, effort);
+    return result != null && result.getState().isOptimal()
+        ? guide(result, instance, patterns, branches)
+        : null;
+  }
+
+  private static LinearSolver.Builder program(
+      Instance instance, List<Pattern> patterns, List<Branch> branches) {
+    int rows = instance.kinds() + instance.stocks() + branches.size();
     R064Store body = R064Store.FACTORY.make(patterns.size(), rows);
     R064Store costs = R064Store.FACTORY.make(patterns.size(), 1);
     for (int p = 0; p < patterns.size(); p++) {
@@ -43,8 +53,7 @@ final class LinearMaster {
     }
     LinearSolver.Builder program = LinearSolver.newBuilder(goal(instance, branches));
     program.lower(0.0).upper(MOST).inequalities(body, costs);
-    Optimisation.Result result = program.build().solve();
-    return result.getState().isOptimal() ? guide(result, instance, patterns, branches) : null;
+    return program;
   }
 
   /** As measured: larger programs take more for each number. */

@@ -17,8 +17,10 @@ final class NodePrices {
   private final long[] kinds;
   private final long[] premiums;
   private final long[] ofBranches;
+  private final Effort effort;
 
-  private NodePrices(Instance instance, List<Branch> branches, Guide guide) {
+  private NodePrices(Instance instance, List<Branch> branches, Guide guide, Effort effort) {
+    this.effort = effort;
     Prices guessed = Prices.guessed(instance, guide.kinds, guide.stocks);
     this.instance = instance;
     this.branches = branches;
@@ -34,8 +36,13 @@ final class NodePrices {
 
   /** Whether every plan of the pool within the branches is proven to cost more than that. */
   static boolean prove(
-      Instance instance, List<Pattern> pool, List<Branch> branches, Guide guide, long cost) {
-    NodePrices prices = new NodePrices(instance, branches, guide);
+      Instance instance,
+      List<Pattern> pool,
+      List<Branch> branches,
+      Guide guide,
+      long cost,
+      Effort effort) {
+    NodePrices prices = new NodePrices(instance, branches, guide, effort);
     try {
       return prices.hold(pool) && prices.total() > Math.multiplyExact(cost, prices.scale);
     } catch (ArithmeticException pastLongs) {
@@ -43,11 +50,14 @@ final class NodePrices {
     }
   }
 
-  /** Lowers the prices until they hold; false where they do not come to. */
+  /** Lowers the prices until they hold; false where they do not come to, or it is stopped. */
   private boolean hold(List<Pattern> pool) {
     double margin = 1e-13;
     for (int tries = 0; tries < TRIES; tries++, margin *= 10) {
       double ratio = ratio(pool);
+      if (effort.isStopped()) {
+        return false;
+      }
       if (ratio >= 1) {
         return true;
       }
@@ -60,6 +70,10 @@ final class NodePrices {
   private double ratio(List<Pattern> pool) {
     double ratio = 1;
     for (Pattern pattern : pool) {
+      effort.pass(8L + 2L * branches.size());
+      if (effort.isStopped()) {
+        return 0;
+      }
       long allowed = instance.costs[pattern.stock] * scale + premiums[pattern.stock];
       long value = value(pattern);
       if (value > allowed && instance.isLimited(pattern.stock)) {

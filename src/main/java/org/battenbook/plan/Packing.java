@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Patterns, one for each stick, and the pieces that none of them has. */
-final class Packing {
+final class Packing implements Costed {
   private final List<Pattern> sticks;
   private final long cost;
   private final int[] missing;
@@ -20,8 +20,8 @@ final class Packing {
     return sticks;
   }
 
-  /** In units of cost. */
-  long cost() {
+  @Override
+  public long cost() {
     return cost;
   }
 
@@ -38,7 +38,8 @@ final class Packing {
     return byMissing < 0 || (byMissing == 0 && cost < that.cost);
   }
 
-  boolean isWhole() {
+  @Override
+  public boolean isWhole() {
     return Arrays.stream(missing).allMatch(count -> count == 0);
   }
 
@@ -99,17 +100,22 @@ final class Packing {
     }
 
     /** The rest greedily, and what cannot be had is missing. */
-    Packing finished() {
-      FirstFit.fill(this);
-      sticks.replaceAll(this::fromCheapest);
+    Packing finished(Effort effort) {
+      FirstFit.fill(this, effort);
+      sticks.replaceAll(stick -> fromCheapest(stick, effort));
       return new Packing(List.copyOf(sticks), cost, rest.demand.clone());
     }
 
     /** What is on a stick may fit a cheaper one by now. */
-    private Pattern fromCheapest(Pattern pattern) {
+    private Pattern fromCheapest(Pattern pattern, Effort effort) {
+      effort.pass(pattern.kinds.length + rest.stocks());
+      if (effort.isStopped()) {
+        return pattern;
+      }
+      long used = rest.used(pattern);
       int best = pattern.stock;
       for (int stock = 0; stock < rest.stocks(); stock++) {
-        boolean fits = rest.limits[stock] > 0 && rest.used(pattern) <= rest.capacities[stock];
+        boolean fits = rest.limits[stock] > 0 && used <= rest.capacities[stock];
         best = fits && rest.costs[stock] < rest.costs[best] ? stock : best;
       }
       if (best != pattern.stock) {

@@ -46,6 +46,8 @@ final class PanelFilling {
     }
   }
 
+  private static final int FEW_PANELS = 8;
+
   private final SheetInstance instance;
   private final Split split;
   private final Effort effort;
@@ -69,11 +71,40 @@ final class PanelFilling {
     layout.panel().eachFree(filling.free::add);
     int[] counts = layout.counts();
     for (int kind : order) {
-      while (counts[kind] < demand[kind] && filling.place(kind)) {
+      while (counts[kind] < demand[kind] && !effort.isStopped() && filling.place(kind)) {
         counts[kind]++;
       }
     }
     return new Layout(layout.stock(), layout.panel(), counts);
+  }
+
+  /**
+   * Fills an empty sheet until the next piece finds no room in the panels that were cut last.
+   *
+   * @param first the place in {@code order} of the kind to begin with
+   */
+  static Layout hastily(SheetInstance instance, int stock, int[] demand, int[] order, int first) {
+    Layout empty = Layout.empty(instance, stock);
+    PanelFilling filling =
+        new PanelFilling(instance, Split.WIDER_REST, new Effort(Long.MAX_VALUE, PlanWatch.NONE));
+    filling.free.add(empty.panel());
+    int[] counts = empty.counts();
+    boolean fits = true;
+    for (int i = first; fits && i < order.length; i++) {
+      int kind = order[i];
+      while (fits && counts[kind] < demand[kind]) {
+        fits = filling.place(kind);
+        counts[kind] += fits ? 1 : 0;
+        filling.forgetEarlier();
+      }
+    }
+    return new Layout(stock, empty.panel(), counts);
+  }
+
+  private void forgetEarlier() {
+    if (free.size() > FEW_PANELS) {
+      free.subList(0, free.size() - FEW_PANELS).clear();
+    }
   }
 
   private boolean place(int kind) {

@@ -10,7 +10,10 @@ public interface PlanWatch {
   /** A better plan, or a higher bound, has been found. */
   default void found(Rational used, Rational bound) {}
 
-  /** Asked now and then; once true, the best plan so far is given at once. */
+  /**
+   * Asked every few milliseconds, in the thread that plans; once it says yes, it says so for good,
+   * and the best plan so far is given. An interrupt of the thread does the same.
+   */
   default boolean isCancelled() {
     return false;
   }

@@ -59,7 +59,9 @@ final class PoolCover {
     for (int stock = 0; stock < instance.stocks(); stock++) {
       held.add(new HashMap<>());
       for (BlockFront front : pool.fronts()) {
-        offer(stock, front);
+        if (!effort.isStopped()) {
+          offer(stock, front);
+        }
       }
     }
     byKind.forEach(choices -> choices.sort(Comparator.comparingLong(Choice::loss)));
@@ -86,7 +88,9 @@ final class PoolCover {
     taken.clear();
     long loss = losses.allowed(cost);
     PackedCounts all = new PackedCounts.Fields(instance.demand).of(instance.demand);
-    boolean found = loss >= 0 && cover(new State(all, sheetFields.of(limits())), cost, loss);
+    isComplete &= !effort.isStopped();
+    boolean found =
+        isComplete && loss >= 0 && cover(new State(all, sheetFields.of(limits())), cost, loss);
     if (!found) {
       vainCost = cost;
     }
@@ -110,7 +114,9 @@ final class PoolCover {
   }
 
   private void offer(int stock, BlockFront front) {
+    effort.pass(instance.kinds());
     for (Block block : front.blocks) {
+      effort.pass(instance.stages == Integer.MAX_VALUE ? 1 : 50);
       if (instance.isHeld(stock, block)) {
         held.get(stock).put(front.pieces, block);
         long loss = losses.of(stock, front.area());
@@ -135,6 +141,7 @@ final class PoolCover {
     }
     for (Choice choice : byKind.get(first(left.pieces()))) {
       effort.spend(1);
+      isComplete &= !effort.isStopped();
       if (choice.loss() > loss || !isComplete) {
         break;
       }
@@ -174,6 +181,7 @@ final class PoolCover {
   /** Whether a piece that is left can be added. */
   private boolean takesMore(Choice choice, PackedCounts left) {
     effort.spend(instance.kinds());
+    effort.pass(4L * instance.kinds());
     for (int kind = 0; kind < instance.kinds(); kind++) {
       boolean isLeft = choice.pieces().of(kind) < left.of(kind);
       if (isLeft && held.get(choice.stock()).containsKey(choice.pieces().plusOne(kind))) {

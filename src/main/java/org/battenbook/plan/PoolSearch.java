@@ -69,9 +69,9 @@ final class PoolSearch {
       guide = LinearMaster.solve(instance, patterns, branches, effort);
     }
     effort.spend(lookingThroughPool(branches));
-    if (guide == null) {
+    if (guide == null || effort.isStopped()) {
       complete = false;
-    } else if (!NodePrices.prove(instance, pool, branches, guide, target)) {
+    } else if (!NodePrices.prove(instance, pool, branches, guide, target, effort)) {
       round(patterns, guide.times);
       if (found == null) {
         split(branches, patterns, guide.times);
@@ -90,6 +90,10 @@ final class PoolSearch {
     record Gain(Pattern pattern, double gain) {}
     List<Gain> gains = new ArrayList<>();
     for (Pattern pattern : pool) {
+      effort.pass(8L + 2L * branches.size());
+      if (effort.isStopped()) {
+        return false;
+      }
       double gain = gain(pattern, guide, branches);
       if (gain > GAIN && !active.contains(pattern)) {
         gains.add(new Gain(pattern, gain));
@@ -125,14 +129,15 @@ final class PoolSearch {
         .boxed()
         .sorted(Comparator.comparingDouble(p -> Math.floor(times[p]) - times[p]))
         .forEach(p -> take(draft, patterns.get(p), draft.mostTimes(patterns.get(p)) > 0 ? 1 : 0));
-    Packing packing = draft.finished();
+    Packing packing = draft.finished(effort);
     if (packing.isWhole() && packing.cost() <= target) {
       found = packing;
     }
   }
 
-  private static void take(Packing.Draft draft, Pattern pattern, int times) {
-    for (int i = 0; i < times; i++) {
+  private void take(Packing.Draft draft, Pattern pattern, int times) {
+    for (int i = 0; i < times && !effort.isStopped(); i++) {
+      effort.pass(4L * (instance.kinds() + instance.stocks()));
       Pattern wanted = pattern.within(draft.rest().demand);
       if (!wanted.isEmpty() && draft.rest().limits[pattern.stock] > 0) {
         draft.take(wanted, 1);
@@ -141,7 +146,7 @@ final class PoolSearch {
   }
 
   private void split(List<Branch> branches, List<Pattern> patterns, double[] times) {
-    BranchChoice.Choice choice = BranchChoice.of(patterns, times);
+    BranchChoice.Choice choice = BranchChoice.of(patterns, times, effort);
     if (choice == null) {
       complete = false;
       return;

@@ -1,17 +1,40 @@
 package org.battenbook.plan;
 
-/** What a job of sticks must hold, said plainly where it does not. */
-final class Refusal {
-  private Refusal() {}
+/**
+ * Why a job cannot be planned: something that a person wrote, and what to do about it. It is thrown
+ * for nothing else, so a mistake of this program is never told to a maker as a refusal.
+ */
+public final class Refusal extends RuntimeException {
+  private static final long serialVersionUID = 1;
+
+  Refusal(String reason) {
+    super(reason);
+  }
+
+  /** What is wrong, and what to do. */
+  public String reason() {
+    return String.valueOf(getMessage());
+  }
 
   /**
    * Checks one condition.
    *
-   * @throws IllegalArgumentException with the message, if it does not hold
+   * @throws Refusal with the reason, if it does not hold
    */
-  static void unless(boolean holds, String message) {
+  static void unless(boolean holds, String reason) {
     if (!holds) {
-      throw new IllegalArgumentException(message);
+      throw new Refusal(reason);
     }
+  }
+
+  /**
+   * Checks how many of something a job has.
+   *
+   * @throws Refusal if they are more than one plan is made for
+   */
+  static void unlessAtMost(int most, long count, String what) {
+    unless(
+        count <= most,
+        count + " " + what + " are more than the " + most + " of one plan: plan them in turn");
   }
 }

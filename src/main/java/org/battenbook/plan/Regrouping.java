@@ -44,7 +44,9 @@ final class Regrouping {
     int[] left = instance.limits.clone();
     sticks.forEach(stick -> left[stick.stock]--);
     for (int stock = 0; stock < instance.stocks(); stock++) {
-      for (int i = 0; instance.costs[stock] == 0 && i < Math.min(left[stock], taken); i++) {
+      int free = instance.costs[stock] == 0 ? Math.min(left[stock], taken) : 0;
+      for (int i = 0; i < free && !effort.isStopped(); i++) {
+        effort.pass(1);
         sticks.add(new Pattern(stock, new int[0], new int[0]));
       }
     }
@@ -74,8 +76,12 @@ final class Regrouping {
     effort.spend(20L * sticks.size());
     for (int full = sticks.size() - 1; full > loose && !sticks.get(loose).isEmpty(); full--) {
       Pattern pattern = sticks.get(full);
+      effort.pass(1);
       if (instance.spare(pattern) == 0 || pattern.equals(vain)) {
         continue;
+      }
+      if (effort.isStopped()) {
+        return better;
       }
       boolean fuller = fill(full, loose);
       vain = fuller ? null : pattern;
@@ -86,6 +92,7 @@ final class Regrouping {
 
   /** Packs one stick as full as can be with what two have. */
   private boolean fill(int full, int loose) {
+    effort.pass(20L * instance.kinds());
     Pattern before = sticks.get(full);
     int[] both = together(before, sticks.get(loose));
     Pattern fullest = fullest(both, before.stock, instance.used(before) + 1);
@@ -162,7 +169,8 @@ final class Regrouping {
     List<Pattern> patterns = counts.keySet().stream().sorted().toList();
     for (int a = 0; a < sticks.size() && !effort.isSpent(); a++) {
       effort.spend((long) sticks.size() * patterns.size());
-      for (int b = 0; b < sticks.size(); b++) {
+      for (int b = 0; b < sticks.size() && !effort.isStopped(); b++) {
+        effort.pass(2);
         if (a != b && counts.getOrDefault(sticks.get(a), 0) == 1) {
           share(a, b, patterns, counts);
         }
@@ -177,6 +185,7 @@ final class Regrouping {
       return;
     }
     int[] both = together(left, right);
+    effort.pass(5L * patterns.size() + instance.kinds());
     for (Pattern other : patterns) {
       if (counts.getOrDefault(other, 0) > 0 && isShare(other, left, right, both)) {
         int[] rest = both.clone();

@@ -3,7 +3,9 @@ package org.battenbook.plan;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Betters a packing by packing some of its sticks anew: those that lose most at the prices of the
@@ -42,7 +44,12 @@ final class Repacking {
 
   private void repack(int round) {
     List<Pattern> kept = new ArrayList<>(best.sticks());
-    kept.sort(Comparator.comparingLong(this::loss).reversed().thenComparing(p -> p));
+    Map<Pattern, Long> losses = new HashMap<>();
+    kept.forEach(stick -> losses.computeIfAbsent(stick, this::loss));
+    kept.sort(
+        Comparator.comparingLong((Pattern stick) -> losses.getOrDefault(stick, 0L))
+            .reversed()
+            .thenComparing(stick -> stick));
     List<Pattern> anew = chosen(kept, round);
     Instance part = part(anew, kept);
     long cost = anew.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();

@@ -16,7 +16,7 @@ public final class SawStops {
    * The stops, the longest first.
    *
    * @param tolerance by how much a piece may come out longer than asked for; 0 where by nothing
-   * @throws IllegalArgumentException if the tolerance is below zero
+   * @throws Refusal if the tolerance is below zero
    */
   public static List<SawStop> of(List<Part> parts, Rational tolerance) {
     Refusal.unless(

@@ -31,16 +31,16 @@ final class Scale {
               .thenComparing(Offer::cost)
               .thenComparing(Offer::leastOffcut));
   private final List<Demand> tooLong = new ArrayList<>();
-  private final Rational tick;
-  private final Rational unit;
+  private final CommonStep ticks;
+  private final CommonStep units;
   private final Instance instance;
 
   private Scale(StickJob job) {
     this.job = job;
     job.stocks().forEach(this::sort);
     job.demands().forEach(this::sort);
-    this.tick = tick();
-    this.unit = unit();
+    this.ticks = CommonStep.of("lengths", MOST_TICKS, lengths());
+    this.units = CommonStep.of("costs", MOST_TICKS, costs());
     this.instance = bare();
   }
 
@@ -68,32 +68,23 @@ final class Scale {
     }
   }
 
-  private Rational tick() {
-    Rational tick = Rational.ZERO;
-    for (Rational pace : demandsByPace.keySet()) {
-      tick = Rational.gcd(tick, pace);
-    }
-    for (Offer offer : stocksByOffer.keySet()) {
-      tick = Rational.gcd(tick, offer.room());
-    }
-    return tick.signum() == 0 ? Rational.ONE : tick;
+  private List<Rational> lengths() {
+    List<Rational> lengths = new ArrayList<>(demandsByPace.keySet());
+    stocksByOffer.keySet().forEach(offer -> lengths.add(offer.room()));
+    return lengths;
   }
 
-  private Rational unit() {
-    Rational unit = Rational.ZERO;
-    for (Offer offer : stocksByOffer.keySet()) {
-      unit = Rational.gcd(unit, offer.cost());
-    }
-    return unit.signum() == 0 ? Rational.ONE : unit;
+  private List<Rational> costs() {
+    return stocksByOffer.keySet().stream().map(Offer::cost).toList();
   }
 
   private Instance bare() {
     Collection<Offer> offers = stocksByOffer.keySet();
     return new Instance(
-        demandsByPace.keySet().stream().mapToLong(this::ticks).toArray(),
+        demandsByPace.keySet().stream().mapToLong(ticks::count).toArray(),
         demandsByPace.values().stream().mapToInt(Scale::copies).toArray(),
-        offers.stream().mapToLong(o -> ticks(o.room())).toArray(),
-        offers.stream().mapToLong(o -> whole(o.cost().dividedBy(unit), "costs")).toArray(),
+        offers.stream().mapToLong(o -> ticks.count(o.room())).toArray(),
+        offers.stream().mapToLong(o -> units.count(o.cost())).toArray(),
         offers.stream().mapToInt(this::limit).toArray(),
         offers.stream().mapToLong(this::leastSpare).toArray());
   }
@@ -103,22 +94,9 @@ final class Scale {
     Rational kerf = job.rules().kerf();
     BigInteger least =
         offer.leastOffcut().signum() > 0
-            ? offer.leastOffcut().plus(kerf).dividedBy(tick).ceiling()
-            : kerf.dividedBy(tick).floor().add(BigInteger.ONE);
-    return least.min(BigInteger.valueOf(ticks(offer.room()) + 1)).longValueExact();
-  }
-
-  private long ticks(Rational length) {
-    return whole(length.dividedBy(tick), "lengths");
-  }
-
-  private static long whole(Rational number, String what) {
-    Refusal.unless(
-        number.isSmall() && number.longNumerator() <= MOST_TICKS,
-        "the "
-            + what
-            + " have no common step that is not too fine: round them to one, such as 1/1000");
-    return number.longNumerator();
+            ? offer.leastOffcut().plus(kerf).dividedBy(ticks.step()).ceiling()
+            : kerf.dividedBy(ticks.step()).floor().add(BigInteger.ONE);
+    return least.min(BigInteger.valueOf(ticks.count(offer.room()) + 1)).longValueExact();
   }
 
   private static int copies(List<Demand> demands) {
@@ -137,8 +115,8 @@ final class Scale {
         : (int) Math.min(onHand, pieces);
   }
 
-  Rational cost(long units) {
-    return unit.times(Rational.of(units));
+  Rational cost(long count) {
+    return units.times(count);
   }
 
   /** What each kind is, kinds as numbered in the instance. */

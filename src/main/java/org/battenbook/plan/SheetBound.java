@@ -110,7 +110,9 @@ final class SheetBound {
         : Math.max(byMaterial, StockBound.ofLengths(lengths, known, effort));
   }
 
-  /** At the pair of functions that asks for most sheets. */
+  /**
+   * At the pair of functions that asks for most sheets, of those looked at before it is stopped.
+   */
   private long ofStretched(long known, Effort effort) {
     List<DualFeasible> overWidth = functions(width);
     List<DualFeasible> overHeight = functions(height);
@@ -122,7 +124,8 @@ final class SheetBound {
         overHeight.stream().map(down -> new Stretched(instance, down)).toList();
     for (DualFeasible across : overWidth) {
       Stretched stretched = new Stretched(instance, across);
-      for (int i = 0; i < overHeight.size(); i++) {
+      for (int i = 0; i < overHeight.size() && !effort.isStopped(); i++) {
+        effort.pass(2L * instance.kinds());
         DualFeasible down = overHeight.get(i);
         long[] worths = worths(stretched, stretchedOverHeight.get(i));
         double sheets = sheets(worths) / across.most() / down.most();

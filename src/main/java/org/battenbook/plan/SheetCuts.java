@@ -5,8 +5,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Map;
 
 /** Makes a plan of a packing: pieces and sheets get their labels in the order of the job. */
 final class SheetCuts {
@@ -15,9 +16,6 @@ final class SheetCuts {
   /** The pieces of each kind that are still to be placed. */
   private final List<Deque<SheetPart>> pieces = new ArrayList<>();
 
-  /** The sheets of each stock that can still be taken. */
-  private final List<Deque<SheetStock>> onHand = new ArrayList<>();
-
   SheetCuts(SheetScale scale) {
     this.scale = scale;
     for (List<SheetPart> parts : scale.parts()) {
@@ -25,15 +23,14 @@ final class SheetCuts {
       parts.forEach(part -> queue.addAll(Collections.nCopies(part.count(), part)));
       pieces.add(queue);
     }
-    scale.stocks().forEach(stocks -> onHand.add(new ArrayDeque<>()));
   }
 
   SheetPlan plan(SheetPacking packing, long bound) {
-    supply(packing);
+    Supply<SheetStock> supply = supply(packing);
     List<Sheet> sheets =
         packing.layouts().stream()
             .sorted(Comparator.comparingInt(Layout::stock))
-            .map(this::sheet)
+            .map(layout -> sheet(supply.next(layout.stock()), layout.panel()))
             .toList();
     List<SheetPart> missing = missing();
     return new SheetPlan(
@@ -42,37 +39,41 @@ final class SheetCuts {
         missing,
         scale.cost(packing.cost()),
         scale.cost(bound),
-        missing.isEmpty() && packing.cost() <= bound);
+        packing.isBest(bound));
   }
 
-  /** As many sheets of each stock as the packing takes; those of a limited number first. */
-  private void supply(SheetPacking packing) {
-    int[] wanted = new int[onHand.size()];
-    packing.layouts().forEach(layout -> wanted[layout.stock()]++);
-    for (int number = 0; number < wanted.length; number++) {
-      List<SheetStock> stocks = new ArrayList<>(scale.stocks().get(number));
-      stocks.sort((a, b) -> Boolean.compare(a.onHand().isEmpty(), b.onHand().isEmpty()));
-      for (SheetStock stock : stocks) {
-        int taken = Math.min(wanted[number], stock.onHand().orElse(wanted[number]));
-        onHand.get(number).addAll(Collections.nCopies(taken, stock));
-        wanted[number] -= taken;
-      }
+  private Supply<SheetStock> supply(SheetPacking packing) {
+    int[] taken = new int[scale.stocks().size()];
+    packing.layouts().forEach(layout -> taken[layout.stock()]++);
+    return new Supply<>(scale.stocks(), taken, SheetStock::onHand);
+  }
+
+  private Sheet sheet(SheetStock stock, Panel panel) {
+    List<CutStep> steps = new ArrayList<>();
+    addSteps(panel, steps);
+    return SheetDrawing.draw(stock, scale.kerf(), steps);
+  }
+
+  private void addSteps(Panel panel, List<CutStep> steps) {
+    Panel.Division division = panel.division();
+    if (division != null) {
+      steps.add(
+          new CutStep.Cut(division.direction(), scale.length(division.at()).minus(scale.kerf())));
+      addSteps(division.first(), steps);
+      addSteps(division.second(), steps);
+    } else if (panel.isFree()) {
+      steps.add(new CutStep.Rest());
+    } else {
+      steps.add(new CutStep.Piece(pieces.get(panel.kind()).removeFirst(), panel.isTurned()));
     }
-  }
-
-  private Sheet sheet(Layout layout) {
-    SheetStock stock = onHand.get(layout.stock()).removeFirst();
-    Function<Integer, String> labels = kind -> pieces.get(kind).removeFirst().label();
-    return new SheetDrawing(scale, stock, labels).draw(layout.panel());
   }
 
   private List<SheetPart> missing() {
     List<SheetPart> missing = new ArrayList<>();
     for (Deque<SheetPart> rest : pieces) {
-      rest.stream()
-          .distinct()
-          .map(part -> part.times((int) rest.stream().filter(part::equals).count()))
-          .forEach(missing::add);
+      Map<SheetPart, Integer> counts = new LinkedHashMap<>();
+      rest.forEach(part -> counts.merge(part, 1, Integer::sum));
+      counts.forEach((part, count) -> missing.add(part.times(count)));
     }
     return missing;
   }

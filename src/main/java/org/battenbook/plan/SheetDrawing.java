@@ -1,30 +1,87 @@
 package org.battenbook.plan;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
-import java.util.function.Function;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.Sheet.Area;
 import org.battenbook.plan.Sheet.Direction;
 
 /** Lays one sheet out in exact lengths: the cuts of its trims, then those of its panels. */
-final class SheetDrawing {
-  private final SheetScale scale;
+public final class SheetDrawing {
   private final SheetStock stock;
-  private final Function<Integer, String> labels;
+  private final Rational kerf;
   private final List<Sheet.Placed> pieces = new ArrayList<>();
   private final List<Sheet.Cut> cuts = new ArrayList<>();
   private final List<Sheet.Offcut> offcuts = new ArrayList<>();
 
-  SheetDrawing(SheetScale scale, SheetStock stock, Function<Integer, String> labels) {
-    this.scale = scale;
+  /** The panels that steps are still to come for, the next one last. */
+  private final Deque<Area> open = new ArrayDeque<>();
+
+  private SheetDrawing(SheetStock stock, Rational kerf) {
     this.stock = stock;
-    this.labels = labels;
+    this.kerf = kerf;
+    open.push(trimmed());
   }
 
-  Sheet draw(Panel panel) {
-    draw(panel, trimmed());
-    return new Sheet(stock, pieces, cuts, offcuts);
+  /**
+   * A sheet that is cut in some steps.
+   *
+   * @param steps as many as the panels ask for
+   */
+  public static Sheet draw(SheetStock stock, Rational kerf, List<CutStep> steps) {
+    SheetDrawing drawing = new SheetDrawing(stock, kerf);
+    steps.forEach(drawing::add);
+    return new Sheet(stock, drawing.pieces, drawing.cuts, drawing.offcuts);
+  }
+
+  /** How far a drawn sheet has been followed. */
+  public interface Follower {
+    void cut(Direction direction, Rational side);
+
+    void piece(Sheet.Placed placed);
+
+    void rest();
+  }
+
+  /** Tells the steps that a drawn sheet was cut in. */
+  public static void follow(Sheet sheet, Rational kerf, Follower follower) {
+    SheetDrawing drawing = new SheetDrawing(sheet.stock(), kerf);
+    int cuts = drawing.cuts.size();
+    int pieces = 0;
+    while (!drawing.open.isEmpty()) {
+      Area area = drawing.open.pop();
+      if (cuts < sheet.cuts().size() && sheet.cuts().get(cuts).panel().equals(area)) {
+        Sheet.Cut cut = sheet.cuts().get(cuts++);
+        follower.cut(cut.direction(), cut.from().minus(start(area, cut.direction())));
+        drawing.open(area, cut);
+      } else if (pieces < sheet.pieces().size() && sheet.pieces().get(pieces).area().equals(area)) {
+        follower.piece(sheet.pieces().get(pieces++));
+      } else {
+        follower.rest();
+      }
+    }
+  }
+
+  private void add(CutStep step) {
+    Area area = open.pop();
+    if (step instanceof CutStep.Cut one) {
+      Sheet.Cut cut = cut(area, one.direction(), start(area, one.direction()).plus(one.side()));
+      cuts.add(cut);
+      open(area, cut);
+    } else if (step instanceof CutStep.Piece piece) {
+      pieces.add(new Sheet.Placed(piece.part().label(), area, piece.turned()));
+    } else if (area.across().signum() > 0 && area.down().signum() > 0) {
+      Rational least = stock.leastOffcut();
+      boolean kept = area.across().compareTo(least) >= 0 && area.down().compareTo(least) >= 0;
+      offcuts.add(new Sheet.Offcut(area, kept));
+    }
+  }
+
+  private void open(Area area, Sheet.Cut cut) {
+    open.push(after(area, cut.direction(), cut.to()));
+    open.push(before(area, cut.direction(), cut.from()));
   }
 
   private Area trimmed() {
@@ -41,8 +98,7 @@ final class SheetDrawing {
     if (trim.signum() == 0) {
       return area;
     }
-    cuts.add(
-        new Sheet.Cut(area, direction, greater(Rational.ZERO, trim.minus(scale.kerf())), trim));
+    cuts.add(new Sheet.Cut(area, direction, greater(Rational.ZERO, trim.minus(kerf)), trim));
     return after(area, direction, trim);
   }
 
@@ -56,28 +112,9 @@ final class SheetDrawing {
     return before(area, direction, at);
   }
 
-  private void draw(Panel panel, Area area) {
-    Panel.Division division = panel.division();
-    if (division != null) {
-      Direction direction = division.direction();
-      Rational side = scale.length(division.at()).minus(scale.kerf());
-      Rational at = start(area, direction).plus(side);
-      Sheet.Cut cut = cut(area, direction, at);
-      cuts.add(cut);
-      draw(division.first(), before(area, direction, at));
-      draw(division.second(), after(area, direction, cut.to()));
-    } else if (!panel.isFree()) {
-      pieces.add(new Sheet.Placed(labels.apply(panel.kind()), area, panel.isTurned()));
-    } else if (area.across().signum() > 0 && area.down().signum() > 0) {
-      Rational least = stock.leastOffcut();
-      boolean kept = area.across().compareTo(least) >= 0 && area.down().compareTo(least) >= 0;
-      offcuts.add(new Sheet.Offcut(area, kept));
-    }
-  }
-
   /** The blade may hang over the panel's edge. */
   private Sheet.Cut cut(Area area, Direction direction, Rational at) {
-    Rational to = at.plus(scale.kerf());
+    Rational to = at.plus(kerf);
     Rational end = end(area, direction);
     return new Sheet.Cut(area, direction, at, to.compareTo(end) > 0 ? end : to);
   }

@@ -28,14 +28,8 @@ public record SheetJob(
     stocks = List.copyOf(stocks);
     Refusal.unless(kerf.signum() >= 0, "the kerf is below zero: correct it, or say 0");
     Refusal.unless(stages.orElse(1) > 0, "sheets are cut in one stage at least");
-    refuseMore("parts", parts.size(), MOST_KINDS);
-    refuseMore("kinds of stock", stocks.size(), MOST_KINDS);
-    refuseMore("pieces", parts.stream().mapToLong(SheetPart::count).sum(), MOST_PIECES);
-  }
-
-  private static void refuseMore(String what, long count, int most) {
-    Refusal.unless(
-        count <= most,
-        count + " " + what + " are more than the " + most + " of one plan: plan them in turn");
+    Refusal.unlessAtMost(MOST_KINDS, parts.size(), "parts");
+    Refusal.unlessAtMost(MOST_KINDS, stocks.size(), "kinds of stock");
+    Refusal.unlessAtMost(MOST_PIECES, parts.stream().mapToLong(SheetPart::count).sum(), "pieces");
   }
 }

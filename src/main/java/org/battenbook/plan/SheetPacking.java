@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Layouts, one for each sheet, and the pieces that none of them has. */
-final class SheetPacking {
+final class SheetPacking implements Costed {
   private final List<Layout> layouts;
   private final long cost;
   private final int[] missing;
@@ -31,12 +31,13 @@ final class SheetPacking {
     return layouts;
   }
 
-  /** In units of cost. */
-  long cost() {
+  @Override
+  public long cost() {
     return cost;
   }
 
-  boolean isWhole() {
+  @Override
+  public boolean isWhole() {
     return Arrays.stream(missing).allMatch(count -> count == 0);
   }
 

@@ -22,7 +22,8 @@ public record SheetPart(String label, Rational across, Rational down, int count,
         "part '" + label + "' is asked for " + count + " times: say how many, or 0 for none");
   }
 
-  SheetPart times(int otherCount) {
+  /** The same, so many times. */
+  public SheetPart times(int otherCount) {
     return new SheetPart(label, across, down, otherCount, mayTurn);
   }
 }

@@ -8,6 +8,12 @@ public final class SheetPlanner {
   /** About ten seconds where a proof is out of reach. */
   public static final long USUAL_STEPS = 400_000_000;
 
+  /**
+   * Raised whenever the planner may give another plan for a job than before, or a bound or proof
+   * was wrong: plans that were kept by an earlier version are then planned anew.
+   */
+  public static final int VERSION = 1;
+
   private SheetPlanner() {}
 
   /** A plan within the usual work. */
@@ -18,8 +24,7 @@ public final class SheetPlanner {
   /**
    * A plan within a number of steps.
    *
-   * @throws IllegalArgumentException if sides or costs have no common step that whole numbers can
-   *     count
+   * @throws Refusal if sides or costs have no common step that whole numbers can count
    */
   public static SheetPlan plan(SheetJob job, long steps, PlanWatch watch) {
     SheetScale scale = SheetScale.of(job);

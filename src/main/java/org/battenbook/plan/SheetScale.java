@@ -38,16 +38,16 @@ final class SheetScale {
               .thenComparing(Offer::down)
               .thenComparing(Offer::cost));
   private final List<SheetPart> tooLarge = new ArrayList<>();
-  private final Rational tick;
-  private final Rational unit;
+  private final CommonStep ticks;
+  private final CommonStep units;
   private final SheetInstance instance;
 
   private SheetScale(SheetJob job) {
     this.job = job;
     job.stocks().forEach(this::sort);
     job.parts().forEach(this::sort);
-    this.tick = tick();
-    this.unit = unit();
+    this.ticks = CommonStep.of("sides", MOST_TICKS, sides());
+    this.units = CommonStep.of("costs", MOST_UNITS, costs());
     this.instance = bare();
   }
 
@@ -84,25 +84,21 @@ final class SheetScale {
     return across.compareTo(offer.across()) <= 0 && down.compareTo(offer.down()) <= 0;
   }
 
-  private Rational tick() {
-    Rational common = Rational.ZERO;
+  private List<Rational> sides() {
+    List<Rational> sides = new ArrayList<>();
     for (Size size : partsBySize.keySet()) {
-      common = Rational.gcd(common, size.across().plus(job.kerf()));
-      common = Rational.gcd(common, size.down().plus(job.kerf()));
+      sides.add(size.across().plus(job.kerf()));
+      sides.add(size.down().plus(job.kerf()));
     }
     for (Offer offer : stocksByOffer.keySet()) {
-      common = Rational.gcd(common, offer.across().plus(job.kerf()));
-      common = Rational.gcd(common, offer.down().plus(job.kerf()));
+      sides.add(offer.across().plus(job.kerf()));
+      sides.add(offer.down().plus(job.kerf()));
     }
-    return common.signum() == 0 ? Rational.ONE : common;
+    return sides;
   }
 
-  private Rational unit() {
-    Rational common = Rational.ZERO;
-    for (Offer offer : stocksByOffer.keySet()) {
-      common = Rational.gcd(common, offer.cost());
-    }
-    return common.signum() == 0 ? Rational.ONE : common;
+  private List<Rational> costs() {
+    return stocksByOffer.keySet().stream().map(Offer::cost).toList();
   }
 
   private SheetInstance bare() {
@@ -119,27 +115,17 @@ final class SheetScale {
         partsBySize.values().stream().mapToInt(SheetScale::pieces).toArray(),
         ticks(offers, Offer::across),
         ticks(offers, Offer::down),
-        numbers(offers, o -> whole(o.cost().dividedBy(unit), MOST_UNITS, "costs")),
+        numbers(offers, o -> units.count(o.cost())),
         offers.stream().mapToInt(this::limit).toArray(),
         job.stages().orElse(Integer.MAX_VALUE));
   }
 
   private <T> long[] ticks(Collection<T> all, Function<T, Rational> side) {
-    return numbers(
-        all, t -> whole(side.apply(t).plus(job.kerf()).dividedBy(tick), MOST_TICKS, "sides"));
+    return numbers(all, t -> ticks.count(side.apply(t).plus(job.kerf())));
   }
 
   private static <T> long[] numbers(Collection<T> all, ToLongFunction<T> number) {
     return all.stream().mapToLong(number).toArray();
-  }
-
-  private static long whole(Rational number, long most, String what) {
-    Refusal.unless(
-        number.isSmall() && number.longNumerator() <= most,
-        "the "
-            + what
-            + " have no common step that is not too fine: round them to one, such as 1/1000");
-    return number.longNumerator();
   }
 
   private static int pieces(List<SheetPart> parts) {
@@ -158,12 +144,12 @@ final class SheetScale {
         : (int) Math.min(onHand, pieces);
   }
 
-  Rational cost(long units) {
-    return unit.times(Rational.of(units));
+  Rational cost(long count) {
+    return units.times(count);
   }
 
-  Rational length(long ticks) {
-    return tick.times(Rational.of(ticks));
+  Rational length(long count) {
+    return ticks.times(count);
   }
 
   Rational kerf() {

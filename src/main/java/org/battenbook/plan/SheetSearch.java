@@ -55,7 +55,7 @@ final class SheetSearch {
   }
 
   private boolean isDone() {
-    return effort.isSpent() || (best.isWhole() && best.cost() <= bound);
+    return effort.isSpent() || best.isBest(bound);
   }
 
   void run() {
@@ -125,7 +125,10 @@ final class SheetSearch {
     return PanelFilling.fill(instance, layout, demand, order, split, effort);
   }
 
-  /** Sheet after sheet, of the stock that comes out cheapest for what is cut from it. */
+  /**
+   * Sheet after sheet, of the stock that comes out cheapest for what is cut from it; what is left
+   * where it is stopped goes where it fits.
+   */
   private SheetPacking packing(BiFunction<Integer, int[], Layout> filler) {
     int[] demand = instance.demand.clone();
     int[] limits = instance.limits.clone();
@@ -138,6 +141,9 @@ final class SheetSearch {
       layouts.add(next);
       correct(next);
     }
+    if (effort.isStopped()) {
+      layouts.addAll(new NextFit(instance, demand, limits).layouts());
+    }
     return SheetPacking.of(instance, layouts, demand);
   }
 
@@ -145,7 +151,8 @@ final class SheetSearch {
       BiFunction<Integer, int[], Layout> filler, int[] demand, int[] limits) {
     Layout best = null;
     boolean left = Arrays.stream(demand).anyMatch(count -> count > 0);
-    for (int stock = 0; left && stock < limits.length; stock++) {
+    for (int stock = 0; left && stock < limits.length && !effort.isStopped(); stock++) {
+      effort.pass(instance.kinds());
       if (limits[stock] > 0) {
         Layout layout = filler.apply(stock, demand);
         if (!layout.isEmpty() && (best == null || isCheaper(layout, best))) {

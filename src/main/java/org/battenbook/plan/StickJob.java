@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * What is to be cut, from what, and how. All lengths are in one unit, all costs in one currency. A
  * job of more pieces, parts or kinds of stock than a plan is made for is refused with an {@link
- * IllegalArgumentException}.
+ * Refusal}.
  */
 public record StickJob(
     List<Part> parts, List<MatchedSet> matchedSets, List<Stock> stocks, StickRules rules) {
@@ -21,9 +21,9 @@ public record StickJob(
     matchedSets = List.copyOf(matchedSets);
     stocks = List.copyOf(stocks);
     List<Part> cuts = cuts(together(parts, matchedSets));
-    refuseMore("parts", cuts.size(), MOST_KINDS);
-    refuseMore("kinds of stock", stocks.size(), MOST_KINDS);
-    refuseMore("pieces", cuts.stream().mapToLong(Part::count).sum(), MOST_PIECES);
+    Refusal.unlessAtMost(MOST_KINDS, cuts.size(), "parts");
+    Refusal.unlessAtMost(MOST_KINDS, stocks.size(), "kinds of stock");
+    Refusal.unlessAtMost(MOST_PIECES, cuts.stream().mapToLong(Part::count).sum(), "pieces");
     cuts.forEach(rules::check);
   }
 
@@ -50,11 +50,5 @@ public record StickJob(
 
   private static List<Part> cuts(List<Demand> demands) {
     return demands.stream().flatMap(demand -> demand.cuts().stream()).toList();
-  }
-
-  private static void refuseMore(String what, long count, int most) {
-    Refusal.unless(
-        count <= most,
-        count + " " + what + " are more than the " + most + " of one plan: plan them in turn");
   }
 }

@@ -5,6 +5,12 @@ public final class StickPlanner {
   /** Enough for jobs of a small shop; about ten seconds where a proof is out of reach. */
   public static final long USUAL_STEPS = 1_000_000_000;
 
+  /**
+   * Raised whenever the planner may give another plan for a job than before, or a bound or proof
+   * was wrong: plans that were kept by an earlier version are then planned anew.
+   */
+  public static final int VERSION = 1;
+
   private StickPlanner() {}
 
   /** A plan within the usual work. */
@@ -15,8 +21,7 @@ public final class StickPlanner {
   /**
    * A plan within a number of steps.
    *
-   * @throws IllegalArgumentException if lengths or costs have no common step that whole numbers can
-   *     count
+   * @throws Refusal if lengths or costs have no common step that whole numbers can count
    */
   public static StickPlan plan(StickJob job, long steps, PlanWatch watch) {
     Scale scale = Scale.of(job);

@@ -49,17 +49,25 @@ public record StickRules(Rational kerf, Rational nest) {
     return length.minus(nest).plus(kerf);
   }
 
-  /** The same for all that one piece, or one set, is cut into. */
-  Rational pace(Demand demand) {
-    Rational pace = Rational.ZERO;
-    for (Part part : demand.inOrder()) {
-      pace = pace.plus(pace(part.length()));
+  /**
+   * The same for all that one piece, or one set, is cut into.
+   *
+   * @throws Refusal if the lengths of a set add up to more digits than a number may have
+   */
+  public Rational pace(Demand demand) {
+    try {
+      return demand.inOrder().stream()
+          .map(part -> pace(part.length()))
+          .reduce(Rational.ZERO, Rational::plus);
+    } catch (ArithmeticException pastAllDigits) {
+      throw new Refusal(
+          "the lengths of '%s' have no common step: round them to one, such as 1/1000"
+              .formatted(demand.label()));
     }
-    return pace;
   }
 
   /** The paces that a stick holds: after the last piece no kerf is needed, and nothing nests. */
-  Rational room(Stock stock) {
+  public Rational room(Stock stock) {
     return pace(stock.stretch().usable());
   }
 

@@ -13,8 +13,10 @@ final class StockBound {
   /** Costs are looked at one by one: past this it is given up. */
   private static final long MOST_COSTS = 4_000_000;
 
+  private static final long[] GIVEN_UP = {};
+
   /** The most that sticks of at most each cost are worth; empty where it is given up. */
-  private final long[] worth;
+  private long[] worth;
 
   /**
    * Prepares the worth of each cost up to one.
@@ -22,11 +24,13 @@ final class StockBound {
    * @param values the most that a stick of each stock can be worth
    */
   StockBound(Instance instance, long[] values, long known, Effort effort) {
-    this.worth = new long[known > MOST_COSTS ? 0 : (int) known + 1];
+    this.worth = known > MOST_COSTS || effort.isStopped() ? GIVEN_UP : new long[(int) known + 1];
     for (int stock = 0; stock < values.length; stock++) {
       effort.spend(worth.length);
-      add(instance, stock, values[stock]);
+      add(instance, stock, values[stock], effort);
     }
+    // What is not worked out to the end proves nothing.
+    worth = effort.isStopped() ? GIVEN_UP : worth;
   }
 
   /** At the lengths themselves as prices: sticks must be as long together as all parts. */
@@ -56,7 +60,10 @@ final class StockBound {
   }
 
   /** With sticks of one more stock. */
-  private void add(Instance instance, int stock, long value) {
+  private void add(Instance instance, int stock, long value, Effort effort) {
+    if (effort.isStopped()) {
+      return;
+    }
     int cost = (int) Math.min(instance.costs[stock], worth.length);
     if (!instance.isLimited(stock)) {
       for (int sum = cost; sum < worth.length; sum++) {
@@ -66,12 +73,16 @@ final class StockBound {
       long more = value * instance.limits[stock];
       Arrays.setAll(worth, sum -> worth[sum] + more);
     } else {
-      addLimited(cost, value, instance.limits[stock]);
+      addLimited(cost, value, instance.limits[stock], effort);
     }
   }
 
-  private void addLimited(int cost, long value, int limit) {
+  private void addLimited(int cost, long value, int limit, Effort effort) {
     for (int stick = 0; stick < limit && (long) stick * cost < worth.length; stick++) {
+      effort.pass(worth.length);
+      if (effort.isStopped()) {
+        return;
+      }
       for (int sum = worth.length - 1; sum >= cost; sum--) {
         worth[sum] = Math.max(worth[sum], worth[sum - cost] + value);
       }

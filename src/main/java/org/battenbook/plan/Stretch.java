@@ -22,12 +22,12 @@ public record Stretch(Rational startsAt, Rational length, Rational firstTrim, Ra
   }
 
   /** Where the last part ends at the latest. */
-  Rational to() {
+  public Rational to() {
     return startsAt.plus(length).minus(lastTrim);
   }
 
   /** The length that parts and kerfs can take; not above zero where the trims leave nothing. */
-  Rational usable() {
+  public Rational usable() {
     return to().minus(from());
   }
 }

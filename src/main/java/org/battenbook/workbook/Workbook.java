@@ -64,7 +64,7 @@ public final class Workbook {
       throws Loader.Unreadable {
     Diagnostics found = new Diagnostics();
     FollowedFiles files = FollowedFiles.read(job, loader, found);
-    return DeepStack.call(() -> put(files, found, planning, OpenedRows.NONE_YET));
+    return DeepStack.call(() -> put(files, found, planning.ofOneReading(), OpenedRows.NONE_YET));
   }
 
   /**
@@ -76,7 +76,8 @@ public final class Workbook {
   static Workbook revised(Reading before, Map<String, String> texts) {
     Diagnostics found = new Diagnostics();
     FollowedFiles files = before.files().revised(texts, found);
-    return DeepStack.call(() -> put(files, found, before.planning(), before.opened()));
+    RowPlanner planning = before.planning().ofOneReading();
+    return DeepStack.call(() -> put(files, found, planning, before.opened()));
   }
 
   /**

@@ -4,24 +4,31 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.battenbook.planstore.PlanStore;
 
 /** One run of the command, and all that it told. */
 record CommandRun(int status, String out, String err) {
 
   /** Runs it in this process, by the same way in that the command has. */
   static CommandRun of(String... arguments) {
-    return of(false, arguments);
+    return of(PlanStore.NONE, arguments);
+  }
+
+  /** With plans that are kept from run to run. */
+  static CommandRun of(PlanStore plans, String... arguments) {
+    return of(false, plans, arguments);
   }
 
   /** On a terminal. */
   static CommandRun coloured(String... arguments) {
-    return of(true, arguments);
+    return of(true, PlanStore.NONE, arguments);
   }
 
-  private static CommandRun of(boolean coloured, String... arguments) {
+  private static CommandRun of(boolean coloured, PlanStore plans, String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
@@ -31,7 +38,7 @@ record CommandRun(int status, String out, String err) {
             StandardCharsets.UTF_8,
             coloured,
             coloured);
-    int status = Battenbook.run(terminal, arguments);
+    int status = Battenbook.run(new Surroundings(terminal, plans), arguments);
     return new CommandRun(
         status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
@@ -46,7 +53,9 @@ record CommandRun(int status, String out, String err) {
     command.add(System.getProperty("java.class.path"));
     command.add(Battenbook.class.getName());
     command.addAll(List.of(arguments));
-    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+    builder.environment().put("XDG_CACHE_HOME", Files.createTempDirectory("cache").toString());
+    Process process = builder.start();
     String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     return new CommandRun(process.waitFor(), "", told);
   }

@@ -185,6 +185,41 @@ class PlanRefusalTest {
                 + " give it one, or say how many are on hand.");
   }
 
+  private static final int[] PRIMES = {
+    1009, 1013, 1019, 1021, 1031, 1033, 1039, 1049, 1051, 1061, 1063, 1069, 1087, 1091, 1093, 1097,
+    1103, 1109, 1117, 1123, 1129, 1151, 1153, 1163, 1171, 1181, 1187, 1193, 1201, 1213, 1217, 1223,
+    1229, 1231, 1237, 1249, 1259, 1277, 1279, 1283
+  };
+
+  /** Parts of 20 in and a fraction that no other has. */
+  private static String unlike(String job, int count) {
+    StringBuilder rows = new StringBuilder(job).append("rows of parts\n  part | long\n");
+    for (int i = 0; i < count; i++) {
+      rows.append("  \"p%d\" | 20 1/%d in%n".formatted(i, PRIMES[i]));
+    }
+    return rows.toString();
+  }
+
+  @Test
+  void parts_of_unlike_fractions_are_refused_in_words_of_their_sizes() {
+    assertThat(broken(unlike(STICKS, 12)))
+        .containsExactly(
+            "rail: the lengths have no common step that is not too fine:"
+                + " round them to one, such as 1/1000.");
+    assertThat(broken(unlike(STICKS, 40)))
+        .containsExactly(
+            "rail: what its parts add up to has more than 100 digits:"
+                + " round their sizes up to a step, such as 1/64 in.");
+  }
+
+  @Test
+  void a_size_of_too_many_digits_is_refused_at_its_part() {
+    String fine = "= long + 1 in / 1%s7 / 1%s9".formatted("0".repeat(60), "0".repeat(60));
+    assertThat(broken(changed(STICKS, "= long", fine)))
+        .containsExactly(
+            "rail: a: its size has more than 100 digits: round it up to a step, such as 1/64 in.");
+  }
+
   @Test
   void two_plans_have_two_names() {
     String again =

@@ -15,7 +15,7 @@ import org.battenbook.number.Rational;
  * Checks a plan against its job, knowing nothing of how it was found: each stick is laid out anew
  * with rationals, parts and sticks are counted, and costs added up.
  */
-final class PlanCheck {
+public final class PlanCheck {
   private final StickJob job;
   private final StickPlan plan;
 
@@ -25,15 +25,20 @@ final class PlanCheck {
   }
 
   /** Fails where the plan is not what the job asks for; gives it back else. */
-  static StickPlan checked(StickJob job, StickPlan plan) {
+  public static StickPlan checked(StickJob job, StickPlan plan) {
+    canBeCut(job, plan);
+    new PlanCheck(job, plan).numberPatterns();
+    return plan;
+  }
+
+  /** Fails where it cannot be cut, or is not what the job asks for, however its sticks come. */
+  public static void canBeCut(StickJob job, StickPlan plan) {
     PlanCheck check = new PlanCheck(job, plan);
     plan.sticks().forEach(check::layOut);
     plan.sticks().forEach(check::keepApart);
     check.countDemands();
     check.countSticks();
-    check.numberPatterns();
     check.addCosts();
-    return plan;
   }
 
   /** Pieces one after the other, as close as they can lie, within what the trims leave. */

@@ -99,7 +99,7 @@ class SawStopsTest {
   @Test
   void a_tolerance_below_zero_is_refused() {
     assertThatThrownBy(() -> SawStops.of(List.of(), Rational.of(-1)))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(Refusal.class)
         .hasMessage("the tolerance of stops is below zero: correct it, or say 0");
   }
 }

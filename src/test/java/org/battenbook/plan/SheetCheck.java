@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * Checks a plan against its job, knowing nothing of how it was found: each sheet is cut anew with
  * rationals, cut after cut, and the panels that are left at the end must be its pieces and offcuts.
  */
-final class SheetCheck {
+public final class SheetCheck {
   private final SheetJob job;
   private final SheetPlan plan;
 
@@ -25,7 +25,7 @@ final class SheetCheck {
   }
 
   /** Fails where the plan is not what the job asks for; gives it back else. */
-  static SheetPlan checked(SheetJob job, SheetPlan plan) {
+  public static SheetPlan checked(SheetJob job, SheetPlan plan) {
     SheetCheck check = new SheetCheck(job, plan);
     plan.sheets().forEach(check::cut);
     check.countParts();

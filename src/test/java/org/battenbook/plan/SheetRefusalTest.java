@@ -14,7 +14,7 @@ class SheetRefusalTest {
   private static final Rational ONE = Rational.ONE;
 
   private static void refused(String message, ThrowingCallable job) {
-    assertThatThrownBy(job).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
+    assertThatThrownBy(job).isInstanceOf(Refusal.class).hasMessage(message);
   }
 
   private static SheetJob job(Rational side, int count, Rational kerf, OptionalInt stages) {

@@ -14,7 +14,7 @@ class StickRefusalTest {
   private static final Rational LESS = Rational.of(-1);
 
   private static void refused(String message, ThrowingCallable job) {
-    assertThatThrownBy(job).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
+    assertThatThrownBy(job).isInstanceOf(Refusal.class).hasMessage(message);
   }
 
   @Test

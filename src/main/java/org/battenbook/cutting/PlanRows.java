@@ -1,0 +1,20 @@
+package org.battenbook.cutting;
+
+import java.util.List;
+import org.battenbook.book.PlannedRows;
+
+/** The rows that come of a plan. */
+interface PlanRows<J, P> {
+  TotalRows totals();
+
+  /** The rows of all tables. */
+  List<PlannedRows> rows();
+
+  /**
+   * Adds the rows of one material.
+   *
+   * @param remarks those made before, and from now on those on its plan
+   * @throws NotPlannable if they cannot be written; then none are added
+   */
+  void add(Order<J, P> order, P planned, Remarks remarks) throws NotPlannable;
+}

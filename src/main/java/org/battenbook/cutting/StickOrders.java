@@ -1,0 +1,46 @@
+package org.battenbook.cutting;
+
+import java.util.Optional;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.evaluate.Results;
+import org.battenbook.number.Rational;
+import org.battenbook.plan.StickJob;
+import org.battenbook.plan.StickPlan;
+import org.battenbook.plan.StickPlanner;
+import org.battenbook.planstore.Request;
+
+/** Reads what a stick plan is to make of each material. */
+final class StickOrders extends OrderReader<StickJob, StickPlan> {
+  private final boolean mergesStops;
+
+  StickOrders(PlanStatement plan, Results results, boolean mergesStops) {
+    super(plan, results);
+    this.mergesStops = mergesStops;
+  }
+
+  @Override
+  Rational size(int part) throws NotPlannable {
+    return parts.number(part, "length", Rational.ZERO);
+  }
+
+  @Override
+  Optional<Request<StickJob, StickPlan>> request(Material material, Draft draft)
+      throws NotPlannable {
+    StickParts asked = new StickParts(parts, material, tolerance(), draft);
+    if (asked.isEmpty()) {
+      return Optional.empty();
+    }
+    StickJob job =
+        new StickJob(
+            asked.loose(),
+            asked.sets(),
+            new StickStock(stock, material).of(material, draft.remarks),
+            asked.rules());
+    return Optional.of(Request.of(job, settings.steps(StickPlanner.USUAL_STEPS)));
+  }
+
+  /** Within what stops are merged; not at all unless that is asked for. */
+  private Rational tolerance() throws NotPlannable {
+    return mergesStops ? settings.number("stops within", Rational.ZERO) : Rational.ZERO;
+  }
+}

@@ -1,0 +1,97 @@
+package org.battenbook.cutting;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.book.PlannedRows;
+import org.battenbook.plan.Demand;
+import org.battenbook.plan.MatchedSet;
+import org.battenbook.plan.SawStop;
+import org.battenbook.plan.Stick;
+import org.battenbook.plan.StickJob;
+import org.battenbook.plan.StickPlan;
+import org.battenbook.unit.Dimension;
+
+/** Writes sticks, stops and cuts as rows. */
+final class StickRows implements PlanRows<StickJob, StickPlan> {
+  private final TotalRows totals;
+  private final RowTexts sticks;
+  private final RowTexts stops;
+  private final RowTexts cuts;
+
+  StickRows(PlanStatement plan) {
+    this.totals = new TotalRows(plan, Dimension.LENGTH);
+    this.sticks = new RowTexts(plan.table("sticks"));
+    this.stops = new RowTexts(plan.table("stops"));
+    this.cuts = new RowTexts(plan.table("cuts"));
+  }
+
+  @Override
+  public TotalRows totals() {
+    return totals;
+  }
+
+  @Override
+  public List<PlannedRows> rows() {
+    return List.of(totals.rows(), sticks.rows(), stops.rows(), cuts.rows());
+  }
+
+  @Override
+  public void add(Order<StickJob, StickPlan> order, StickPlan planned, Remarks remarks) {
+    planned.tooLong().forEach(part -> remarks.tooLarge(called(order, part)));
+    planned.missing().forEach(part -> remarks.missing(called(order, part), part.count()));
+    totals.add(order, remarks, planned.proven(), planned.used(), planned.bound());
+    addSticks(order, planned);
+  }
+
+  private static String called(Order<?, ?> order, Demand asked) {
+    return asked instanceof MatchedSet
+        ? "the matched set " + asked.label()
+        : order.called(asked.label());
+  }
+
+  private void addSticks(Order<StickJob, StickPlan> order, StickPlan planned) {
+    Map<String, SawStop> stopOf = new HashMap<>();
+    order.stops().forEach(stop -> stop.parts().forEach(part -> stopOf.put(part.label(), stop)));
+    Map<SawStop, String> stopNames = addStops(order, planned, stopOf);
+    int number = 0;
+    for (Stick stick : planned.sticks()) {
+      String name = order.material() + ": " + ++number;
+      sticks.add(
+          RowTexts.text(name),
+          RowTexts.text(order.material()),
+          RowTexts.text(stick.stock().label()),
+          Integer.toString(stick.pattern()));
+      int at = 0;
+      for (Stick.Placed placed : stick.placed()) {
+        at++;
+        cuts.add(
+            RowTexts.numbered(name, at),
+            RowTexts.text(name),
+            Integer.toString(at),
+            stopNames.getOrDefault(stopOf.get(placed.part().label()), ""),
+            RowTexts.text(placed.part().label()),
+            RowTexts.yes(placed.turned()));
+      }
+    }
+  }
+
+  /** The names of the stops that are set, the longest first. */
+  private Map<SawStop, String> addStops(
+      Order<StickJob, StickPlan> order, StickPlan planned, Map<String, SawStop> stopOf) {
+    Set<SawStop> set = new HashSet<>();
+    planned.sticks().stream()
+        .flatMap(stick -> stick.placed().stream())
+        .forEach(placed -> set.add(stopOf.get(placed.part().label())));
+    Map<SawStop, String> names = new HashMap<>();
+    for (SawStop stop : order.stops().stream().filter(set::contains).toList()) {
+      String name = RowTexts.text(order.material() + ", stop " + (names.size() + 1));
+      names.put(stop, name);
+      stops.add(name, RowTexts.text(order.material()), RowTexts.text(stop.parts().get(0).label()));
+    }
+    return names;
+  }
+}
