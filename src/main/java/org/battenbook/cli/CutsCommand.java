@@ -83,7 +83,8 @@ final class CutsCommand extends JobCommand {
   private List<Keeping.Change> keep(Filled filled, List<FilledPlan> plans)
       throws NotKept, SafeFile.NotWritten, Loader.Unreadable {
     Keeping keeping = Keeping.of(filled, plans);
-    keeping.check(loader());
+    keeping.check(loader(), planning());
+    line.clear();
     RevisedFiles.write(keeping.texts());
     return keeping.changes();
   }

@@ -2,7 +2,6 @@ package org.battenbook.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
-import java.util.function.BiFunction;
 import org.battenbook.book.Loader;
 import org.battenbook.cutting.Planning;
 import org.battenbook.plan.PlanWatch;
@@ -11,6 +10,7 @@ import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -19,7 +19,9 @@ import picocli.CommandLine.Parameters;
 @Command(mixinStandardHelpOptions = true, versionProvider = Battenbook.Version.class)
 abstract class JobCommand implements Callable<Integer> {
   final Terminal terminal;
+  final ProgressLine line;
   private final PlanStore plans;
+  private @Nullable Planning planning;
 
   @Parameters(index = "0", paramLabel = "JOB", description = "The job's workbook, a .batten file.")
   String job = "";
@@ -31,14 +33,13 @@ abstract class JobCommand implements Callable<Integer> {
 
   JobCommand(Surroundings surroundings) {
     this.terminal = surroundings.terminal();
+    this.line = new ProgressLine(terminal);
     this.plans = surroundings.plans();
   }
 
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
-    ProgressLine line = new ProgressLine(terminal);
-    Planning planning = new Planning(mergesStops(), watches(line), plans, fresh);
-    Workbook workbook = Workbook.open(job, loader(), planning);
+    Workbook workbook = Workbook.open(job, loader(), planning());
     line.clear();
     Messages messages = new Messages(terminal);
     messages.tell(workbook.diagnostics());
@@ -57,10 +58,17 @@ abstract class JobCommand implements Callable<Integer> {
     return FolderLoader.of(job);
   }
 
-  private BiFunction<String, String, PlanWatch> watches(ProgressLine line) {
-    return (plan, material) ->
-        new PlanProgress(
-            terminal, line, System.in, System::nanoTime, DisplayText.safe(plan + ": " + material));
+  /** The one that plans all that the command reads. */
+  final Planning planning() {
+    Planning known =
+        planning == null ? new Planning(mergesStops(), this::watch, plans, fresh) : planning;
+    planning = known;
+    return known;
+  }
+
+  private PlanWatch watch(String plan, String material) {
+    return new PlanProgress(
+        terminal, line, System.in, System::nanoTime, DisplayText.safe(plan + ": " + material));
   }
 
   /** Whether near-equal stops of the saw are merged, where a plan says within what. */

@@ -11,6 +11,7 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Loader;
 import org.battenbook.book.PlanStatement.Source;
 import org.battenbook.book.Table;
+import org.battenbook.cutting.Planning;
 import org.battenbook.number.Rational;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.SourceText;
@@ -164,12 +165,13 @@ public final class Keeping {
    * be.
    *
    * @param loader that the job was read by
+   * @param planning that knows the plans which stay as they are
    * @throws NotKept where something in the workbook stands against the change
    */
-  public void check(Loader loader) throws NotKept {
+  public void check(Loader loader, Planning planning) throws NotKept {
     Workbook after;
     try {
-      after = Workbook.open(filled.file(), new RevisedTexts(loader, texts()));
+      after = Workbook.open(filled.file(), new RevisedTexts(loader, texts()), planning);
     } catch (Loader.Unreadable unreadable) {
       throw new NotKept(String.valueOf(unreadable.getMessage()));
     }

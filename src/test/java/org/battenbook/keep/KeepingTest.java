@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import org.battenbook.book.Loader;
+import org.battenbook.cutting.Planning;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.TextLoader;
 import org.junit.jupiter.api.Test;
@@ -107,7 +108,7 @@ class KeepingTest {
   /** The new texts by the names of their files. */
   private static Map<String, String> kept(TextLoader files) throws NotKept {
     Keeping keeping = keeping(files);
-    keeping.check(files);
+    keeping.check(files, new Planning());
     Map<String, String> texts = new LinkedHashMap<>();
     keeping.texts().forEach((source, text) -> texts.put(source.name(), text));
     return texts;
@@ -294,7 +295,7 @@ class KeepingTest {
             + "change on hand of rack \"first\" = 2 because \"one more was found\"\npage wood\n"
             + SLATS);
     Keeping keeping = keeping(files);
-    assertThatThrownBy(() -> keeping.check(files))
+    assertThatThrownBy(() -> keeping.check(files, new Planning()))
         .hasMessageContaining("is set at job.batten:3")
         .hasMessageContaining("change it there by hand, to 0");
   }
@@ -315,7 +316,7 @@ class KeepingTest {
         (path, from) -> {
           throw new Loader.Unreadable("no-such-file", "there is no file '%s'".formatted(path), "");
         };
-    assertThatThrownBy(() -> keeping.check(gone)).isInstanceOf(NotKept.class);
+    assertThatThrownBy(() -> keeping.check(gone, new Planning())).isInstanceOf(NotKept.class);
     assertThat(keeping.changes())
         .extracting(Keeping.Change::file)
         .containsOnly("job.batten")
