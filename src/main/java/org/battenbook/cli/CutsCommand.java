@@ -83,6 +83,7 @@ final class CutsCommand extends JobCommand {
   private List<Keeping.Change> keep(Filled filled, List<FilledPlan> plans)
       throws NotKept, SafeFile.NotWritten {
     Keeping keeping = Keeping.of(filled, plans);
+    line.clear();
     RevisedFiles.write(keeping.texts());
     return keeping.changes();
   }

@@ -2,7 +2,6 @@ package org.battenbook.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
-import java.util.function.BiFunction;
 import org.battenbook.book.Loader;
 import org.battenbook.cutting.Planning;
 import org.battenbook.plan.PlanWatch;
@@ -11,6 +10,7 @@ import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
 @Command(mixinStandardHelpOptions = true, versionProvider = Battenbook.Version.class)
 abstract class JobCommand implements Callable<Integer> {
   final Terminal terminal;
+  final ProgressLine line;
   private final PlanStore plans;
 
   @Parameters(index = "0", paramLabel = "JOB", description = "The job's workbook, a .batten file.")
@@ -31,14 +32,14 @@ abstract class JobCommand implements Callable<Integer> {
 
   JobCommand(Surroundings surroundings) {
     this.terminal = surroundings.terminal();
+    this.line = new ProgressLine(terminal);
     this.plans = surroundings.plans();
   }
 
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
     refuseChoices();
-    ProgressLine line = new ProgressLine(terminal);
-    Planning planning = new Planning(mergesStops(), watches(line), plans, fresh);
+    Planning planning = new Planning(mergesStops(), this::watch, plans, fresh);
     Workbook workbook = Workbook.open(job, loader(), planning);
     line.clear();
     Messages messages = new Messages(terminal);
@@ -65,10 +66,9 @@ abstract class JobCommand implements Callable<Integer> {
     return FolderLoader.of(job);
   }
 
-  private BiFunction<String, String, PlanWatch> watches(ProgressLine line) {
-    return (plan, material) ->
-        new PlanProgress(
-            terminal, line, System.in, System::nanoTime, DisplayText.safe(plan + ": " + material));
+  private PlanWatch watch(String plan, String material) {
+    return new PlanProgress(
+        terminal, line, System.in, System::nanoTime, DisplayText.safe(plan + ": " + material));
   }
 
   /** Whether near-equal stops of the saw are merged, where a plan says within what. */
