@@ -32,7 +32,7 @@ public record RowOpening(
   }
 
   /** What says how many rows there are, here or where the other's rows come from. */
-  List<Place> needs() {
+  public List<Place> needs() {
     return count != null ? List.of(count.upTo()) : from.rowsNeed();
   }
 

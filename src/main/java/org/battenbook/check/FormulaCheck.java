@@ -493,10 +493,6 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     if (where != null) {
       yesNo(where, "what stands after 'where'");
     }
-    Column key = table.keyColumn();
-    if (!table.rowsNeed().isEmpty() && key != null) {
-      checked.need(new Need(key, Need.Reach.WHOLE));
-    }
     Expression of = aggregate.of();
     Kind kind = of == null ? Kind.NUMBER : aggregated(aggregate, of);
     scope = around;
@@ -540,7 +536,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     checked.setFact(node, table);
     Column key = table.keyColumn();
     if (key != null) {
-      checked.need(new Need(key, Reach.WHOLE));
+      checked.need(new Need(key, Reach.ROWS));
     }
     return table;
   }

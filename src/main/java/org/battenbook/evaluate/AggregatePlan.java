@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.battenbook.book.Table;
 import org.battenbook.column.BitLane;
 import org.battenbook.column.Lane;
 import org.battenbook.column.NumberLane;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class AggregatePlan extends Plan {
   final AggregateFunction function;
+  final Table table;
   final Kind kind;
   final int rowCount;
   final @Nullable Plan of;
@@ -45,6 +47,7 @@ final class AggregatePlan extends Plan {
 
   AggregatePlan(
       Aggregate node,
+      Table table,
       Kind kind,
       Effort effort,
       @Nullable Plan of,
@@ -53,6 +56,7 @@ final class AggregatePlan extends Plan {
       boolean dependsOnRow) {
     super(node);
     this.function = node.function();
+    this.table = table;
     this.kind = kind;
     this.effort = effort;
     this.rowCount = Math.toIntExact(effort.each());
@@ -75,10 +79,13 @@ final class AggregatePlan extends Plan {
     if (!dependsOnRow && frame.watch == null) {
       return frame.reading.total(this);
     }
+    if (frame.watch != null) {
+      frame.watch.overRows(table);
+    }
     if (matching != null) {
       boolean watched = frame.watch != null;
       Groups groups = watched ? frame.reading.watchedGroups(this) : frame.reading.groups(this);
-      if (watched ? groups.areOfWords() : groups.areExact()) {
+      if (watched ? groups.areOfWords() && !groups.isBroken() : groups.areExact()) {
         Value key = matching.outer().run(frame.inner());
         return key.isKnown() ? groups.result(key, frame) : key;
       }
@@ -158,12 +165,26 @@ final class AggregatePlan extends Plan {
 
   /** Takes a row if it counts. */
   private void add(Frame inner, Aggregation aggregation) {
-    Value counts = where == null ? null : where.run(inner);
-    if (counts == null || (counts instanceof Value.YesNo yesNo && yesNo.yes())) {
-      aggregation.add(taken(inner));
-    } else if (!counts.isKnown()) {
-      aggregation.add(counts);
+    Watch watch = inner.watch;
+    if (watch == null) {
+      addIfCounts(inner, aggregation);
+    } else {
+      watch.rowBegins();
+      addIfCounts(inner, aggregation);
+      watch.rowEnds();
     }
+  }
+
+  private void addIfCounts(Frame inner, Aggregation aggregation) {
+    Value counts = where == null ? new Value.YesNo(true) : where.run(inner);
+    boolean isLeftOut = counts instanceof Value.YesNo yesNo && !yesNo.yes();
+    if (isLeftOut) {
+      return;
+    }
+    if (inner.watch != null) {
+      inner.watch.rowCounts();
+    }
+    aggregation.add(counts.isKnown() ? taken(inner) : counts);
   }
 
   /** What some rows come to, seen from a row around them. */
