@@ -6,6 +6,9 @@ import java.io.OutputStream;
 import java.util.List;
 import org.battenbook.bind.Spot;
 import org.battenbook.derive.Feeds;
+import org.battenbook.number.Rational;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Value;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FilledValue;
 
@@ -37,16 +40,35 @@ public final class FeedsAnswer {
     json.writeFieldName("value");
     new ValueJson(json).write(value);
     json.writeArrayFieldStart("feeds");
-    for (Feeds.Fed place : fed) {
-      for (int row : place.rows()) {
-        write(json, place, row);
-      }
+    for (Feeds.Fed one : fed) {
+      write(json, one);
     }
     json.writeEndArray();
     json.writeEndObject();
   }
 
-  private void write(JsonGenerator json, Feeds.Fed place, int row) throws IOException {
+  private void write(JsonGenerator json, Feeds.Fed one) throws IOException {
+    if (one instanceof Feeds.Fed.Rows rows) {
+      writeRows(json, rows);
+      return;
+    }
+    Feeds.Fed.Values place = (Feeds.Fed.Values) one;
+    for (int row : place.rows()) {
+      write(json, place, row);
+    }
+  }
+
+  private static void writeRows(JsonGenerator json, Feeds.Fed.Rows rows) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("place", rows.words());
+    json.writeBooleanField("direct", rows.isDirect());
+    json.writeFieldName("value");
+    Value count = new Value.Amount(Quantity.of(Rational.of(rows.table().rowCount())));
+    new ValueJson(json).write(rows.words(), rows.shown(), count, rows.opening(), rows.at().place());
+    json.writeEndObject();
+  }
+
+  private void write(JsonGenerator json, Feeds.Fed.Values place, int row) throws IOException {
     FilledValue value = filled.value(new Spot(place.place(), row));
     json.writeStartObject();
     json.writeStringField("place", value.words());

@@ -30,7 +30,7 @@ public final class WhyAnswer {
     json.writeStartObject();
     json.writeStringField("place", node.place());
     json.writeFieldName("value");
-    new ValueJson(json).write(filled.value(node.spot()));
+    writeValue(json, node);
     json.writeStringField("withValues", node.withValues());
     json.writeArrayFieldStart("from");
     for (Derivation from : node.from()) {
@@ -42,6 +42,16 @@ public final class WhyAnswer {
     writeOverride(json, node.override());
     writeRounding(json, node.rounding());
     json.writeEndObject();
+  }
+
+  private void writeValue(JsonGenerator json, Derivation node) throws IOException {
+    switch (node.how()) {
+      case INHERITED, ROWS ->
+          new ValueJson(json)
+              .write(node.place(), node.shown(), node.value(), node.formula(), node.at().place());
+      case WORKED_OUT, GIVEN, OPENED, DEFAULT, MISSING ->
+          new ValueJson(json).write(filled.value(node.spot()));
+    }
   }
 
   /** Where {@code from} does not list everything, it says so. */

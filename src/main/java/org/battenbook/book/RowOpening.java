@@ -1,5 +1,7 @@
 package org.battenbook.book;
 
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import org.battenbook.source.Span;
@@ -29,6 +31,13 @@ public record RowOpening(
 
   public RowOpening {
     cells = Map.copyOf(cells);
+  }
+
+  /** What says how many rows there are, here or where the other's rows come from. */
+  public Set<Place> needs() {
+    Set<Place> needs = new LinkedHashSet<>();
+    addNeeds(needs, new HashSet<>());
+    return needs;
   }
 
   /** Adds what says how many rows there are, here or where the other's rows come from. */

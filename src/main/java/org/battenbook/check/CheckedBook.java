@@ -170,6 +170,16 @@ public final class CheckedBook {
         : spot.place().layer().span();
   }
 
+  /** Where the value of a spot stood before a change: in its cell, or in a layer of its place. */
+  public Span replaced(Spot spot, int layer) {
+    CheckedPlace checked = place(spot.place());
+    boolean written = checked.cells().value(spot.row()) != null;
+    Span ofPlace = spot.place().layers().get(layer).span();
+    return written && spot.place() instanceof Column column
+        ? AsWritten.cell(checked, column, spot.row()).orElse(ofPlace)
+        : ofPlace;
+  }
+
   /** Whether a spot stays empty: its row is opened from another table than its column speaks of. */
   public boolean staysEmpty(Spot spot) {
     return spot.place() instanceof Column column

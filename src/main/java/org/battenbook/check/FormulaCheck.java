@@ -516,9 +516,6 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     if (where != null) {
       yesNo(where, "what stands after 'where'");
     }
-    if (!table.rowsNeed().isEmpty()) {
-      checked.need(new Need(table.keyColumn(), Need.Reach.WHOLE));
-    }
     Expression of = aggregate.of();
     Kind kind = of == null ? Kind.NUMBER : aggregated(aggregate, of);
     scope = around;
@@ -560,7 +557,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       return null;
     }
     checked.setFact(node, table);
-    checked.need(new Need(table.keyColumn(), Reach.WHOLE));
+    checked.need(new Need(table.keyColumn(), Reach.ROWS));
     return table;
   }
 

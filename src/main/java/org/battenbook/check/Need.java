@@ -17,6 +17,8 @@ public record Need(Place place, Reach reach) {
     /** The same row of a column. */
     SAME_ROW,
     /** The row before. */
-    ROW_ABOVE
+    ROW_ABOVE,
+    /** Which rows there are in the table of a key column, and none of their values. */
+    ROWS
   }
 }

@@ -44,6 +44,14 @@ final class FeedsReport {
   }
 
   private void print(Feeds.Fed fed) {
+    if (fed instanceof Feeds.Fed.Rows rows) {
+      line(rows.words() + " = " + rows.shown().text());
+    } else {
+      print((Feeds.Fed.Values) fed);
+    }
+  }
+
+  private void print(Feeds.Fed.Values fed) {
     if (fed.place() instanceof Column column && fed.rows().size() > MOST_ROWS) {
       line(fed.place().words() + ", in %s".formatted(rows(column, fed.rows())));
     } else {

@@ -61,7 +61,8 @@ final class WhyReport {
       cut |= print(part, indent + STEP, depth - 1);
     }
     if (node.rowsLeftOut() > 0) {
-      aside(indent + STEP, "and %s more rows alike".formatted(node.rowsLeftOut()));
+      String what = node.how() == How.ROWS ? "values" : "rows";
+      aside(indent + STEP, "and %s more %s alike".formatted(node.rowsLeftOut(), what));
     }
     return cut;
   }
@@ -88,11 +89,16 @@ final class WhyReport {
           case OPENED -> ", opened";
           case DEFAULT -> ", where the row leaves it open";
           case MISSING -> ", still to be filled in";
+          case INHERITED, ROWS -> "";
         };
     return node.at().place() + how + (node.isRepeated() ? ", told above" : "");
   }
 
   private void formula(Derivation node, String indent) {
+    if (node.how() == How.ROWS) {
+      opening(node, indent);
+      return;
+    }
     boolean isLiteral = node.from().isEmpty() && node.how() != How.WORKED_OUT;
     if (node.formula().isEmpty() || isLiteral || node.isRepeated()) {
       return;
@@ -101,6 +107,12 @@ final class WhyReport {
     boolean isPlain = node.withValues().equals(node.shown().text());
     if (!node.withValues().isEmpty() && !isPlain && !node.withValues().equals(node.formula())) {
       line(indent, "= " + node.withValues());
+    }
+  }
+
+  private void opening(Derivation node, String indent) {
+    if (!node.formula().isEmpty() && !node.isRepeated()) {
+      line(indent, node.formula());
     }
   }
 

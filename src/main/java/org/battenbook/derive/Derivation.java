@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where one value came from.
  *
+ * @param spot the value's own; of an inherited value that which the change set, of a table's rows
+ *     their names'
  * @param place as people say it
  * @param shown the value as people read it
  * @param formula as written; empty for a value that was written into a row or is missing
@@ -20,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param from what it was worked out from
  * @param isRepeated whether it is told of earlier in the same derivation, so that {@code from} is
  *     left out here
- * @param rowsLeftOut how many further rows a total goes over, beyond those in {@code from}
+ * @param rowsLeftOut how many further rows a total goes over, or further values decide which rows
+ *     there are, beyond those in {@code from}
  */
 public record Derivation(
     Spot spot,
@@ -54,7 +57,11 @@ public record Derivation(
     /** The row leaves it open, and the column has a formula for that. */
     DEFAULT,
     /** It is to be given and is not. */
-    MISSING
+    MISSING,
+    /** What a change reads: the value that its place had before. */
+    INHERITED,
+    /** Which rows a table has; the value says how many. */
+    ROWS
   }
 
   /**

@@ -3,21 +3,26 @@ package org.battenbook.derive;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Line;
 import org.battenbook.book.Place;
+import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.derive.Derivation.How;
+import org.battenbook.evaluate.ReadLog;
 import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.Trace;
+import org.battenbook.number.Rational;
 import org.battenbook.syntax.Apply;
 import org.battenbook.syntax.Change;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
+import org.battenbook.syntax.Quoted;
 import org.battenbook.unit.Dimension;
 import org.battenbook.unit.Quantity;
 import org.battenbook.unit.Shown;
@@ -31,6 +36,7 @@ public final class Why {
   private final Results results;
   private final CheckedBook book;
   private final Set<Spot> told = new HashSet<>();
+  private final Set<Table> toldRows = new HashSet<>();
 
   private Why(Results results) {
     this.results = results;
@@ -44,24 +50,134 @@ public final class Why {
 
   /** How one value came about, without what it was worked out from. */
   public static Derivation step(Results results, Spot spot) {
-    return new Why(results).told(spot, Trace.of(results, spot), List.of(), false, 0);
+    return new Why(results).told(spot, Trace.of(results, spot), NOTHING);
   }
+
+  /** As people say the rows of a table. */
+  static String rowsOf(Table table) {
+    return "rows of " + table;
+  }
+
+  /** How many rows a table has, in words. */
+  static String rowCount(Table table) {
+    return table.rowCount() == 1 ? "1 row" : table.rowCount() + " rows";
+  }
+
+  /** Whether a plan wrote the value of a spot. */
+  static boolean isPlanned(CheckedBook book, Spot spot) {
+    return spot.place() instanceof Column column
+        && column.table().plan() != null
+        && book.place(column).cells().value(spot.row()) != null;
+  }
+
+  /** What a value was worked out from; nothing of it where that is told of elsewhere. */
+  private record Parts(List<Derivation> from, boolean isRepeated, int leftOut) {}
+
+  private static final Parts NOTHING = new Parts(List.of(), false, 0);
 
   private Derivation derive(Spot spot) {
     boolean repeated = !told.add(spot);
-    Trace trace = Trace.of(results, spot);
-    Reads reads = trace == null ? null : Reads.of(results, trace, spot.row());
-    List<Derivation> from = new ArrayList<>();
-    if (reads != null && !repeated) {
-      reads.spots().forEach(read -> from.add(derive(read)));
-    }
-    boolean elsewhere = repeated && reads != null && !reads.spots().isEmpty();
-    int leftOut = reads == null || repeated ? 0 : reads.rowsLeftOut();
-    return told(spot, trace, from, elsewhere, leftOut);
+    Trace trace = Trace.reading(results, spot);
+    return told(spot, trace, repeated ? repeated(spot, trace) : parts(spot, trace));
   }
 
-  private Derivation told(
-      Spot spot, @Nullable Trace trace, List<Derivation> from, boolean elsewhere, int leftOut) {
+  private Parts repeated(Spot spot, @Nullable Trace trace) {
+    boolean hasParts = trace == null ? isPlanned(book, spot) : !isEmpty(trace.reads());
+    return new Parts(List.of(), hasParts, 0);
+  }
+
+  private static boolean isEmpty(ReadLog reads) {
+    return reads.told().isEmpty() && reads.tables().isEmpty() && !reads.readsInherited();
+  }
+
+  private Parts parts(Spot spot, @Nullable Trace trace) {
+    if (trace != null) {
+      return parts(spot, trace, inheritedLayer(spot));
+    }
+    return spot.place() instanceof Column column && isPlanned(book, spot)
+        ? new Parts(List.of(rows(column.table())), false, 0)
+        : NOTHING;
+  }
+
+  /**
+   * What a formula of a spot read.
+   *
+   * @param inherited the layer that its own name means
+   */
+  private Parts parts(Spot spot, Trace trace, int inherited) {
+    List<Derivation> from = new ArrayList<>();
+    if (trace.reads().readsInherited()) {
+      from.add(inherited(spot, inherited));
+    }
+    trace.reads().told().forEach(read -> from.add(derive(read)));
+    trace.reads().tables().forEach(table -> from.add(rows(table)));
+    return new Parts(from, false, trace.reads().rowsLeftOut());
+  }
+
+  /** The layer that a change read by its own name: in a cell's, that of the column's formula. */
+  private int inheritedLayer(Spot spot) {
+    int last = spot.place().layers().size() - 1;
+    return book.place(spot.place()).cells().formulas().containsKey(spot.row()) ? last : last - 1;
+  }
+
+  /** The value that a place had before a change, and what that was worked out from. */
+  private Derivation inherited(Spot spot, int layer) {
+    CheckedPlace checked = book.place(spot.place());
+    Value written = checked.cells().value(spot.row());
+    Trace trace = written == null ? Trace.ofLayer(results, spot, layer) : null;
+    Value value = written;
+    if (value == null) {
+      value = trace == null ? new Value.Waiting(book.words(spot), false) : trace.value();
+    }
+    Layer before = spot.place().layers().get(layer);
+    Parts parts = trace == null ? NOTHING : parts(spot, trace, layer - 1);
+    return new Derivation(
+        spot,
+        book.words(spot) + ", inherited",
+        value,
+        ShownValue.of(value, checked.form()),
+        trace == null ? "" : trace.formula().formula().text(),
+        trace == null ? "" : WithValues.of(book, results, trace, spot.row()),
+        How.INHERITED,
+        book.replaced(spot, layer),
+        before.note(),
+        parts.from(),
+        false,
+        parts.leftOut(),
+        written == null ? changed(spot.place(), layer) : null,
+        null,
+        trace == null ? null : rounding(trace, spot));
+  }
+
+  /** Which rows a table has, and what says so. */
+  private Derivation rows(Table table) {
+    boolean repeated = !toldRows.add(table);
+    RowSources sources = RowSources.of(table);
+    List<Derivation> from = new ArrayList<>();
+    List<Spot> spots = sources.spots();
+    if (!repeated) {
+      sources.tables().forEach(opening -> from.add(rows(opening)));
+      spots.stream().limit(ReadLog.MOST_ROWS).forEach(spot -> from.add(derive(spot)));
+    }
+    return new Derivation(
+        new Spot(Objects.requireNonNull(table.keyColumn()), 0),
+        rowsOf(table),
+        new Value.Amount(Quantity.of(Rational.of(table.rowCount()))),
+        new Shown(rowCount(table), false),
+        sources.words(),
+        "",
+        How.ROWS,
+        sources.at(),
+        "",
+        from,
+        repeated && sources.areAny(),
+        repeated ? 0 : Math.max(0, spots.size() - ReadLog.MOST_ROWS),
+        null,
+        null,
+        null);
+  }
+
+  private Derivation told(Spot spot, @Nullable Trace trace, Parts parts) {
     Formula formula = trace == null ? null : trace.formula().formula();
     Value value = results.value(spot);
     return new Derivation(
@@ -74,9 +190,9 @@ public final class Why {
         how(spot, trace),
         book.origin(spot),
         note(spot),
-        from,
-        elsewhere,
-        leftOut,
+        parts.from(),
+        parts.isRepeated(),
+        parts.leftOut(),
         changed(spot),
         override(spot),
         trace == null ? null : rounding(trace, spot));
@@ -109,19 +225,24 @@ public final class Why {
   private Derivation.@Nullable Changed changed(Spot spot) {
     Place place = spot.place();
     Change cell = book.place(place).cells().changes().get(spot.row());
-    List<Layer> layers = place.layers();
+    int last = place.layers().size() - 1;
     if (cell != null) {
       return new Derivation.Changed(
-          inheritedCell(spot), layers.get(layers.size() - 1).span(), cell.because().text());
+          inheritedCell(spot), book.replaced(spot, last), cell.because().text());
     }
-    Layer nearest = place.layer();
-    if (nearest.because() == null || book.place(place).cells().value(spot.row()) != null) {
+    return book.place(place).cells().isFilled(spot.row()) ? null : changed(place, last);
+  }
+
+  /** The change that a layer is; absent where it is none, or is of a place that this is beside. */
+  private static Derivation.@Nullable Changed changed(Place place, int layer) {
+    Quoted because = place.layers().get(layer).because();
+    if (because == null || layer == 0) {
       return null;
     }
-    Layer replaced = layers.get(layers.size() - 2);
+    Layer replaced = place.layers().get(layer - 1);
     Formula formula = replaced.formula();
     return new Derivation.Changed(
-        formula == null ? "" : formula.text(), replaced.span(), nearest.because().text());
+        formula == null ? "" : formula.text(), replaced.span(), because.text());
   }
 
   private String inheritedCell(Spot spot) {

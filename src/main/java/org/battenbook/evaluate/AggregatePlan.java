@@ -79,6 +79,9 @@ final class AggregatePlan extends Plan {
     if (!dependsOnRow && frame.watch == null) {
       return frame.reading.total(this);
     }
+    if (frame.watch != null) {
+      frame.watch.overRows(table);
+    }
     Value missing = frame.reading.missingRows(table);
     if (missing != null) {
       return missing;
@@ -86,7 +89,7 @@ final class AggregatePlan extends Plan {
     if (matching != null) {
       boolean watched = frame.watch != null;
       Groups groups = watched ? frame.reading.watchedGroups(this) : frame.reading.groups(this);
-      if (watched ? groups.areOfWords() : groups.areExact()) {
+      if (watched ? groups.areOfWords() && !groups.isBroken() : groups.areExact()) {
         Value key = matching.outer().run(frame.inner());
         return key.isKnown() ? groups.result(key, frame) : key;
       }
@@ -166,12 +169,26 @@ final class AggregatePlan extends Plan {
 
   /** Takes a row if it counts. */
   private void add(Frame inner, Aggregation aggregation) {
-    Value counts = where == null ? null : where.run(inner);
-    if (counts == null || (counts instanceof Value.YesNo yesNo && yesNo.yes())) {
-      aggregation.add(taken(inner));
-    } else if (!counts.isKnown()) {
-      aggregation.add(counts);
+    Watch watch = inner.watch;
+    if (watch == null) {
+      addIfCounts(inner, aggregation);
+    } else {
+      watch.rowBegins();
+      addIfCounts(inner, aggregation);
+      watch.rowEnds();
     }
+  }
+
+  private void addIfCounts(Frame inner, Aggregation aggregation) {
+    Value counts = where == null ? new Value.YesNo(true) : where.run(inner);
+    boolean isLeftOut = counts instanceof Value.YesNo yesNo && !yesNo.yes();
+    if (isLeftOut) {
+      return;
+    }
+    if (inner.watch != null) {
+      inner.watch.rowCounts();
+    }
+    aggregation.add(counts.isKnown() ? taken(inner) : counts);
   }
 
   /** What some rows come to, seen from a row around them. */

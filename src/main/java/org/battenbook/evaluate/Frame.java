@@ -1,7 +1,7 @@
 package org.battenbook.evaluate;
 
 import java.util.List;
-import org.battenbook.operation.Operation;
+import org.battenbook.bind.Spot;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
@@ -20,22 +20,8 @@ final class Frame {
   /** Where each node's value is kept, by its id, when a derivation asks for it. */
   final @Nullable Value @Nullable [] slots;
 
-  /** Is shown every operation that is done, in functions and aggregates too, when one asks. */
+  /** Looks on; absent where nobody asks. */
   final @Nullable Watch watch;
-
-  /** Looks on while a plan runs. */
-  interface Watch {
-    void applied(Operation operation, List<Value> operands);
-  }
-
-  Frame(
-      Reading reading,
-      int row,
-      @Nullable Frame outer,
-      List<Value> arguments,
-      @Nullable Value @Nullable [] slots) {
-    this(reading, row, outer, arguments, slots, null);
-  }
 
   private Frame(
       Reading reading,
@@ -53,11 +39,16 @@ final class Frame {
   }
 
   static Frame atRow(Reading reading, int row) {
-    return new Frame(reading, row, null, List.of(), null);
+    return watched(reading, row, null);
   }
 
-  static Frame watched(Reading reading, int row, Watch watch) {
+  static Frame watched(Reading reading, int row, @Nullable Watch watch) {
     return new Frame(reading, row, null, List.of(), null, watch);
+  }
+
+  /** A frame that keeps the value of each node. */
+  static Frame traced(Reading reading, int row, @Nullable Value[] slots, @Nullable Watch watch) {
+    return new Frame(reading, row, null, List.of(), slots, watch);
   }
 
   /** The frame of an aggregate's rows; they keep no slots, there are too many of them. */
@@ -68,5 +59,17 @@ final class Frame {
   /** The frame of a function's formula. */
   Frame calling(List<Value> values) {
     return new Frame(reading, row, outer, values, null, watch);
+  }
+
+  /** The frame of the formula that a change replaced: its nodes have slots of their own. */
+  Frame replaced() {
+    return calling(arguments);
+  }
+
+  /** Tells who watches of a value that is read. */
+  void tellRead(Slot slot, int readRow, boolean isAround) {
+    if (watch != null) {
+      watch.read(new Spot(slot.place(), readRow), isAround);
+    }
   }
 }

@@ -62,6 +62,11 @@ final class Groups {
     return exact;
   }
 
+  /** Whether the key of a row is not known. */
+  boolean isBroken() {
+    return broken != null;
+  }
+
   /** What the rows of a key come to, seen from a row around them. */
   Value result(Value key, Frame frame) {
     if (broken != null) {

@@ -26,6 +26,13 @@ final class InheritedPlan extends Plan {
     if (replaced == null) {
       return new Value.Waiting(slot.words(frame.row), false);
     }
-    return replaced.run(new Frame(frame.reading, frame.row, frame.outer, frame.arguments, null));
+    Watch watch = frame.watch;
+    if (watch == null) {
+      return replaced.run(frame.replaced());
+    }
+    watch.inheritedBegins();
+    Value value = replaced.run(frame.replaced());
+    watch.inheritedEnds();
+    return value;
   }
 }

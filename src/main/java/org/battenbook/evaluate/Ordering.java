@@ -84,7 +84,7 @@ final class Ordering {
       return new Stage(List.of(slots.of(component.get(0))), false);
     }
     Set<Place> inOrder = new LinkedHashSet<>(component);
-    Graph<Place> withoutAbove = graph(inOrder, Set.of(Reach.WHOLE, Reach.SAME_ROW));
+    Graph<Place> withoutAbove = graph(inOrder, Set.of(Reach.WHOLE, Reach.SAME_ROW, Reach.ROWS));
     var circle = withoutAbove.circle(inOrder);
     if (circle.isPresent()) {
       report(circle.get());

@@ -55,6 +55,11 @@ final class PlacePlan {
     return formula;
   }
 
+  /** The plan of the formula that stands in a row's own cell; absent where none does. */
+  @Nullable Plan ownFormula(int row) {
+    return cellFormulas.get(row);
+  }
+
   /** The value in one row (0 for a line): the row's own, or the formula's. */
   Value value(Frame frame) {
     Plan own = cellFormulas.get(frame.row);

@@ -28,6 +28,11 @@ abstract class Plan {
 
   abstract Value evaluate(Frame frame);
 
+  /** Whether what it reads is none of the row that a total or a selection goes through. */
+  boolean isAround() {
+    return false;
+  }
+
   /** The plans it runs. */
   abstract List<Plan> parts();
 }

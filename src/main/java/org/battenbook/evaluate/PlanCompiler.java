@@ -293,13 +293,13 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
       return null;
     }
     boolean decides =
-        first == aggregate.where() && (aggregate.of() == null || !readsOuter(aggregate.of()));
+        first == aggregate.where() && (aggregate.of() == null || !readsAround(aggregate.of()));
     Expression left = equality.children().get(0);
     Expression right = equality.children().get(1);
-    if (readsOnlyOuter(right) && !readsOuter(left)) {
+    if (readsOnlyOuter(right) && !readsAround(left)) {
       return new AggregatePlan.Matching(plan(left), plan(right), decides);
     }
-    if (readsOnlyOuter(left) && !readsOuter(right)) {
+    if (readsOnlyOuter(left) && !readsAround(right)) {
       return new AggregatePlan.Matching(plan(right), plan(left), decides);
     }
     return null;
@@ -308,16 +308,20 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   /** Whether it reads the row around it; inside a function it may, through the arguments. */
   private boolean dependsOnRow(Expression node) {
     boolean argument = !formula.scope().parameters().isEmpty();
-    return argument || readsOuter(node);
+    return argument || readsAround(node);
   }
 
   private static boolean readsOnlyOuter(Expression node) {
     return node instanceof Reference reference && reference.root() == Root.THIS;
   }
 
-  private static boolean readsOuter(Expression node) {
-    boolean outer = node instanceof Reference reference && reference.root() == Root.THIS;
-    return outer || node.children().stream().anyMatch(PlanCompiler::readsOuter);
+  /** Whether it reads the row around an aggregate, or an argument of the function around it. */
+  private boolean readsAround(Expression node) {
+    boolean around =
+        node instanceof Reference reference
+            && (reference.root() == Root.THIS
+                || formula.path(reference).target() instanceof Target.Parameter);
+    return around || node.children().stream().anyMatch(this::readsAround);
   }
 
   @Override

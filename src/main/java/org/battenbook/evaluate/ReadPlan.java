@@ -30,9 +30,14 @@ final class ReadPlan extends Plan {
   }
 
   @Override
+  boolean isAround() {
+    return from == From.LINE || from == From.OUTER_ROW;
+  }
+
+  @Override
   Value evaluate(Frame frame) {
     return switch (from) {
-      case LINE -> slot.read(frame.reading.line(slot.number()), 0);
+      case LINE -> line(frame);
       case SAME_ROW -> cell(frame, frame.row);
       case ROW_ABOVE ->
           frame.row == 0
@@ -44,7 +49,13 @@ final class ReadPlan extends Plan {
     };
   }
 
+  private Value line(Frame frame) {
+    frame.tellRead(slot, 0, true);
+    return slot.read(frame.reading.line(slot.number()), 0);
+  }
+
   private Value cell(Frame frame, int row) {
+    frame.tellRead(slot, row, isAround());
     return slot.read(frame.reading.cell(slot.number(), row), row);
   }
 }

@@ -186,13 +186,13 @@ public final class Refill {
 
   /** The chunks that read changed chunks; a row above may stand in the chunk before. */
   private static void addReaders(Reach reach, BitSet read, int chunkCount, BitSet dirty) {
-    if (reach == Reach.WHOLE) {
-      dirty.set(0, chunkCount);
-      return;
-    }
-    dirty.or(read);
-    if (reach == Reach.ROW_ABOVE) {
-      read.stream().map(chunk -> chunk + 1).filter(c -> c < chunkCount).forEach(dirty::set);
+    switch (reach) {
+      case WHOLE, ROWS -> dirty.set(0, chunkCount);
+      case SAME_ROW -> dirty.or(read);
+      case ROW_ABOVE -> {
+        dirty.or(read);
+        read.stream().map(chunk -> chunk + 1).filter(c -> c < chunkCount).forEach(dirty::set);
+      }
     }
   }
 }

@@ -45,15 +45,26 @@ final class SelectionPlan extends Plan {
     if (effort.isTooMuch()) {
       return effort.fault();
     }
+    if (frame.watch != null) {
+      frame.watch.overRows(table);
+    }
     Value missing = frame.reading.missingRows(table);
     if (missing != null) {
       return missing;
     }
     Frame inner = frame.inner();
+    Value chosen = choose(inner);
+    if (chosen instanceof Value.Row row) {
+      tellChosen(inner, row.row());
+    }
+    return chosen;
+  }
+
+  private Value choose(Frame inner) {
     List<Integer> fitting = new ArrayList<>();
     for (int row = 0; row < table.rowCount(); row++) {
       inner.row = row;
-      Value fits = where == null ? new Value.YesNo(true) : where.run(inner);
+      Value fits = where == null ? new Value.YesNo(true) : passing(where, inner);
       if (!fits.isKnown()) {
         return fits;
       }
@@ -66,6 +77,32 @@ final class SelectionPlan extends Plan {
           "no-row-fits", "no row of '%s' fits: add one, or ask for less".formatted(table));
     }
     return by == null ? only(fitting) : best(fitting, by, inner);
+  }
+
+  /** Works out what a row compares; unless that is not known, the row is only passed. */
+  private static Value passing(Plan compared, Frame inner) {
+    Watch watch = inner.watch;
+    if (watch == null) {
+      return compared.run(inner);
+    }
+    watch.rowBegins();
+    Value value = compared.run(inner);
+    if (!value.isKnown()) {
+      watch.rowCounts();
+    }
+    watch.rowEnds();
+    return value;
+  }
+
+  /** Lets who watches see what the chosen row compares. */
+  private void tellChosen(Frame inner, int row) {
+    if (inner.watch != null) {
+      inner.row = row;
+      inner.watch.rowBegins();
+      inner.watch.rowCounts();
+      parts().forEach(part -> part.run(inner));
+      inner.watch.rowEnds();
+    }
   }
 
   private Value only(List<Integer> fitting) {
@@ -84,7 +121,7 @@ final class SelectionPlan extends Plan {
     Value best = null;
     for (int row : fitting) {
       inner.row = row;
-      Value value = by.run(inner);
+      Value value = passing(by, inner);
       if (!value.isKnown()) {
         return value;
       }

@@ -21,10 +21,18 @@ final class ThroughPlan extends Plan {
   }
 
   @Override
+  boolean isAround() {
+    return row.isAround();
+  }
+
+  @Override
   Value evaluate(Frame frame) {
     Value at = row.run(frame);
-    return at instanceof Value.Row found
-        ? column.read(frame.reading.cell(column.number(), found.row()), found.row())
-        : at;
+    return at instanceof Value.Row found ? read(frame, found.row()) : at;
+  }
+
+  private Value read(Frame frame, int led) {
+    frame.tellRead(column, led, isAround());
+    return column.read(frame.reading.cell(column.number(), led), led);
   }
 }

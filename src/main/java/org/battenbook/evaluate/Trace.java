@@ -18,16 +18,29 @@ import org.jspecify.annotations.Nullable;
 public final class Trace {
   private final CheckedFormula formula;
   private final @Nullable Value[] slots;
+  private final ReadLog reads;
 
-  private Trace(CheckedFormula formula, @Nullable Value[] slots) {
+  private Trace(CheckedFormula formula, @Nullable Value[] slots, ReadLog reads) {
     this.formula = formula;
     this.slots = slots;
+    this.reads = reads;
   }
 
   /** The formula that decides a spot, run again; absent where a written value or nothing does. */
   public static @Nullable Trace of(Results results, Spot spot) {
+    return of(results, spot, null);
+  }
+
+  /** The same, with what it {@link #reads}. */
+  public static @Nullable Trace reading(Results results, Spot spot) {
+    return of(results, spot, new ReadLog());
+  }
+
+  private static @Nullable Trace of(Results results, Spot spot, @Nullable ReadLog log) {
     CheckedFormula formula = formula(results, spot);
-    return formula == null ? null : run(results, formula, spot.row());
+    return formula == null
+        ? null
+        : run(results, formula, plan(results, spot, formula), spot.row(), log);
   }
 
   private static @Nullable CheckedFormula formula(Results results, Spot spot) {
@@ -39,23 +52,37 @@ public final class Trace {
     return own == null ? checked.formula() : own;
   }
 
+  /** The formula of a cell has a plan of its own: its own name means what the cell had before. */
+  private static Plan plan(Results results, Spot spot, CheckedFormula formula) {
+    Plan own = results.program().plan(spot.place()).ownFormula(spot.row());
+    return own == null ? results.program().compile(formula) : own;
+  }
+
+  /** The formula of a layer of a spot's place, with what it reads; absent where it has none. */
+  public static @Nullable Trace ofLayer(Results results, Spot spot, int layer) {
+    CheckedFormula formula =
+        results.program().book().place(spot.place()).layers().get(layer).formula();
+    return formula == null
+        ? null
+        : run(results, formula, results.program().compile(formula), spot.row(), new ReadLog());
+  }
+
   /** What the column's formula gives in a row whose cell was filled in by hand. */
   public static @Nullable Value withoutCell(Results results, Spot spot) {
     CheckedFormula formula = results.program().book().place(spot.place()).formula();
-    Trace trace = formula == null ? null : run(results, formula, spot.row());
-    return trace == null ? null : trace.value(trace.formula.expression());
+    return formula == null ? null : of(results, formula, spot.row()).value();
   }
 
   /** A formula run for a row, counted from 0. */
   public static Trace of(Results results, CheckedFormula formula, int row) {
-    return run(results, formula, row);
+    return run(results, formula, results.program().compile(formula), row, null);
   }
 
-  private static Trace run(Results results, CheckedFormula formula, int row) {
+  private static Trace run(
+      Results results, CheckedFormula formula, Plan plan, int row, @Nullable ReadLog log) {
     @Nullable Value[] slots = new @Nullable Value[formula.formula().nodeCount()];
-    Frame frame = new Frame(results, row, null, List.of(), slots);
-    results.program().compile(formula).run(frame);
-    return new Trace(formula, slots);
+    plan.run(Frame.traced(results, row, slots, log));
+    return new Trace(formula, slots, log == null ? new ReadLog() : log);
   }
 
   /**
@@ -81,8 +108,14 @@ public final class Trace {
     CheckedFormula formula = formula(results, spot);
     boolean[] failed = {false};
     if (formula != null) {
-      Frame.Watch watch = (operation, operands) -> failed[0] |= !holds.test(operation, operands);
-      results.program().compile(formula).run(Frame.watched(results, spot.row(), watch));
+      Watch watch =
+          new Watch() {
+            @Override
+            public void applied(Operation operation, List<Value> operands) {
+              failed[0] |= !holds.test(operation, operands);
+            }
+          };
+      plan(results, spot, formula).run(Frame.watched(results, spot.row(), watch));
     }
     return !failed[0];
   }
@@ -90,6 +123,11 @@ public final class Trace {
   /** The value of the whole. */
   public Value value() {
     return Objects.requireNonNull(value(formula.expression()));
+  }
+
+  /** What it read; nothing where that was not asked for. */
+  public ReadLog reads() {
+    return reads;
   }
 
   public CheckedFormula formula() {

@@ -81,7 +81,7 @@ final class DerivationRows implements Sheet.Rows {
       case GIVEN -> step.formula().isEmpty() ? "given" : step.formula() + ", given";
       case OPENED -> "opened from another table";
       case DEFAULT -> step.formula() + ", where a row leaves it open";
-      case WORKED_OUT -> step.formula();
+      case WORKED_OUT, INHERITED, ROWS -> step.formula();
     };
   }
 

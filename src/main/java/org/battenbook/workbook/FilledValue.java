@@ -66,6 +66,11 @@ public final class FilledValue {
    * approximate; texts, yes or no and dates as they read.
    */
   public String exact() {
+    return exact(value);
+  }
+
+  /** The same of any value. */
+  public static String exact(Value value) {
     return value instanceof Value.Amount amount
         ? amount.quantity().number().toString()
         : ShownValue.of(value, null).text();
@@ -73,6 +78,11 @@ public final class FilledValue {
 
   /** The base symbol of its dimension; empty for counts, ratios and all that is no quantity. */
   public String unit() {
+    return unit(value);
+  }
+
+  /** The same of any value. */
+  public static String unit(Value value) {
     return value instanceof Value.Amount amount ? amount.quantity().dimension().baseSymbol() : "";
   }
 
@@ -117,6 +127,11 @@ public final class FilledValue {
 
   /** Whether it is known only to within a bound. */
   public boolean isApproximate() {
+    return isApproximate(value);
+  }
+
+  /** The same of any value. */
+  public static boolean isApproximate(Value value) {
     return value instanceof Value.Amount amount && !amount.quantity().number().isExact();
   }
 

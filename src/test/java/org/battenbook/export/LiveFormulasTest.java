@@ -221,6 +221,23 @@ class LiveFormulasTest {
   }
 
   @Test
+  void what_lies_too_near_to_a_limit_inside_a_change_is_a_value_too() throws IOException {
+    String shop =
+        "workbook \"Shop\"\npage p\n  x = 1.00000001 in\n  rail = x rounded up to 1/16 in\n";
+    String job =
+        """
+        workbook "Job"
+        follows "shop.batten"
+        change rail = rail + 1 in because "it runs fat"
+        """;
+    Filled filled = TextLoader.of(job).with("shop.batten", shop).open().fill();
+    assertThat(cell(filled, "rail").getCellType()).isEqualTo(CellType.NUMERIC);
+    assertThat(cell(filled, "rail").getNumericCellValue()).isEqualTo(2.0625);
+    assertThat(comment(filled, "rail")).startsWith("a value, not a formula: it lies too near");
+    Recalculation.agrees(filled);
+  }
+
+  @Test
   void a_fault_is_no_value_and_says_why() throws IOException {
     Filled filled = fill("page p\n  none = 0\n  bad = 1 / none\n  next = bad + 1\n");
     assertThat(comment(filled, "bad")).contains("divides by zero");

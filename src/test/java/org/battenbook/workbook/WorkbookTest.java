@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Objects;
 import org.battenbook.derive.Derivation;
+import org.battenbook.derive.Feeds;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.value.Value;
 import org.junit.jupiter.api.Test;
@@ -163,12 +164,12 @@ class WorkbookTest {
   void feeds_names_what_depends_on_a_value() {
     Filled filled = fill(SHOP, JOB);
     assertThat(filled.feeds("fitting allowance"))
-        .extracting(fed -> fed.place().name().text())
+        .extracting(WorkbookTest::name)
         .contains("rail", "left", "total", "feet");
     assertThat(filled.feeds("border of Fares"))
-        .filteredOn(fed -> fed.place().name().text().equals("rail"))
+        .filteredOn(fed -> name(fed).equals("rail"))
         .singleElement()
-        .satisfies(fed -> assertThat(fed.rows()).containsExactly(1));
+        .satisfies(fed -> assertThat(((Feeds.Fed.Values) fed).rows()).containsExactly(1));
   }
 
   @Test
@@ -276,5 +277,38 @@ class WorkbookTest {
     assertThat(codes(job)).containsExactly("dimension-mismatch");
     Filled filled = TextLoader.of(job.replace("half(a) + b", "half(a)")).open().fill();
     assertThat(filled.find("c").exact()).isEqualTo("3/4");
+  }
+
+  private static String name(Feeds.Fed fed) {
+    return fed instanceof Feeds.Fed.Values values
+        ? values.place().name().text()
+        : ((Feeds.Fed.Rows) fed).words();
+  }
+
+  @Test
+  void a_total_in_a_function_reads_its_arguments_for_each_group() {
+    Filled filled =
+        WrittenJob.filled(
+            """
+            to find spread(x, y) = sum of (sum of x + y over lids where lid = this.box) over boxes
+            page p
+              one = spread(1 in, 2 in)
+              two = spread(2 in, 2 in)
+              table lids by lid
+                given
+                  lid : text
+              rows of lids
+                lid
+                "a"
+                "b"
+              table boxes by box
+                given
+                  box : text
+              rows of boxes
+                box
+                "a"
+            """);
+    assertThat(WrittenJob.shown(filled, "one")).isEqualTo("3 in");
+    assertThat(WrittenJob.shown(filled, "two")).isEqualTo("4 in");
   }
 }
