@@ -51,7 +51,7 @@ final class Rounds {
     Diagnostics notTold = new Diagnostics();
     Rounds tried = new Rounds(files, reading, notTold, planning);
     Optional<OpenedRows> settled =
-        likely == OpenedRows.NONE_YET ? Optional.empty() : tried.from(likely.unsettled());
+        likely.equals(OpenedRows.NONE_YET) ? Optional.empty() : tried.from(likely.unsettled());
     return settled.orElseGet(this::anew);
   }
 
