@@ -103,11 +103,15 @@ record DiagnosticCase(String code, List<String> setting, String told) {
     filled.faults().forEach(value -> found.add(Messages.diagnostic(filled, value)));
     found.addAll(filled.pictureCautions());
     for (String edit : edits) {
-      found.addAll(filled.edit(edit(filled, edit.replace('¶', '\n'))).diagnostics());
+      found.addAll(
+          filled.edit(edit(filled, edit.replace('¶', '\n').replace('␣', ' '))).diagnostics());
     }
   }
 
-  /** An edit as a case says it: a word for its sort, a place or a table, and what is typed. */
+  /**
+   * An edit as a case says it: a word for its sort, a place or a table, and what is typed. A break
+   * is written {@code ¶} there, a blank that ends a line {@code ␣}.
+   */
   private static WorkbookEdit edit(Filled filled, String said) {
     String[] words = said.split(" ", 2);
     String[] sides = words[1].split(" =(?: |$)", 2);

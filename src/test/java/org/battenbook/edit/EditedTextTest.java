@@ -209,8 +209,10 @@ class EditedTextTest {
         .isEqualTo(
             JOB.replace(
                 "follows \"shop.batten\"\n",
-                "follows \"shop.batten\"\n"
-                    + "change play = play + 1/16 in because \"the \"\"panels\"\" swell\"\n"));
+                """
+                follows "shop.batten"
+                change play = play + 1/16 in because "the ""panels"" swell"
+                """));
     assertThat(job(once, job -> new ChangeEdit(place(job, "play"), -1, "play + 1/8 in", null)))
         .isEqualTo(once.replace("play + 1/16 in", "play + 1/8 in"));
     assertThat(job(once, job -> new FormulaEdit(place(job, "play"), "1/4 in")))

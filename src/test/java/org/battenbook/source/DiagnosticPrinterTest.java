@@ -49,7 +49,7 @@ class DiagnosticPrinterTest {
     Diagnostic caution =
         new Diagnostic(
             Diagnostic.Severity.CAUTION,
-            "odd",
+            "odd-words",
             words(source, "2 lb"),
             List.of(words(source, "3 in")),
             "odd",
@@ -68,7 +68,7 @@ class DiagnosticPrinterTest {
   @Test
   void an_empty_span_at_the_end_has_a_caret_of_its_own() {
     SourceText source = SourceText.of("a.batten", "x = 3 +");
-    Diagnostic fault = Diagnostic.fault("ends", source.span(7, 7), "the formula ends here", "");
+    Diagnostic fault = Diagnostic.fault("it-ends", source.span(7, 7), "the formula ends here", "");
     assertThat(printer.print(fault)).endsWith("    |        ^\n");
   }
 
@@ -76,7 +76,8 @@ class DiagnosticPrinterTest {
   void a_long_line_is_shown_in_part() {
     SourceText source =
         SourceText.of("a.batten", "y".repeat(10_000) + " lip " + "z".repeat(10_000));
-    String printed = printer.print(Diagnostic.fault("x", words(source, "lip"), "no such line", ""));
+    String printed =
+        printer.print(Diagnostic.fault("no-line", words(source, "lip"), "no such line", ""));
     assertThat(printed.lines()).allMatch(line -> line.length() < 130);
     List<String> lines = printed.lines().toList();
     assertThat(lines.get(1)).startsWith("  1 | …y").endsWith("z…");
@@ -87,7 +88,7 @@ class DiagnosticPrinterTest {
   void what_a_terminal_would_obey_is_only_shown() {
     SourceText source = SourceText.of("a.batten", "\t\u001b[31mred = lip");
     String printed =
-        printer.print(Diagnostic.fault("x", words(source, "lip"), "no '\u001b[31mred'", ""));
+        printer.print(Diagnostic.fault("no-line", words(source, "lip"), "no '\u001b[31mred'", ""));
     assertThat(printed).doesNotContain("\u001b", "\t").contains("␛[31mred");
     List<String> lines = printed.lines().toList();
     assertThat(lines.get(2).indexOf('^')).isEqualTo(lines.get(1).indexOf("lip"));
@@ -96,7 +97,7 @@ class DiagnosticPrinterTest {
   @Test
   void wide_characters_take_two_columns() {
     SourceText source = SourceText.of("a.batten", "額縁 = lip");
-    String printed = printer.print(Diagnostic.fault("x", words(source, "lip"), "no", ""));
+    String printed = printer.print(Diagnostic.fault("no-line", words(source, "lip"), "no", ""));
     assertThat(printed.lines().toList().get(2)).isEqualTo("    |        ^^^");
   }
 

@@ -154,7 +154,8 @@ class EditsEqualReadingTest {
       Filled filled, RandomWorkbook job, Random random) {
     RandomWorkbook.Candidate candidate = job.edit(random);
     Optional<Place> place = place(filled, candidate);
-    if (candidate.row() == null) {
+    String named = candidate.row();
+    if (named == null) {
       return place.map(one -> new FormulaEdit(one, candidate.text()));
     }
     return place.flatMap(
@@ -162,7 +163,7 @@ class EditsEqualReadingTest {
             filled
                 .checked()
                 .keys(((Column) one).table())
-                .row(candidate.row())
+                .row(named)
                 .map(row -> new CellEdit((Column) one, row, candidate.text())));
   }
 
