@@ -2,6 +2,7 @@ package org.battenbook.book;
 
 import org.battenbook.listing.Listing;
 import org.battenbook.picture.PictureSize;
+import org.battenbook.source.Explained;
 import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
@@ -44,9 +45,8 @@ public interface Loader {
   }
 
   /** Why a workbook could not be read, for people. */
-  final class Unreadable extends Exception {
-    private final String code;
-    private final String repair;
+  final class Unreadable extends Explained {
+    private static final long serialVersionUID = 1;
 
     /**
      * Says why.
@@ -56,21 +56,7 @@ public interface Loader {
      * @param repair what to do, or empty
      */
     public Unreadable(String code, String message, String repair) {
-      super(message);
-      this.code = code;
-      this.repair = repair;
-    }
-
-    public String code() {
-      return code;
-    }
-
-    public String message() {
-      return String.valueOf(getMessage());
-    }
-
-    public String repair() {
-      return repair;
+      super(code, message, repair);
     }
   }
 }

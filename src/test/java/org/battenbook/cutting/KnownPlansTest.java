@@ -1,5 +1,6 @@
 package org.battenbook.cutting;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -12,11 +13,14 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
+import org.battenbook.book.Column;
 import org.battenbook.book.Loader;
+import org.battenbook.book.Table;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.planstore.MemoryStore;
 import org.battenbook.planstore.PlanStore;
+import org.battenbook.workbook.Edit;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.TextLoader;
 import org.battenbook.workbook.Workbook;
@@ -117,6 +121,31 @@ class KnownPlansTest {
     assertThat(runs.count).hasValue(3);
     filled(JOB, planning);
     assertThat(runs.count).hasValue(3);
+  }
+
+  /** Also where the text is read again, or comes back to a job that was planned before. */
+  @Test
+  void an_edit_that_leaves_the_job_of_a_plan_plans_nothing() {
+    Filled filled = filled(JOB, planning(PlanStore.NONE, false));
+    assertThat(runs.count).hasValue(2);
+    Filled noted = edited(filled.withFormula(filled.spot("note").place(), "2 in"));
+    Table parts = requireNonNull(noted.book().table("parts"));
+    Filled same = edited(noted.withFormula(noted.spot("note").place(), "2 in shown as mm"));
+    assertThat(runs.count).hasValue(2);
+    Filled more = edited(same.withCell(needed(same), 0, "8"));
+    assertThat(runs.count).hasValue(3);
+    assertThat(more.book().table("parts")).isNotSameAs(parts);
+    edited(more.withCell(needed(more), 0, "7"));
+    assertThat(runs.count).hasValue(3);
+  }
+
+  private static Column needed(Filled filled) {
+    return (Column) filled.spot("needed of a").place();
+  }
+
+  private static Filled edited(Edit edit) {
+    assertThat(edit.diagnostics()).isEmpty();
+    return requireNonNull(edit.filled());
   }
 
   @Test
