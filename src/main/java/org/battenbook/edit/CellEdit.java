@@ -32,6 +32,6 @@ public record CellEdit(Column column, int row, String entry) implements Workbook
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {
-    revision.setCell(column, row, entry.strip());
+    revision.rows().setCell(column, row, entry.strip());
   }
 }

@@ -36,7 +36,7 @@ public record ChangeEdit(Place place, int row, String formula, @Nullable String 
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {
-    revision.change(this);
+    revision.statements().change(this);
   }
 
   /** Whether it is of one cell. */

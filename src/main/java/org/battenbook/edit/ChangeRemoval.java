@@ -25,6 +25,6 @@ public record ChangeRemoval(Place place, int row) implements WorkbookEdit {
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {
-    revision.removeChange(place, row);
+    revision.statements().removeChange(place, row);
   }
 }

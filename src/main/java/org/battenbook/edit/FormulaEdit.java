@@ -28,6 +28,6 @@ public record FormulaEdit(Place place, String formula) implements WorkbookEdit {
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {
-    revision.setFormula(place, formula.strip());
+    revision.statements().setFormula(place, formula.strip());
   }
 }

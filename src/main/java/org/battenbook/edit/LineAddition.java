@@ -27,6 +27,6 @@ public record LineAddition(Page page, String line) implements WorkbookEdit {
 
   @Override
   public void writeInto(BookRevision revision) {
-    revision.insertOnPage(page, line.strip());
+    revision.statements().insertOnPage(page, line.strip());
   }
 }

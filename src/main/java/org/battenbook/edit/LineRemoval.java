@@ -21,6 +21,6 @@ public record LineRemoval(Line line) implements WorkbookEdit {
 
   @Override
   public void writeInto(BookRevision revision) {
-    revision.removeStatement(line.layer().span());
+    revision.statements().removeStatement(line.layer().span());
   }
 }

@@ -35,7 +35,7 @@ public record RowCopy(Table table, int row, Map<Column, String> cells) implement
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {
-    BookRevision.WrittenRow written = revision.written(table, row);
+    RowRevision.WrittenRow written = revision.rows().written(table, row);
     Map<Column, String> copy = new LinkedHashMap<>(written.cells());
     copy.putAll(TypedText.inOrder(table, cells));
     written.block().insert(written.at() + 1, copy);

@@ -30,9 +30,9 @@ public record RowMove(Table table, int row, int before) implements WorkbookEdit 
     if (before == row || before == row + 1) {
       return;
     }
-    BookRevision.WrittenRow from = revision.written(table, row);
+    RowRevision.WrittenRow from = revision.rows().written(table, row);
     boolean isLast = before == table.rowCount();
-    BookRevision.WrittenRow to = revision.written(table, isLast ? before - 1 : before);
+    RowRevision.WrittenRow to = revision.rows().written(table, isLast ? before - 1 : before);
     int at = isLast ? to.at() + 1 : to.at();
     if (from.block() == to.block()) {
       from.block().move(from.at(), at);

@@ -25,7 +25,7 @@ public record RowRemoval(Table table, int row) implements WorkbookEdit {
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {
-    BookRevision.WrittenRow written = revision.written(table, row);
+    RowRevision.WrittenRow written = revision.rows().written(table, row);
     written.block().remove(written.at());
   }
 }
