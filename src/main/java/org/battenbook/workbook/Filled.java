@@ -225,7 +225,16 @@ public final class Filled {
 
   /**
    * This workbook with an edit. Where it moves no rows, kinds or plans, only what it feeds is
-   * worked out again; else the changed texts are read again, which gives the same.
+   * worked out again; else the changed texts are read again, which gives the same. Nothing is
+   * written to disk.
+   *
+   * <pre>{@code
+   * Table pieces = filled.book().table("pieces");
+   * Edit edit = filled.edit(new RowRemoval(pieces, 2));
+   * if (edit.filled() == null) {
+   *   edit.diagnostics().forEach(why -> System.out.println(why.message()));
+   * }
+   * }</pre>
    *
    * @param edit of places and rows of this workbook
    */
