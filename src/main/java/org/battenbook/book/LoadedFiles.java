@@ -59,8 +59,15 @@ final class LoadedFiles {
     copy.planTables.putAll(planTables);
     copy.loaded.putAll(loaded);
     copy.revised.putAll(revised);
-    newTexts.forEach((name, text) -> copy.revised.put(name, SourceText.of(name, text)));
+    newTexts.forEach(copy::revise);
     return copy;
+  }
+
+  /** Another text for a file; what was parsed of an earlier revision of it is let go. */
+  private void revise(String name, String text) {
+    SourceText earlier = revised.put(name, SourceText.of(name, text));
+    parsed.remove(earlier);
+    planTables.keySet().removeIf(plan -> plan.span().source() == earlier);
   }
 
   /** The new text of each file that no longer reads as it was loaded, by the loaded one. */

@@ -201,6 +201,35 @@ class LiveFormulasTest {
     Recalculation.agrees(filled);
   }
 
+  /** A live formula would go over the rows that are there, as if they were all. */
+  @Test
+  void what_goes_over_rows_that_are_not_all_known_is_no_number() throws IOException {
+    Filled filled =
+        fill(
+            """
+            page walls
+              table pieces by title
+                given
+                  title    : text
+                  quantity : count
+              table places by place
+                for each piece of pieces, number to quantity
+              rows of pieces
+                title   | quantity
+                "Heron" | 2
+                "Ferry" |
+              lines
+                many  = count of places
+                twice = 2 * many
+                first = row of places with smallest number
+            """);
+    assertThat(cell(filled, "many").getCellType()).isEqualTo(CellType.ERROR);
+    assertThat(cell(filled, "first").getCellType()).isEqualTo(CellType.ERROR);
+    assertThat(comment(filled, "many")).contains("not all rows of 'places' are known yet");
+    assertThat(formula(filled, "twice")).isEqualTo("2*many_");
+    Recalculation.agrees(filled);
+  }
+
   @Test
   void what_lies_too_near_to_a_limit_is_a_value_with_the_reason() throws IOException {
     Filled filled =
