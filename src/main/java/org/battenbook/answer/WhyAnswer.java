@@ -3,40 +3,56 @@ package org.battenbook.answer;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 import org.battenbook.derive.Derivation;
 import org.battenbook.workbook.Filled;
 import org.jspecify.annotations.Nullable;
 
 /** Where one value came from. */
 public final class WhyAnswer {
+  /** Each step nests two levels of JSON, and many readers take a thousand. */
+  private static final int MOST_STEPS = 400;
+
   private final Filled filled;
   private final Derivation derivation;
+  private final int steps;
 
-  private WhyAnswer(Filled filled, Derivation derivation) {
+  private WhyAnswer(Filled filled, Derivation derivation, int steps) {
     this.filled = filled;
     this.derivation = derivation;
+    this.steps = steps;
   }
 
+  /** All of a derivation, down to what readers of JSON can take. */
   public static WhyAnswer of(Filled filled, Derivation derivation) {
-    return new WhyAnswer(filled, derivation);
+    return of(filled, derivation, MOST_STEPS);
+  }
+
+  /** A derivation down to so many steps. */
+  public static WhyAnswer of(Filled filled, Derivation derivation, int steps) {
+    return new WhyAnswer(filled, derivation, Math.min(steps, MOST_STEPS));
   }
 
   /** Writes it as JSON in UTF-8; the stream is left open. */
   public void writeTo(OutputStream out) throws IOException {
-    Json.write(out, json -> write(json, derivation));
+    Json.write(out, json -> write(json, derivation, steps));
   }
 
-  private void write(JsonGenerator json, Derivation node) throws IOException {
+  private void write(JsonGenerator json, Derivation node, int stepsLeft) throws IOException {
     json.writeStartObject();
     json.writeStringField("place", node.place());
     json.writeFieldName("value");
     writeValue(json, node);
     json.writeStringField("withValues", node.withValues());
     json.writeArrayFieldStart("from");
-    for (Derivation from : node.from()) {
-      write(json, from);
+    boolean isCut = stepsLeft == 0 && !node.from().isEmpty();
+    for (Derivation from : isCut ? List.<Derivation>of() : node.from()) {
+      write(json, from, stepsLeft - 1);
     }
     json.writeEndArray();
+    if (isCut) {
+      json.writeBooleanField("deeper", true);
+    }
     writeCut(json, node);
     writeChanged(json, node.changed());
     writeOverride(json, node.override());

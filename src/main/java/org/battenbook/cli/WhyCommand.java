@@ -58,7 +58,11 @@ final class WhyCommand extends JobCommand {
     }
     Derivation derivation = filled.why(place);
     if (json) {
-      WhyAnswer.of(filled, derivation).writeTo(terminal.out());
+      WhyAnswer answer =
+          depth == null
+              ? WhyAnswer.of(filled, derivation)
+              : WhyAnswer.of(filled, derivation, depth);
+      answer.writeTo(terminal.out());
     } else if (depth == null) {
       new WhyReport(terminal).print(derivation);
     } else {

@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.battenbook.Golden;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The JSON shapes that DEVELOPERS.md documents. */
 class JsonAnswerTest {
@@ -98,6 +103,31 @@ class JsonAnswerTest {
     Golden.assertSame(
         "commands/why-measured-back.json",
         run("why", MUSEUM, "top rail of The Heron, elevation", "--json"));
+  }
+
+  /** Readers of JSON take a thousand levels; a chain of lines may be longer. */
+  @Test
+  void why_leaves_out_what_lies_too_deep(@TempDir Path folder) throws IOException {
+    String chain =
+        IntStream.rangeClosed(1, 2000)
+            .mapToObj(i -> "  x%d = x%d + 1 in\n".formatted(i, i - 1))
+            .collect(Collectors.joining());
+    Path job = folder.resolve("job.batten");
+    Files.writeString(job, "workbook \"Chain\"\npage p\n  x0 = 1 in\n" + chain);
+    JsonNode why = json("why", job.toString(), "x2000", "--json");
+    JsonNode last = why;
+    int steps = 0;
+    while (last.get("from").size() > 0) {
+      last = last.at("/from/0");
+      steps++;
+    }
+    assertThat(steps).isEqualTo(400);
+    assertThat(last.get("place").asText()).isEqualTo("x1600");
+    assertThat(last.get("deeper").asBoolean()).isTrue();
+    JsonNode near = json("why", job.toString(), "x2000", "--json", "--depth", "1");
+    assertThat(near.at("/from/0/from")).isEmpty();
+    assertThat(near.at("/from/0/deeper").asBoolean()).isTrue();
+    assertThat(near.has("deeper")).isFalse();
   }
 
   @Test
