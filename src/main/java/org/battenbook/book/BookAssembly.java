@@ -192,16 +192,14 @@ public final class BookAssembly {
     }
   }
 
-  /**
-   * The column that a table says it goes by and then forgets; its rows are called by it at once.
-   */
+  /** Adds the column that names the rows of a table, where the table leaves it out. */
   private void addKeyColumn(Page page, Table table) {
     Name key = table.keyName();
     List<String> columns = table.columns().stream().map(c -> c.name().text()).toList();
     diagnostics.fault(
         "no-key-column",
         key.span(),
-        "table '%s' goes by '%s', but has no such column".formatted(table, key),
+        "rows of '%s' are named by '%s', and there is no such column".formatted(table, key),
         () ->
             NearNames.questionOr(
                 "add '%s : text' under 'given'".formatted(key), key.text(), columns));

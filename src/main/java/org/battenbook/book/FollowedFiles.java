@@ -53,7 +53,7 @@ public final class FollowedFiles {
 
   /**
    * The same job with other texts in some of its files. Files that stay as they are, are not parsed
-   * again; files that are followed anew are loaded.
+   * again; files that were not followed before are loaded.
    *
    * @param texts the new text of each file that changes, by its name
    * @param diagnostics takes what is wrong with the text of every file

@@ -259,9 +259,9 @@ public final class CheckedBook {
     }
     Map<Place, CheckedPlace> copy = new LinkedHashMap<>(settled.places());
     copy.put(changed.place(), changed);
-    ToleranceCheck.Settled anew = ToleranceCheck.settle(copy, settled, found);
+    ToleranceCheck.Settled edited = ToleranceCheck.settle(copy, settled, found);
     return found.inOrder().isEmpty()
-        ? Optional.of(new CheckedBook(environment, anew, messages))
+        ? Optional.of(new CheckedBook(environment, edited, messages))
         : Optional.empty();
   }
 }

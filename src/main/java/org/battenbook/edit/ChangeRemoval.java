@@ -1,7 +1,6 @@
 package org.battenbook.edit;
 
 import org.battenbook.book.Place;
-import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 
 /**
@@ -19,9 +18,6 @@ public record ChangeRemoval(Place place, int row) implements WorkbookEdit {
   public Span at() {
     return place.layer().span();
   }
-
-  @Override
-  public void checkTyped(Diagnostics diagnostics) {}
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {

@@ -1,7 +1,6 @@
 package org.battenbook.edit;
 
 import org.battenbook.book.Line;
-import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 
 /** A line taken out of the file that decides it; what it replaced holds again. */
@@ -15,9 +14,6 @@ public record LineRemoval(Line line) implements WorkbookEdit {
   public Span at() {
     return line.layer().span();
   }
-
-  @Override
-  public void checkTyped(Diagnostics diagnostics) {}
 
   @Override
   public void writeInto(BookRevision revision) {

@@ -1,7 +1,6 @@
 package org.battenbook.edit;
 
 import org.battenbook.book.Table;
-import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 
 /**
@@ -21,9 +20,6 @@ public record RowMove(Table table, int row, int before) implements WorkbookEdit 
   public Span at() {
     return table.nameSpan(row);
   }
-
-  @Override
-  public void checkTyped(Diagnostics diagnostics) {}
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {

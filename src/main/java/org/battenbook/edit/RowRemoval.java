@@ -1,7 +1,6 @@
 package org.battenbook.edit;
 
 import org.battenbook.book.Table;
-import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 
 /**
@@ -19,9 +18,6 @@ public record RowRemoval(Table table, int row) implements WorkbookEdit {
   public Span at() {
     return table.nameSpan(row);
   }
-
-  @Override
-  public void checkTyped(Diagnostics diagnostics) {}
 
   @Override
   public void writeInto(BookRevision revision) throws EditRefused {

@@ -26,11 +26,11 @@ public sealed interface WorkbookEdit
   Span at();
 
   /**
-   * Looks at the text that was typed.
+   * Looks at the text that was typed, if the edit has any.
    *
    * @param diagnostics takes what is wrong with it, each fault at its words
    */
-  void checkTyped(Diagnostics diagnostics);
+  default void checkTyped(Diagnostics diagnostics) {}
 
   /**
    * Makes the edit in the texts of a workbook's files.

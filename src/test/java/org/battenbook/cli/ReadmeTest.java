@@ -15,19 +15,27 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** What README shows is what the program answers; an ellipsis at the end says that more follows. */
+/**
+ * What README and the guide show is what the program answers; an ellipsis at the end says that more
+ * follows.
+ */
 class ReadmeTest {
   private static final Path README = Path.of("README.md");
+  private static final Path GUIDE = Path.of("workbooks/GUIDE.md");
   private static final String PROMPT = "$ java -jar target/battenbook.jar ";
   private static final Pattern BLOCK = Pattern.compile("```\n(.*?)```", Pattern.DOTALL);
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
   @TestFactory
   Stream<DynamicTest> each_command_answers_as_shown() throws IOException {
-    List<String> runs = blocks().stream().filter(block -> block.startsWith(PROMPT)).toList();
-    assertThat(runs).hasSizeGreaterThan(3);
-    return runs.stream()
+    return Stream.concat(runs(README).stream(), runs(GUIDE).stream())
         .map(run -> dynamicTest(run.lines().findFirst().orElse(""), () -> check(run)));
+  }
+
+  private static List<String> runs(Path file) throws IOException {
+    List<String> runs = blocks(file).stream().filter(block -> block.startsWith(PROMPT)).toList();
+    assertThat(runs).as(file.toString()).hasSizeGreaterThan(2);
+    return runs;
   }
 
   private static void check(String run) {
@@ -44,12 +52,12 @@ class ReadmeTest {
 
   @Test
   void the_first_workbook_stands_there_as_it_is_shipped() throws IOException {
-    assertThat(blocks()).contains(Files.readString(Path.of("workbooks/first-frame.batten")));
+    assertThat(blocks(README)).contains(Files.readString(Path.of("workbooks/first-frame.batten")));
   }
 
-  private static List<String> blocks() throws IOException {
+  private static List<String> blocks(Path file) throws IOException {
     List<String> blocks = new ArrayList<>();
-    Matcher matcher = BLOCK.matcher(Files.readString(README));
+    Matcher matcher = BLOCK.matcher(Files.readString(file));
     while (matcher.find()) {
       blocks.add(matcher.group(1));
     }
