@@ -23,7 +23,7 @@ class ReadmeTest {
   private static final Path README = Path.of("README.md");
   private static final Path GUIDE = Path.of("workbooks/GUIDE.md");
   private static final String PROMPT = "$ java -jar target/battenbook.jar ";
-  private static final Pattern BLOCK = Pattern.compile("```\n(.*?)```", Pattern.DOTALL);
+  private static final Pattern BLOCK = Pattern.compile("```\\w*\n(.*?)```", Pattern.DOTALL);
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
   @TestFactory
