@@ -43,6 +43,7 @@ class ArchitectureTest {
           operation : value source
           listing   : number source
           picture   :
+          saving    :
           book      : parse unit listing picture
           bind      : book value
           check     : bind operation
@@ -53,7 +54,7 @@ class ArchitectureTest {
           planstore : plan
           cutting   : evaluate planstore
           edit      : bind
-          workbook  : derive cutting edit
+          workbook  : derive cutting edit saving
           keep      : workbook
           answer    : keep
           export    : workbook
@@ -118,9 +119,9 @@ class ArchitectureTest {
   }
 
   @Test
-  void only_the_folder_loader_and_the_command_line_touch_files() {
+  void only_what_saves_or_loads_and_the_command_line_touch_files() {
     noClasses()
-        .that(areNot("workbook.FolderLoader", "cli"))
+        .that(areNot("saving", "workbook.FolderLoader", "cli"))
         .should()
         .dependOnClassesThat(
             resideInAnyPackage("java.nio.file..", "java.nio.channels..", "java.net..")

@@ -44,6 +44,14 @@ public interface Loader {
     throw new Unreadable("no-such-file", "there is no file '%s'".formatted(path), "");
   }
 
+  /**
+   * Whether a workbook has changed while the job was read, so that all have to be read again. Where
+   * workbooks come from may never change.
+   */
+  default boolean hasChanged() {
+    return false;
+  }
+
   /** Why a workbook could not be read, for people. */
   final class Unreadable extends Explained {
     private static final long serialVersionUID = 1;

@@ -2,11 +2,9 @@ package org.battenbook.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
@@ -17,6 +15,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.battenbook.planstore.PlanStore;
+import org.battenbook.saving.WholeFile;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,8 +34,10 @@ final class CachedPlans implements PlanStore {
   private static final int MOST_BYTES_OF_FILE = 4 << 20;
 
   private static final String ENDING = ".plan";
-  private static final String PART_ENDING = ".part";
-  private static final Pattern OURS = Pattern.compile("[0-9a-z]+\\.(plan|part)");
+
+  /** Plans, and what runs that were killed left beside them. */
+  private static final Pattern OURS =
+      Pattern.compile("[0-9a-z]+\\.plan|\\.[0-9a-z]+\\.plan\\.battenbook-(part|claim)");
 
   private final Path folder;
 
@@ -93,32 +94,23 @@ final class CachedPlans implements PlanStore {
   private void makeFolder() throws IOException {
     if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
       Files.createDirectories(folder.getParent());
-      Files.createDirectory(folder, forOwnerOnly("rwx------"));
+      Files.createDirectory(folder, forOwnerOnly());
     }
   }
 
-  private FileAttribute<?>[] forOwnerOnly(String permissions) {
+  private FileAttribute<?>[] forOwnerOnly() {
     boolean hasPermissions = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
     return hasPermissions
         ? new FileAttribute<?>[] {
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"))
         }
         : new FileAttribute<?>[0];
   }
 
-  /** Beside its place first, then there in one step; a file that is in place of it is replaced. */
+  /** A file that is in place of it is replaced, anything else is not. */
   private void writeWhole(Path file, byte[] entry) throws IOException {
-    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !isPlainFile(file)) {
-      return;
-    }
-    Path part = Files.createTempFile(folder, "", PART_ENDING, forOwnerOnly("rw-------"));
-    try {
-      try (OutputStream out = Files.newOutputStream(part)) {
-        out.write(entry);
-      }
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(part);
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS) || isPlainFile(file)) {
+      WholeFile.writeForOwner(file, entry);
     }
   }
 

@@ -6,6 +6,7 @@ import org.battenbook.answer.CutsAnswer;
 import org.battenbook.book.Loader;
 import org.battenbook.keep.Keeping;
 import org.battenbook.keep.NotKept;
+import org.battenbook.saving.NotWritten;
 import org.battenbook.source.NearNames;
 import org.battenbook.syntax.Name;
 import org.battenbook.workbook.Filled;
@@ -52,6 +53,11 @@ final class CutsCommand extends JobCommand {
   }
 
   @Override
+  boolean writesWorkbooks() {
+    return keeps;
+  }
+
+  @Override
   void answerFaults(Workbook workbook) throws IOException {
     if (json) {
       CutsAnswer.atFault(workbook).writeTo(terminal.out());
@@ -81,10 +87,10 @@ final class CutsCommand extends JobCommand {
 
   /** Changes the stock in the workbooks, once it is known that they can be read like that. */
   private List<Keeping.Change> keep(Filled filled, List<FilledPlan> plans)
-      throws NotKept, SafeFile.NotWritten {
+      throws NotKept, NotWritten {
     Keeping keeping = Keeping.of(filled, plans);
     line.clear();
-    RevisedFiles.write(keeping.texts());
+    RevisedFiles.write(claim(), keeping.texts());
     return keeping.changes();
   }
 

@@ -12,6 +12,8 @@ import org.battenbook.book.Table;
 import org.battenbook.export.SpreadsheetExport;
 import org.battenbook.export.SpreadsheetExport.Fixed;
 import org.battenbook.export.TableExport;
+import org.battenbook.saving.Content;
+import org.battenbook.saving.WholeFile;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.Workbook;
 import org.jspecify.annotations.Nullable;
@@ -49,13 +51,13 @@ final class ExportCommand extends JobCommand {
   ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
     Path target = target();
     List<Fixed> fixed = new ArrayList<>();
-    SafeFile.write(target, content(workbook, filled, fixed));
+    WholeFile.write(target, filesRead(), content(workbook, filled, fixed));
     terminal.err().println("wrote " + target);
     FixedReport.print(fixed, terminal);
     return status(filled);
   }
 
-  private SafeFile.Content content(Workbook workbook, Filled filled, List<Fixed> fixed) {
+  private Content content(Workbook workbook, Filled filled, List<Fixed> fixed) {
     String ending = ending();
     if (table != null && !ending.equals(".csv")) {
       throw new NoSuchChoice("--table is for a file that ends in .csv: it holds one table");

@@ -1,15 +1,23 @@
 package org.battenbook.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.battenbook.book.Loader;
 import org.battenbook.cutting.Planning;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.planstore.PlanStore;
+import org.battenbook.saving.Claim;
 import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,6 +28,8 @@ abstract class JobCommand implements Callable<Integer> {
   final Terminal terminal;
   final ProgressLine line;
   private final PlanStore plans;
+  private @Nullable Claim claim;
+  private @Nullable FolderLoader loader;
 
   @Parameters(index = "0", paramLabel = "JOB", description = "The job's workbook, a .batten file.")
   String job = "";
@@ -38,19 +48,44 @@ abstract class JobCommand implements Callable<Integer> {
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
     refuseChoices();
+    try (Claim claimed = writesWorkbooks() && isFile() ? Claim.of(Path.of(job)) : null) {
+      claim = claimed;
+      loader = FolderLoader.of(job, claimed);
+      return answer(loader).code();
+    }
+  }
+
+  private boolean isFile() {
+    try {
+      return Files.isRegularFile(Path.of(job));
+    } catch (InvalidPathException noPath) {
+      return false;
+    }
+  }
+
+  private ExitStatus answer(FolderLoader files) throws IOException, Loader.Unreadable {
     Planning planning = new Planning(mergesStops(), this::watch, plans, fresh);
-    Workbook workbook = Workbook.open(job, loader(), planning);
+    Workbook workbook = open(files, planning);
     line.clear();
     Messages messages = new Messages(terminal);
     messages.tell(workbook.diagnostics());
     if (workbook.hasFaults()) {
       answerFaults(workbook);
-      return ExitStatus.WORKBOOK_AT_FAULT.code();
+      return ExitStatus.WORKBOOK_AT_FAULT;
     }
     Filled filled = workbook.fill();
     messages.tellFaults(filled);
     messages.tell(filled.pictureCautions());
-    return answer(workbook, filled).code();
+    return answer(workbook, filled);
+  }
+
+  /** Tells of saves that had been broken off even where the job cannot be read. */
+  private Workbook open(FolderLoader files, Planning planning) throws Loader.Unreadable {
+    try {
+      return Workbook.open(job, files, planning);
+    } finally {
+      files.settledSaves().forEach(terminal::complain);
+    }
   }
 
   /**
@@ -60,9 +95,19 @@ abstract class JobCommand implements Callable<Integer> {
    */
   void refuseChoices() {}
 
-  /** What reads the job, and what it follows. */
-  final Loader loader() throws Loader.Unreadable {
-    return FolderLoader.of(job);
+  /** Whether this command changes workbooks: then no other may do so meanwhile. */
+  boolean writesWorkbooks() {
+    return false;
+  }
+
+  /** The claim on the job of a command that {@link #writesWorkbooks}. */
+  final Claim claim() {
+    return Objects.requireNonNull(claim, "only a job that is read to be written is claimed");
+  }
+
+  /** Every file that the job was read from. */
+  final Collection<Path> filesRead() {
+    return loader == null ? List.of() : loader.filesRead();
   }
 
   private PlanWatch watch(String plan, String material) {

@@ -3,6 +3,7 @@ package org.battenbook.cli;
 import java.io.IOException;
 import java.util.Arrays;
 import org.battenbook.book.Loader;
+import org.battenbook.saving.NotWritten;
 import org.battenbook.workbook.UnknownPlace;
 
 /** What went wrong, in words and with an exit status; people are never shown a stack trace. */
@@ -36,7 +37,7 @@ final class Mishap {
     }
     if (mishap instanceof UnknownPlace
         || mishap instanceof NoSuchChoice
-        || mishap instanceof SafeFile.NotWritten) {
+        || mishap instanceof NotWritten) {
       return String.valueOf(mishap.getMessage());
     }
     if (mishap instanceof IOException) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 import org.battenbook.book.Loader;
@@ -15,6 +16,9 @@ import org.battenbook.listing.BadList;
 import org.battenbook.listing.Listing;
 import org.battenbook.picture.NoPicture;
 import org.battenbook.picture.PictureSize;
+import org.battenbook.saving.Claim;
+import org.battenbook.saving.NotWritten;
+import org.battenbook.saving.SteadyFiles;
 import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Utf8Reader;
@@ -27,32 +31,60 @@ import org.jspecify.annotations.Nullable;
 public final class FolderLoader implements Loader {
   private final Path job;
   private final int mostBytes;
+  private final SteadyFiles files;
 
-  private FolderLoader(Path job, int mostBytes) {
+  private FolderLoader(Path job, int mostBytes, @Nullable Claim held) {
     this.job = job;
     this.mostBytes = mostBytes;
+    this.files = new SteadyFiles(held);
   }
 
   /** A loader for a job and for what stands beside and below it. */
-  public static Loader of(Path job) {
+  public static FolderLoader of(Path job) {
     return of(job, Integer.MAX_VALUE);
   }
+
 
   /**
    * A loader for a job by its path as a person wrote it.
    *
    * @throws Unreadable where no file can have such a name
    */
-  public static Loader of(String job) throws Unreadable {
+  public static FolderLoader of(String job) throws Unreadable {
+    return of(job, null);
+  }
+
+  /**
+   * A loader for a job by its path as a person wrote it.
+   *
+   * @param held the claim on the job, where whoever reads it has one
+   * @throws Unreadable where no file can have such a name
+   */
+  public static FolderLoader of(String job, @Nullable Claim held) throws Unreadable {
     try {
-      return of(Path.of(job));
+      return new FolderLoader(Path.of(job), Integer.MAX_VALUE, held);
     } catch (InvalidPathException invalid) {
       throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(job), "");
     }
   }
 
-  static Loader of(Path job, int mostBytes) {
-    return new FolderLoader(job, mostBytes);
+  static FolderLoader of(Path job, int mostBytes) {
+    return new FolderLoader(job, mostBytes, null);
+  }
+
+  /** Every file that was read. */
+  public Collection<Path> filesRead() {
+    return files.all();
+  }
+
+  /** What was done about saves that had been broken off, for people. */
+  public Collection<String> settledSaves() {
+    return files.settled();
+  }
+
+  @Override
+  public boolean hasChanged() {
+    return files.haveChanged();
   }
 
   @Override
@@ -78,6 +110,7 @@ public final class FolderLoader implements Loader {
     try {
       Listing.checkEnding(path);
       Path real = beside(path, from, Sought.LIST);
+      files.other(real);
       byte[] bytes = bytes(real, path, Sought.LIST);
       return Listing.read(path, bytes, page).named(nameOf(real));
     } catch (BadList bad) {
@@ -99,10 +132,11 @@ public final class FolderLoader implements Loader {
   }
 
   /** The first bytes of an image: its size is told there. */
-  private static byte[] head(Path file, String written) throws Unreadable {
+  private byte[] head(Path file, String written) throws Unreadable {
     if (!Files.isRegularFile(file)) {
       throw new Unreadable("not-a-file", "'%s' is no ordinary file".formatted(written), "");
     }
+    files.other(file);
     try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(Sought.PICTURE.mostBytes());
     } catch (IOException failure) {
@@ -140,6 +174,11 @@ public final class FolderLoader implements Loader {
   }
 
   private SourceText read(Path file, String written, String name) throws Unreadable {
+    try {
+      files.workbook(file);
+    } catch (NotWritten unsettled) {
+      throw new Unreadable("being-saved", String.valueOf(unsettled.getMessage()), "");
+    }
     return SourceText.of(name, text(bytes(file, written, Sought.WORKBOOK), written));
   }
 

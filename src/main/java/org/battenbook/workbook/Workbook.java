@@ -30,6 +30,9 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class Workbook {
+  /** A job of which a file changes each time that it is read is taken as it was read last. */
+  private static final int MOST_READINGS = 5;
+
   private final Book book;
   private final Reading reading;
   private final @Nullable Program program;
@@ -62,9 +65,24 @@ public final class Workbook {
    */
   public static Workbook open(String job, Loader loader, RowPlanner planning)
       throws Loader.Unreadable {
-    Diagnostics found = new Diagnostics();
-    FollowedFiles files = FollowedFiles.read(job, loader, found);
-    return DeepStack.call(() -> put(files, found, planning.ofOneReading(), OpenedRows.NONE_YET));
+    Read read = Read.of(job, loader);
+    for (int again = 1; again < MOST_READINGS && loader.hasChanged(); again++) {
+      read = Read.of(job, loader);
+    }
+    return read.put(planning.ofOneReading());
+  }
+
+  /** The files of a job, and what was found in reading them. */
+  private record Read(FollowedFiles files, Diagnostics found) {
+
+    static Read of(String job, Loader loader) throws Loader.Unreadable {
+      Diagnostics found = new Diagnostics();
+      return new Read(FollowedFiles.read(job, loader, found), found);
+    }
+
+    Workbook put(RowPlanner planning) {
+      return DeepStack.call(() -> Workbook.put(files, found, planning, OpenedRows.NONE_YET));
+    }
   }
 
   /**

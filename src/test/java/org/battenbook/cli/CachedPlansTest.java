@@ -155,7 +155,7 @@ class CachedPlansTest {
   @Test
   void what_a_killed_run_left_goes_with_the_oldest() throws IOException {
     plans().write("first", ENTRY);
-    Path part = Files.write(folder().resolve("123.part"), new byte[16 << 20]);
+    Path part = Files.write(folder().resolve(".123.plan.battenbook-part"), new byte[16 << 20]);
     aged(part, 1);
     plans().write(NAME, ENTRY);
     assertThat(Files.exists(part, LinkOption.NOFOLLOW_LINKS)).isFalse();

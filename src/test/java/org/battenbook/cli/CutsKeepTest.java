@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.battenbook.book.Loader;
+import org.battenbook.saving.Claim;
+import org.battenbook.saving.NotWritten;
 import org.battenbook.source.SourceText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.Workbook;
@@ -132,6 +134,12 @@ class CutsKeepTest {
     assertThat(answer.at("/kept/0/file").asText()).endsWith(SHOP);
   }
 
+  private void write(Map<SourceText, String> texts) throws NotWritten {
+    try (Claim claim = Claim.of(Path.of(job()))) {
+      RevisedFiles.write(claim, texts);
+    }
+  }
+
   @Test
   void a_file_that_was_changed_meanwhile_is_left_as_it_is() throws IOException {
     Path first = Files.writeString(folder.resolve("a.batten"), "one");
@@ -139,10 +147,10 @@ class CutsKeepTest {
     Map<SourceText, String> texts = new LinkedHashMap<>();
     texts.put(SourceText.of(first.toString(), "one"), "two");
     texts.put(SourceText.of(second.toString(), "as it was read"), "three");
-    assertThatThrownBy(() -> RevisedFiles.write(texts))
-        .isInstanceOf(SafeFile.NotWritten.class)
+    assertThatThrownBy(() -> write(texts))
+        .isInstanceOf(NotWritten.class)
         .hasMessageContaining("b.batten")
-        .hasMessageContaining("run it again");
+        .hasMessageContaining("run this again");
     assertThat(first).hasContent("one");
     assertThat(second).hasContent("changed");
   }
@@ -151,7 +159,7 @@ class CutsKeepTest {
   void the_mark_that_an_editor_puts_first_stays() throws IOException {
     Path file = folder.resolve("a.batten");
     Files.write(file, "\uFEFFone".getBytes(StandardCharsets.UTF_8));
-    RevisedFiles.write(Map.of(SourceText.of(file.toString(), "one"), "two"));
+    write(Map.of(SourceText.of(file.toString(), "one"), "two"));
     assertThat(Files.readString(file)).isEqualTo("\uFEFFtwo");
   }
 
@@ -181,8 +189,8 @@ class CutsKeepTest {
     Map<SourceText, String> texts = new LinkedHashMap<>();
     texts.put(SourceText.of(first.toString(), "one"), "two");
     texts.put(SourceText.of(sealed.toString(), Files.readString(sealed)), "three");
-    assertThatThrownBy(() -> RevisedFiles.write(texts))
-        .isInstanceOf(SafeFile.NotWritten.class)
+    assertThatThrownBy(() -> write(texts))
+        .isInstanceOf(NotWritten.class)
         .hasMessageContaining("'/proc/version' cannot be written");
     assertThat(first).hasContent("one");
   }

@@ -1,0 +1,39 @@
+package org.battenbook.saving;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/**
+ * New content for a file.
+ *
+ * @param file where it really is
+ * @param before what it holds now
+ */
+record Replacement(Path file, byte[] before, byte[] after) {
+
+  boolean holdsBefore() throws IOException {
+    return holds(before);
+  }
+
+  void checkHoldsBefore() throws IOException {
+    if (!holdsBefore()) {
+      throw new NotWritten(
+          file, "it was changed after it was read; run this again, on what it holds now");
+    }
+  }
+
+  boolean holdsAfter() throws IOException {
+    return holds(after);
+  }
+
+  boolean isStaged() throws IOException {
+    Path part = SideFile.PART.of(file);
+    return SideFile.PART.isBeside(file) && Arrays.equals(Files.readAllBytes(part), after);
+  }
+
+  private boolean holds(byte[] content) throws IOException {
+    return Files.exists(file) && Arrays.equals(Files.readAllBytes(file), content);
+  }
+}
