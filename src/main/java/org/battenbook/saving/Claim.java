@@ -2,10 +2,7 @@ package org.battenbook.saving;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 public final class Claim implements AutoCloseable {
   private static final int TRIES = 30;
   private static final int MILLIS_BETWEEN = 100;
-  private static final AtomicLong COUNT = new AtomicLong();
+  private static final String PROCESS = "process ";
 
   private final Disk disk;
   private final Path file;
@@ -51,7 +48,7 @@ public final class Claim implements AutoCloseable {
     }
     Claim claim = tried(disk, file);
     if (claim == null) {
-      throw new NotWritten(file, held(file));
+      throw new NotWritten(file, held(disk, file));
     }
     return claim;
   }
@@ -66,9 +63,10 @@ public final class Claim implements AutoCloseable {
     }
   }
 
-  /** The number makes it the only one of its text, so that it is known again. */
+  /** Two processes rarely write texts of one length: the locking of files goes by it. */
   private static String holder() {
-    return "process %d (%d)".formatted(ProcessHandle.current().pid(), COUNT.incrementAndGet());
+    long process = ProcessHandle.current().pid();
+    return PROCESS + process + " ".repeat((int) (process % 50)) + "\n";
   }
 
   private static void pause(Path file) throws NotWritten {
@@ -80,12 +78,10 @@ public final class Claim implements AutoCloseable {
     }
   }
 
-  private static String held(Path file) {
-    Path claim = SideFile.CLAIM.of(file);
+  private static String held(Disk disk, Path file) {
     String holder = "another process";
     try {
-      String text = new String(Files.readAllBytes(claim), StandardCharsets.UTF_8);
-      holder = text.replaceFirst(" \\(.*", "") + " of " + Files.getOwner(claim).getName();
+      holder = disk.holder(SideFile.CLAIM.of(file));
     } catch (IOException gone) {
       // Whoever it was, it ends just now.
     }

@@ -36,8 +36,11 @@ interface Disk {
   /**
    * Locks a file, which is made where it is not there. The lock ends with the process.
    *
-   * @param holder what the file then holds: who locked it
-   * @return null where another process holds it
+   * @param holder what the file then holds, at most 100 bytes: who locked it
+   * @return null where it is locked already, by this process or another one
    */
   @Nullable Closeable lock(Path file, String holder) throws IOException;
+
+  /** Who has locked a file, as they wrote it, and as whom. */
+  String holder(Path file) throws IOException;
 }

@@ -7,7 +7,6 @@ import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -24,6 +23,7 @@ import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** The computer's own disk. */
@@ -33,6 +33,9 @@ final class RealDisk implements Disk {
 
   /** More than any holder's text: a larger file is something else, and stays as it is. */
   private static final int MOST_OF_HOLDER = 100;
+
+  /** What this process has locked. */
+  private static final Set<Path> LOCKED = ConcurrentHashMap.newKeySet();
 
   private static final FileAttribute<?> OWNER_ONLY =
       PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"));
@@ -106,8 +109,37 @@ final class RealDisk implements Disk {
     Files.deleteIfExists(file);
   }
 
+  /**
+   * {@inheritDoc}
+   *
+   * <p>On many systems a process loses its lock of a file as soon as it closes the file under any
+   * other handle. So nothing here opens a file that this process has locked.
+   */
   @Override
   public @Nullable Closeable lock(Path file, String holder) throws IOException {
+    if (!LOCKED.add(file)) {
+      return null;
+    }
+    FileChannel locked = null;
+    try {
+      locked = locked(file, holder);
+    } finally {
+      if (locked == null) {
+        LOCKED.remove(file);
+      }
+    }
+    return locked == null ? null : letGo(locked, file);
+  }
+
+  private static Closeable letGo(FileChannel locked, Path file) {
+    return () -> {
+      try (locked) {
+        LOCKED.remove(file);
+      }
+    };
+  }
+
+  private static @Nullable FileChannel locked(Path file, String holder) throws IOException {
     FileChannel channel;
     try {
       channel =
@@ -118,11 +150,11 @@ final class RealDisk implements Disk {
               StandardOpenOption.WRITE,
               LinkOption.NOFOLLOW_LINKS);
     } catch (AccessDeniedException ofAnotherUser) {
-      return lockOfAnotherUser(file, holder, ofAnotherUser);
+      return lockedOfAnotherUser(file, holder, ofAnotherUser);
     }
     boolean locked = false;
     try {
-      locked = isLocked(channel, file, holder);
+      locked = channel.tryLock(LOCKED_BYTE, 1, false) != null && isStillThere(channel, file, holder);
     } finally {
       if (!locked) {
         channel.close();
@@ -132,7 +164,7 @@ final class RealDisk implements Disk {
   }
 
   /** The lock file of a dead process of another user cannot be written, but removed. */
-  private @Nullable Closeable lockOfAnotherUser(
+  private static @Nullable FileChannel lockedOfAnotherUser(
       Path file, String holder, AccessDeniedException denied) throws IOException {
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw denied;
@@ -144,30 +176,40 @@ final class RealDisk implements Disk {
         return null;
       }
       Files.delete(file);
-    } catch (OverlappingFileLockException ofThisProcess) {
-      return null;
     }
-    return lock(file, holder);
+    return locked(file, holder);
   }
 
-  /** The file may have been removed, and another made, before the lock was there. */
-  private static boolean isLocked(FileChannel channel, Path file, String holder)
+  /**
+   * Writes who holds a file. Before it was locked, it may have been removed, and another made in its
+   * place: then that one does not change its size as this one does.
+   */
+  private static boolean isStillThere(FileChannel channel, Path file, String holder)
       throws IOException {
+    if (channel.size() > MOST_OF_HOLDER) {
+      throw new FileSystemException(
+          file.toString(), null, "'%s' is in the way; look into it, and remove it".formatted(file));
+    }
+    byte[] content = holder.getBytes(StandardCharsets.UTF_8);
     try {
-      if (channel.tryLock(LOCKED_BYTE, 1, false) == null) {
-        return false;
-      }
-      if (channel.size() > MOST_OF_HOLDER) {
-        throw new FileSystemException(
-            file.toString(), null, "'%s' is in the way; look into it, and remove it".formatted(file));
-      }
-      byte[] content = holder.getBytes(StandardCharsets.UTF_8);
-      channel.truncate(0).write(ByteBuffer.wrap(content));
-      return Files.readString(file).equals(holder);
-    } catch (OverlappingFileLockException ofThisProcess) {
-      return false;
+      channel.truncate(0);
+      boolean isEmptied = Files.size(file) == 0;
+      channel.write(ByteBuffer.wrap(content));
+      return isEmptied && Files.size(file) == content.length;
     } catch (NoSuchFileException removed) {
       return false;
+    }
+  }
+
+  @Override
+  public String holder(Path file) throws IOException {
+    if (!LOCKED.add(file)) {
+      return "this process";
+    }
+    try {
+      return "%s of %s".formatted(Files.readString(file).strip(), Files.getOwner(file).getName());
+    } finally {
+      LOCKED.remove(file);
     }
   }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * Published instances, each proven to need as many sticks as its source says. All of them with
- * {@code -Dslow}; without, those of {@link #SLOW} get less work than a proof takes, and may say
+ * {@code -Pslow}; without, those of {@link #SLOW} get less work than a proof takes, and may say
  * that they are not proven, but never anything that is not so.
  */
 class PublishedSticksTest {

@@ -7,9 +7,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,8 +24,16 @@ class StoppedSaveTest {
   private static final List<String> FILES =
       List.of("job.batten", "shop/mouldings.batten", "shop/rack.batten");
 
+  /** Once a save is sure to be done, it is so at all later steps. */
+  private static final Comparator<String> NEW_LAST =
+      Comparator.comparing(text -> text.equals("new "));
+
+  private static final Set<PosixFilePermission> OWNER_ONLY =
+      PosixFilePermissions.fromString("rw-------");
+
   @TempDir Path root;
   private int folders;
+  private int stepsToFirstRename;
 
   private Path newFolder() throws IOException {
     Path folder = Files.createDirectories(root.resolve(String.valueOf(folders++)).resolve("shop"));
@@ -76,48 +89,52 @@ class StoppedSaveTest {
   }
 
   private static void expectNothingBeside(Path folder) throws IOException {
+    assertThat(files(folder)).hasSize(FILES.size());
+  }
+
+  private static List<Path> files(Path folder) throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {
-      assertThat(files.filter(Files::isRegularFile)).hasSize(FILES.size());
+      return files.filter(Files::isRegularFile).toList();
     }
   }
 
   @Test
-  void it_is_all_done_or_not_at_all_wherever_it_stops() throws IOException {
+  void it_is_all_done_or_not_at_all_wherever_its_process_is_killed() throws IOException {
+    stopAtEachStep(StoppingDisk::killedAfter);
+  }
+
+  @Test
+  void it_is_all_done_or_not_at_all_wherever_the_power_is_cut() throws IOException {
+    stopAtEachStep(StoppingDisk::cutOffAfter);
+  }
+
+  private void stopAtEachStep(IntFunction<StoppingDisk> disks) throws IOException {
     List<String> held = new ArrayList<>();
     boolean stopped = true;
     for (int steps = 0; stopped; steps++) {
       Path folder = newFolder();
-      stopped = isStopped(StoppingDisk.after(steps), folder);
-      List<String> told = settle(Disk.REAL, folder, FILES);
+      stopped = isStopped(disks.apply(steps), folder);
+      List<String> told = settle(StoppingDisk.never(), folder, FILES);
       String contents = contents(folder);
       assertThat(String.join("", told))
           .satisfiesAnyOf(
               text -> assertThat(text).isEmpty(),
               text -> assertThat(text).contains(contents.equals("new ") ? "finished" : "undone"));
       expectNothingBeside(folder);
-      save(Disk.REAL, folder, contents, "later ");
+      save(StoppingDisk.never(), folder, contents, "later ");
       assertThat(contents(folder)).isEqualTo("later ");
       held.add(contents);
     }
     assertThat(held).hasSizeGreaterThan(40).contains("old ", "new ").isSortedAccordingTo(NEW_LAST);
   }
 
-  private static final java.util.Comparator<String> NEW_LAST =
-      java.util.Comparator.comparing(text -> text.equals("new "));
-
   @Test
   void it_is_found_by_whoever_reads_one_file_of_it_for_another_job() throws IOException {
     boolean stopped = true;
     for (int steps = 0; stopped; steps++) {
       Path folder = newFolder();
-      stopped = isStopped(StoppingDisk.after(steps), folder);
-      boolean isPartly =
-          !Files.readString(folder.resolve("job.batten"))
-              .startsWith(Files.readString(folder.resolve(FILES.get(2))).substring(0, 3));
-      settle(Disk.REAL, folder, FILES.subList(2, 3));
-      if (isPartly) {
-        assertThat(contents(folder)).isEqualTo("new ");
-      }
+      stopped = isStopped(StoppingDisk.killedAfter(steps), folder);
+      settle(StoppingDisk.never(), folder, FILES.subList(2, 3));
       contents(folder);
     }
   }
@@ -129,9 +146,9 @@ class StoppedSaveTest {
       boolean settlingStopped = true;
       for (int further = 0; settlingStopped; further++) {
         Path folder = newFolder();
-        stopped = isStopped(StoppingDisk.after(steps), folder);
-        settlingStopped = isSettlingStopped(StoppingDisk.after(further), folder);
-        settle(Disk.REAL, folder, FILES);
+        stopped = isStopped(StoppingDisk.killedAfter(steps), folder);
+        settlingStopped = isSettlingStopped(StoppingDisk.killedAfter(further), folder);
+        settle(StoppingDisk.never(), folder, FILES);
         contents(folder);
         expectNothingBeside(folder);
       }
@@ -150,36 +167,53 @@ class StoppedSaveTest {
   /** One file was edited by hand after the stop: it stays, and so the others go back. */
   @Test
   void undoing_it_may_be_stopped_as_well() throws IOException {
-    for (int further = 0; ; further++) {
-      Path folder = stoppedBetweenTwoRenames();
-      Files.writeString(folder.resolve(FILES.get(2)), "edited");
-      boolean stopped = isSettlingStopped(StoppingDisk.after(further), folder);
-      settle(Disk.REAL, folder, FILES);
-      assertThat(folder.resolve(FILES.get(0))).hasContent("old " + FILES.get(0));
-      assertThat(folder.resolve(FILES.get(1))).hasContent("old " + FILES.get(1));
-      assertThat(folder.resolve(FILES.get(2))).hasContent("edited");
-      expectNothingBeside(folder);
-      if (!stopped) {
-        return;
+    undoWithEdited(FILES.get(2), this::stoppedBetweenTwoRenames);
+    undoWithEdited(FILES.get(0), this::stoppedBeforeTheFirstRename);
+  }
+
+  private interface Stop {
+    Path folder() throws IOException;
+  }
+
+  private static void undoWithEdited(String edited, Stop stop) throws IOException {
+    boolean stopped = true;
+    for (int further = 0; stopped; further++) {
+      Path folder = stop.folder();
+      Files.writeString(folder.resolve(edited), "edited");
+      stopped = isSettlingStopped(StoppingDisk.killedAfter(further), folder);
+      settle(StoppingDisk.never(), folder, FILES);
+      for (String file : FILES) {
+        String text = file.equals(edited) ? "edited" : "old " + file;
+        assertThat(folder.resolve(file)).hasContent(text);
       }
+      expectNothingBeside(folder);
     }
   }
 
+  private Path stoppedBeforeTheFirstRename() throws IOException {
+    stoppedBetweenTwoRenames();
+    Path folder = newFolder();
+    isStopped(StoppingDisk.killedAfter(stepsToFirstRename - 1), folder);
+    assertThat(contents(folder)).isEqualTo("old ");
+    return folder;
+  }
+
   private Path stoppedBetweenTwoRenames() throws IOException {
-    for (int steps = 0; ; steps++) {
-      Path folder = newFolder();
-      assertThat(isStopped(StoppingDisk.after(steps), folder)).isTrue();
-      if (Files.readString(folder.resolve("job.batten")).startsWith("new")) {
-        return folder;
-      }
+    Path folder = newFolder();
+    isStopped(StoppingDisk.killedAfter(stepsToFirstRename), folder);
+    while (Files.readString(folder.resolve("job.batten")).startsWith("old")) {
+      stepsToFirstRename++;
+      folder = newFolder();
+      isStopped(StoppingDisk.killedAfter(stepsToFirstRename), folder);
     }
+    return folder;
   }
 
   @Test
   void a_file_that_was_edited_after_it_had_its_new_content_stays() throws IOException {
     Path folder = stoppedBetweenTwoRenames();
     Files.writeString(folder.resolve("job.batten"), "edited");
-    assertThat(settle(Disk.REAL, folder, FILES)).singleElement().asString().contains("finished");
+    assertThat(settle(StoppingDisk.never(), folder, FILES)).singleElement().asString().contains("finished");
     assertThat(folder.resolve("job.batten")).hasContent("edited");
     assertThat(folder.resolve(FILES.get(1))).hasContent("new " + FILES.get(1));
     expectNothingBeside(folder);
@@ -195,11 +229,11 @@ class StoppedSaveTest {
       boolean failed = hasFailed(disk, folder);
       reached = disk.wasReached();
       if (failed) {
-        settle(Disk.REAL, folder, FILES);
+        settle(StoppingDisk.never(), folder, FILES);
       }
       String contents = contents(folder);
       assertThat(contents).isEqualTo(failed ? "old " : "new ");
-      settle(Disk.REAL, folder, FILES);
+      settle(StoppingDisk.never(), folder, FILES);
       expectNothingBeside(folder);
       held.add(contents);
     }
@@ -221,7 +255,7 @@ class StoppedSaveTest {
     Path folder = stoppedBetweenTwoRenames();
     Path sent = Files.createDirectories(root.resolve("sent"));
     copy(folder, sent);
-    assertThatThrownBy(() -> settle(Disk.REAL, sent.toRealPath(), FILES))
+    assertThatThrownBy(() -> settle(StoppingDisk.never(), sent.toRealPath(), FILES))
         .isInstanceOf(NotWritten.class)
         .hasMessageContaining("copied or changed since")
         .hasMessageContaining(".job.batten.battenbook-save");
@@ -229,12 +263,10 @@ class StoppedSaveTest {
   }
 
   private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        Path copy = to.resolve(from.relativize(file).toString());
-        Files.createDirectories(copy.getParent());
-        Files.copy(file, copy);
-      }
+    for (Path file : files(from)) {
+      Path copy = to.resolve(from.relativize(file).toString());
+      Files.createDirectories(copy.getParent());
+      Files.copy(file, copy);
     }
   }
 
@@ -246,33 +278,23 @@ class StoppedSaveTest {
     Replacement theirs = new Replacement(outside.toRealPath(), bytes("mine"), bytes("theirs"));
     Files.writeString(SideFile.PART.of(outside.toRealPath()), "theirs");
     SaveRecord.of(job, List.of(theirs)).write(Disk.REAL);
-    assertThatThrownBy(() -> settle(Disk.REAL, folder, FILES)).isInstanceOf(NotWritten.class);
+    assertThatThrownBy(() -> settle(StoppingDisk.never(), folder, FILES)).isInstanceOf(NotWritten.class);
     assertThat(outside).hasContent("mine");
   }
 
   @Test
   void who_may_read_a_file_never_grows_while_it_is_saved() throws IOException {
-    for (int steps = 0; ; steps++) {
+    boolean stopped = true;
+    for (int steps = 0; stopped; steps++) {
       Path folder = newFolder();
       for (String file : FILES) {
-        Files.setPosixFilePermissions(
-            folder.resolve(file),
-            java.nio.file.attribute.PosixFilePermissions.fromString("rw-------"));
+        Files.setPosixFilePermissions(folder.resolve(file), OWNER_ONLY);
       }
-      boolean stopped = isStopped(StoppingDisk.after(steps), folder);
-      try (Stream<Path> files = Files.walk(folder)) {
-        for (Path file : files.filter(Files::isRegularFile).toList()) {
-          if (Files.size(file) > 0 && SideFile.CLAIM.owner(file).isEmpty()) {
-            assertThat(
-                    java.nio.file.attribute.PosixFilePermissions.toString(
-                        Files.getPosixFilePermissions(file)))
-                .as(file.toString())
-                .isEqualTo("rw-------");
-          }
+      stopped = isStopped(StoppingDisk.killedAfter(steps), folder);
+      for (Path file : files(folder)) {
+        if (SideFile.CLAIM.owner(file).isEmpty()) {
+          assertThat(Files.getPosixFilePermissions(file)).as("%s", file).isEqualTo(OWNER_ONLY);
         }
-      }
-      if (!stopped) {
-        return;
       }
     }
   }
@@ -283,7 +305,7 @@ class StoppedSaveTest {
     for (int steps = 0; stopped; steps++) {
       Path folder = newFolder();
       Path export = Files.writeString(folder.resolve("job.csv"), "earlier");
-      stopped = isExportStopped(StoppingDisk.after(steps), export);
+      stopped = isExportStopped(StoppingDisk.killedAfter(steps), export);
       assertThat(Files.readString(export)).isIn("earlier", "later");
       WholeFile.write(folder.resolve("other.csv"), List.of(), Content.of(bytes("other")));
       Files.delete(folder.resolve("other.csv"));

@@ -4,32 +4,53 @@ import java.io.Closeable;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/**
- * A disk that lets so many steps happen. At the next one the process is stopped: half of what it
- * writes is written, nothing that it does afterwards has an effect, and its locks are gone. Or that
- * one step fails, and the process goes on.
- */
+/** A disk that lets so many steps happen, and then something happens at the next one. */
 final class StoppingDisk implements Disk {
-  private final boolean goesOn;
+  private final Event event;
   private final List<Closeable> locks = new ArrayList<>();
+  private final Set<Path> unsynced = new HashSet<>();
   private int left;
 
-  private StoppingDisk(int steps, boolean goesOn) {
-    this.left = steps;
-    this.goesOn = goesOn;
+  private enum Event {
+    /**
+     * The process is stopped: half of what it writes is written, nothing that it does afterwards has
+     * an effect, and its locks are gone.
+     */
+    KILL,
+    /** Besides, contents that were not synced are lost. */
+    POWER_CUT,
+    /** The step fails, and the process goes on. */
+    FAILURE
   }
 
-  static StoppingDisk after(int steps) {
-    return new StoppingDisk(steps, false);
+  private StoppingDisk(int steps, Event event) {
+    this.left = steps;
+    this.event = event;
+  }
+
+  static StoppingDisk killedAfter(int steps) {
+    return new StoppingDisk(steps, Event.KILL);
+  }
+
+  static StoppingDisk cutOffAfter(int steps) {
+    return new StoppingDisk(steps, Event.POWER_CUT);
   }
 
   static StoppingDisk failingOnceAfter(int steps) {
-    return new StoppingDisk(steps, true);
+    return new StoppingDisk(steps, Event.FAILURE);
+  }
+
+  /** A disk as any other, but that nobody waits for it. */
+  static StoppingDisk never() {
+    return killedAfter(Integer.MAX_VALUE);
   }
 
   /** The end of a process. */
@@ -43,20 +64,32 @@ final class StoppingDisk implements Disk {
 
   private void step() throws IOException {
     left--;
-    if (goesOn && left == -1) {
-      throw new IOException("no space left");
-    }
-    if (!goesOn && left < 0) {
-      for (Closeable lock : locks) {
-        lock.close();
+    if (event == Event.FAILURE) {
+      if (left == -1) {
+        throw new IOException("no space left");
       }
+    } else if (left < 0) {
+      stop();
       throw new Stopped();
+    }
+  }
+
+  private void stop() throws IOException {
+    for (Closeable lock : locks) {
+      lock.close();
+    }
+    if (event == Event.POWER_CUT) {
+      for (Path file : unsynced) {
+        Files.write(file, new byte[0]);
+      }
+      unsynced.clear();
     }
   }
 
   @Override
   public OutputStream create(Path file, boolean forOwnerOnly) throws IOException {
     step();
+    unsynced.add(file);
     return new FilterOutputStream(REAL.create(file, forOwnerOnly)) {
       @Override
       public void write(byte[] bytes, int from, int count) throws IOException {
@@ -78,25 +111,28 @@ final class StoppingDisk implements Disk {
   @Override
   public void sync(Path file) throws IOException {
     step();
-    REAL.sync(file);
+    unsynced.remove(file);
   }
 
   @Override
   public void syncFolder(Path folder) throws IOException {
     step();
-    REAL.syncFolder(folder);
   }
 
   @Override
   public void rename(Path from, Path to) throws IOException {
     step();
     REAL.rename(from, to);
+    if (unsynced.remove(from)) {
+      unsynced.add(to);
+    }
   }
 
   @Override
   public void remove(Path file) throws IOException {
     step();
     REAL.remove(file);
+    unsynced.remove(file);
   }
 
   @Override
@@ -107,5 +143,10 @@ final class StoppingDisk implements Disk {
       locks.add(lock);
     }
     return lock;
+  }
+
+  @Override
+  public String holder(Path file) throws IOException {
+    return REAL.holder(file);
   }
 }
