@@ -67,7 +67,7 @@ public final class BrokenOffSave {
     Path pointer = SideFile.POINTER.of(file);
     String text = new String(Files.readAllBytes(pointer), StandardCharsets.UTF_8);
     Path job = file.resolveSibling(text).normalize();
-    if (job.getParent() == null || !SaveRecord.isOf(file, job)) {
+    if (!SaveRecord.isOf(file, job)) {
       throw notOurs(file, pointer);
     }
     return job;

@@ -89,7 +89,7 @@ public final class Claim implements AutoCloseable {
   }
 
   /** The file, where it really is. */
-  Path file() {
+  public Path file() {
     return file;
   }
 

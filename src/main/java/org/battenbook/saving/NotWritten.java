@@ -18,7 +18,7 @@ public final class NotWritten extends IOException {
   static NotWritten of(Path file, IOException failure) {
     return failure instanceof NotWritten told
         ? told
-        : new NotWritten(file, reason(failure, file.toAbsolutePath().getParent()));
+        : new NotWritten(file, reason(failure, SideFile.folder(file)));
   }
 
   private static String reason(IOException failure, Path folder) {

@@ -154,7 +154,8 @@ final class RealDisk implements Disk {
     }
     boolean locked = false;
     try {
-      locked = channel.tryLock(LOCKED_BYTE, 1, false) != null && isStillThere(channel, file, holder);
+      locked =
+          channel.tryLock(LOCKED_BYTE, 1, false) != null && isStillThere(channel, file, holder);
     } finally {
       if (!locked) {
         channel.close();
@@ -181,8 +182,8 @@ final class RealDisk implements Disk {
   }
 
   /**
-   * Writes who holds a file. Before it was locked, it may have been removed, and another made in its
-   * place: then that one does not change its size as this one does.
+   * Writes who holds a file. Before it was locked, it may have been removed, and another made in
+   * its place: then that one does not change its size as this one does.
    */
   private static boolean isStillThere(FileChannel channel, Path file, String holder)
       throws IOException {

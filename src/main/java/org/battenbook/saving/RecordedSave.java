@@ -9,8 +9,8 @@ import java.util.TreeSet;
 
 /**
  * A save whose record is written: it is finished or undone, by the process that began it or by one
- * that found it. Whoever does so has claimed all its files. Each step may be the last that a process
- * takes; the next one goes on from there.
+ * that found it. Whoever does so has claimed all its files. Each step may be the last that a
+ * process takes; the next one goes on from there.
  */
 final class RecordedSave {
   private final Disk disk;
@@ -33,7 +33,9 @@ final class RecordedSave {
     return !save.isUndone();
   }
 
-  /** Whether the files are copies of those that the save was about, such as those of a sent folder. */
+  /**
+   * Whether the files are copies of those that the save was about, such as those of a sent folder.
+   */
   boolean isOfOtherFiles() throws IOException {
     for (SaveRecord.Entry entry : save.entries()) {
       if (entry.isCopied()) {
@@ -111,7 +113,7 @@ final class RecordedSave {
       disk.syncFolder(folder);
     }
     disk.remove(SideFile.RECORD.of(save.job()));
-    disk.syncFolder(save.job().getParent());
+    disk.syncFolder(SideFile.folder(save.job()));
     for (SaveRecord.Entry entry : save.entries()) {
       disk.remove(SideFile.POINTER.of(entry.path()));
     }
@@ -119,7 +121,7 @@ final class RecordedSave {
 
   private Set<Path> folders() {
     Set<Path> folders = new TreeSet<>();
-    save.entries().forEach(entry -> folders.add(entry.path().getParent()));
+    save.entries().forEach(entry -> folders.add(SideFile.folder(entry.path())));
     return folders;
   }
 }

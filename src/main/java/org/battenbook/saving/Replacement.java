@@ -5,13 +5,35 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
-/**
- * New content for a file.
- *
- * @param file where it really is
- * @param before what it holds now
- */
-record Replacement(Path file, byte[] before, byte[] after) {
+/** New content for a file. */
+final class Replacement {
+  private final Path file;
+  private final byte[] before;
+  private final byte[] after;
+
+  /**
+   * New content for a file.
+   *
+   * @param file where it really is
+   * @param before what it holds now
+   */
+  Replacement(Path file, byte[] before, byte[] after) {
+    this.file = file;
+    this.before = before.clone();
+    this.after = after.clone();
+  }
+
+  Path file() {
+    return file;
+  }
+
+  byte[] before() {
+    return before.clone();
+  }
+
+  byte[] after() {
+    return after.clone();
+  }
 
   boolean holdsBefore() throws IOException {
     return holds(before);

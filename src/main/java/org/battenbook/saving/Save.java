@@ -11,9 +11,10 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Changes several workbooks of a job: all of them or none, whatever happens on the way. New contents
- * are staged and on the disk before a {@link SaveRecord} is written; then each takes its place. A
- * process that finds the record finishes the save, or undoes it, with {@link BrokenOffSave}.
+ * Changes several workbooks of a job: all of them or none, whatever happens on the way. New
+ * contents are staged and on the disk before a {@link SaveRecord} is written; then each takes its
+ * place. A process that finds the record finishes the save, or undoes it, with {@link
+ * BrokenOffSave}.
  */
 public final class Save {
   private final Disk disk;
@@ -120,7 +121,7 @@ public final class Save {
 
   /** So that whoever meets the file by another job finds the save too. */
   private void pointToJob(Path file) throws IOException {
-    byte[] path = file.getParent().relativize(job).toString().getBytes(StandardCharsets.UTF_8);
+    byte[] path = SideFile.folder(file).relativize(job).toString().getBytes(StandardCharsets.UTF_8);
     StagedFile.of(disk, SideFile.POINTER.of(file), StagedFile.Readers.OWNER, Content.of(path))
         .synced()
         .put();
@@ -128,7 +129,7 @@ public final class Save {
 
   private Set<Path> folders() {
     Set<Path> folders = new TreeSet<>();
-    files.forEach(one -> folders.add(one.file().getParent()));
+    files.forEach(one -> folders.add(SideFile.folder(one.file())));
     return folders;
   }
 

@@ -62,7 +62,8 @@ record SaveRecord(Path job, List<Entry> entries, boolean isUndone) {
 
     /** Whether there is a new content, and none that this save has staged. */
     boolean isCopied() throws IOException {
-      return file.holdsAfter() ? !hasKey(path()) && !file.holdsBefore()
+      return file.holdsAfter()
+          ? !hasKey(path()) && !file.holdsBefore()
           : file.isStaged() && !hasKey(SideFile.PART.of(path()));
     }
 
@@ -86,7 +87,7 @@ record SaveRecord(Path job, List<Entry> entries, boolean isUndone) {
   void write(Disk disk) throws IOException {
     Path record = SideFile.RECORD.of(job);
     StagedFile.of(disk, record, StagedFile.Readers.OWNER, this::writeTo).synced().put();
-    disk.syncFolder(job.getParent());
+    disk.syncFolder(SideFile.folder(job));
   }
 
   private void writeTo(OutputStream stream) throws IOException {
@@ -95,7 +96,7 @@ record SaveRecord(Path job, List<Entry> entries, boolean isUndone) {
     out.writeBoolean(isUndone);
     out.writeInt(entries.size());
     for (Entry entry : entries) {
-      out.writeUTF(job.getParent().relativize(entry.file().file()).toString());
+      out.writeUTF(SideFile.folder(job).relativize(entry.file().file()).toString());
       out.writeUTF(entry.key());
       write(entry.file().before(), out);
       write(entry.file().after(), out);
@@ -153,7 +154,7 @@ record SaveRecord(Path job, List<Entry> entries, boolean isUndone) {
 
   /** A job uses files of its own folder and below; it may itself be a link to elsewhere. */
   static boolean isOf(Path file, Path job) throws IOException {
-    return file.startsWith(job.getParent())
+    return file.startsWith(SideFile.folder(job))
         || (Files.exists(job) && job.toRealPath().equals(file));
   }
 }

@@ -27,9 +27,13 @@ enum SideFile {
   /** A file in its real folder, under its own name, which may be a link. */
   static Path named(Path file) throws IOException {
     Path whole = file.toAbsolutePath().normalize();
-    return whole.getParent() == null
-        ? whole
-        : whole.getParent().toRealPath().resolve(whole.getFileName());
+    return folder(whole).toRealPath().resolve(whole.getFileName());
+  }
+
+  /** The folder that a file is in. */
+  static Path folder(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    return folder == null ? file.toAbsolutePath() : folder;
   }
 
   Path of(Path file) {

@@ -47,7 +47,8 @@ public final class SteadyFiles {
   }
 
   /**
-   * Tells of a workbook that is about to be read; a save of it that was broken off is settled first.
+   * Tells of a workbook that is about to be read; a save of it that was broken off is settled
+   * first.
    *
    * @throws NotWritten where it is being saved, or its save cannot be settled
    */

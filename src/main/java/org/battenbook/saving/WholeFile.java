@@ -25,10 +25,10 @@ public final class WholeFile {
     try {
       refuse(file, inUse);
       Path place = place(file);
-      Leftovers.clear(disk, place.getParent());
+      Leftovers.clear(disk, SideFile.folder(place));
       try (Claim claim = Claim.of(disk, place)) {
         StagedFile.of(disk, claim.file(), StagedFile.Readers.AS_BEFORE, content).synced().put();
-        disk.syncFolder(place.getParent());
+        disk.syncFolder(SideFile.folder(place));
       }
     } catch (IOException failure) {
       throw NotWritten.of(file, failure);

@@ -44,7 +44,6 @@ public final class FolderLoader implements Loader {
     return of(job, Integer.MAX_VALUE);
   }
 
-
   /**
    * A loader for a job by its path as a person wrote it.
    *

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.battenbook.book.Loader;
 import org.battenbook.saving.Claim;
 import org.battenbook.saving.NotWritten;
+import org.battenbook.saving.StoppedSaves;
 import org.battenbook.source.SourceText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.Workbook;
@@ -132,6 +133,62 @@ class CutsKeepTest {
     JsonNode answer = new JsonMapper().readTree(cuts("--keep", "--json", "--plan", "rail").out());
     assertThat(answer.at("/kept/0/change").asText()).contains("0 instead of 1");
     assertThat(answer.at("/kept/0/file").asText()).endsWith(SHOP);
+  }
+
+  @Test
+  void a_save_that_was_stopped_midway_is_finished_by_the_next_command() throws IOException {
+    String job = text(JOB);
+    String shop = text(SHOP);
+    cuts("--keep");
+    Map<Path, String> texts =
+        Map.of(folder.resolve(JOB), text(JOB), folder.resolve(SHOP), text(SHOP));
+    Files.writeString(folder.resolve(JOB), job);
+    Files.writeString(folder.resolve(SHOP), shop);
+    StoppedSaves.stopMidway(Path.of(job()), texts);
+    assertThat(text(SHOP)).isNotEqualTo(shop);
+    assertThat(text(JOB)).isEqualTo(job);
+    CommandRun next = CommandRun.of("fill", job());
+    assertThat(next.err()).contains("it was finished now").contains("'" + JOB + "'");
+    texts.forEach((file, text) -> assertThat(file).hasContent(text));
+    assertThat(cuts("--keep").err()).contains("it may be kept already");
+  }
+
+  @Test
+  void a_save_that_was_stopped_early_is_undone_by_the_next_command() throws IOException {
+    String shop = text(SHOP);
+    Map<Path, String> texts =
+        Map.of(folder.resolve(JOB), text(JOB) + "\n", folder.resolve(SHOP), shop + "\n");
+    StoppedSaves.stopEarly(Path.of(job()), texts);
+    CommandRun next = cuts("--keep");
+    assertThat(next.status()).as(next.err()).isZero();
+    assertThat(next.err()).contains("was undone");
+    assertThat(text(SHOP)).isNotEqualTo(shop);
+    assertThat(folder).isDirectoryNotContaining("glob:**.battenbook-*");
+  }
+
+  @Test
+  void a_second_writer_is_told_that_there_is_one() throws IOException {
+    String shop = text(SHOP);
+    try (Claim claim = Claim.of(Path.of(job()))) {
+      assertThat(claim.file()).hasFileName(JOB);
+      CommandRun run = cuts("--keep");
+      assertThat(run.status()).isEqualTo(2);
+      assertThat(run.err()).contains("this process is changing it; wait until that ends");
+      assertThat(cuts().status()).isZero();
+    }
+    assertThat(text(SHOP)).isEqualTo(shop);
+  }
+
+  @Test
+  void a_link_to_a_workbook_stays_a_link() throws IOException {
+    Path real = Files.createDirectories(folder.resolve("archive")).resolve(JOB);
+    Files.move(folder.resolve(JOB), real);
+    Files.createSymbolicLink(folder.resolve(JOB), real);
+    CommandRun run = cuts("--keep");
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(folder.resolve(JOB)).isSymbolicLink();
+    assertThat(Files.readString(real)).contains("glass");
+    assertThat(cuts("--keep").err()).contains("it may be kept already");
   }
 
   private void write(Map<SourceText, String> texts) throws NotWritten {

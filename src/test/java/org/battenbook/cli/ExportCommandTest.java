@@ -50,6 +50,40 @@ class ExportCommandTest {
     }
   }
 
+  @Test
+  void what_the_job_is_read_from_is_not_replaced() throws IOException {
+    Path list = Files.writeString(folder.resolve("laths.csv"), "lath,length\nlong,40 in\n");
+    Path job =
+        Files.writeString(
+            folder.resolve("job.batten"),
+            """
+            workbook "Job"
+            page wood
+              table laths by lath
+                given
+                  lath   : text
+                  length : length
+              rows of laths from "laths.csv"
+            """);
+    Files.createSymbolicLink(folder.resolve("job.json"), job);
+    String workbook = Files.readString(job);
+    for (String name : new String[] {"laths.csv", "job.json"}) {
+      CommandRun run = export(job.toString(), name);
+      assertThat(run.status()).as(run.err()).isEqualTo(2);
+      assertThat(run.err()).contains("the job is read from it; name another file");
+    }
+    assertThat(list).hasContent("lath,length\nlong,40 in\n");
+    assertThat(job).hasContent(workbook);
+  }
+
+  @Test
+  void a_device_is_not_replaced() throws IOException {
+    Files.createSymbolicLink(folder.resolve("device.csv"), Path.of("/dev/null"));
+    CommandRun run = export(FIRST, "device.csv");
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("it is a device or a pipe; name an ordinary file");
+  }
+
   private String exported(String job, String name, String... more) throws IOException {
     CommandRun run = export(job, name, more);
     assertThat(run.err()).isEqualTo("wrote " + folder.resolve(name) + "\n");

@@ -225,9 +225,10 @@ class KilledRunsTest {
 
   @Test
   void an_export_over_an_earlier_one() throws IOException, InterruptedException {
-    Path whole = root.resolve("whole").resolve("job.json");
-    makeJob(whole.getParent());
-    quietly("export", whole.resolveSibling("job.batten").toString(), "--to", whole.toString());
+    Path example = root.resolve("whole");
+    Path whole = example.resolve("job.json");
+    makeJob(example);
+    quietly("export", example.resolve("job.batten").toString(), "--to", whole.toString());
     int midway = 0;
     for (int i = 0; i < KILLS; i++) {
       Path folder = killed("export", root.resolve("export" + i));

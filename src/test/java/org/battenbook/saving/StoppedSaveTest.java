@@ -33,14 +33,14 @@ class StoppedSaveTest {
 
   @TempDir Path root;
   private int folders;
-  private int stepsToFirstRename;
 
   private Path newFolder() throws IOException {
-    Path folder = Files.createDirectories(root.resolve(String.valueOf(folders++)).resolve("shop"));
+    Path folder = root.resolve(String.valueOf(folders++));
+    Files.createDirectories(folder.resolve("shop"));
     for (String file : FILES) {
-      Files.writeString(folder.resolveSibling(file), "old " + file);
+      Files.writeString(folder.resolve(file), "old " + file);
     }
-    return folder.getParent().toRealPath();
+    return folder.toRealPath();
   }
 
   private static void save(Disk disk, Path folder, String from, String to) throws NotWritten {
@@ -67,8 +67,7 @@ class StoppedSaveTest {
   }
 
   /** Settles whatever there is, as a command that reads these files does. */
-  private static List<String> settle(Disk disk, Path folder, List<String> files)
-      throws NotWritten {
+  private static List<String> settle(Disk disk, Path folder, List<String> files) throws NotWritten {
     List<String> told = new ArrayList<>();
     for (String file : files) {
       Optional<String> settled = BrokenOffSave.settle(disk, folder.resolve(file), null);
@@ -191,21 +190,17 @@ class StoppedSaveTest {
   }
 
   private Path stoppedBeforeTheFirstRename() throws IOException {
-    stoppedBetweenTwoRenames();
-    Path folder = newFolder();
-    isStopped(StoppingDisk.killedAfter(stepsToFirstRename - 1), folder);
-    assertThat(contents(folder)).isEqualTo("old ");
-    return folder;
+    return stoppedBeforePutting(0);
   }
 
   private Path stoppedBetweenTwoRenames() throws IOException {
+    return stoppedBeforePutting(1);
+  }
+
+  private Path stoppedBeforePutting(int file) throws IOException {
     Path folder = newFolder();
-    isStopped(StoppingDisk.killedAfter(stepsToFirstRename), folder);
-    while (Files.readString(folder.resolve("job.batten")).startsWith("old")) {
-      stepsToFirstRename++;
-      folder = newFolder();
-      isStopped(StoppingDisk.killedAfter(stepsToFirstRename), folder);
-    }
+    Path last = folder.resolve(FILES.get(file));
+    assertThat(isStopped(StoppingDisk.killedBeforePutting(last), folder)).isTrue();
     return folder;
   }
 
@@ -213,7 +208,10 @@ class StoppedSaveTest {
   void a_file_that_was_edited_after_it_had_its_new_content_stays() throws IOException {
     Path folder = stoppedBetweenTwoRenames();
     Files.writeString(folder.resolve("job.batten"), "edited");
-    assertThat(settle(StoppingDisk.never(), folder, FILES)).singleElement().asString().contains("finished");
+    assertThat(settle(StoppingDisk.never(), folder, FILES))
+        .singleElement()
+        .asString()
+        .contains("finished");
     assertThat(folder.resolve("job.batten")).hasContent("edited");
     assertThat(folder.resolve(FILES.get(1))).hasContent("new " + FILES.get(1));
     expectNothingBeside(folder);
@@ -278,7 +276,8 @@ class StoppedSaveTest {
     Replacement theirs = new Replacement(outside.toRealPath(), bytes("mine"), bytes("theirs"));
     Files.writeString(SideFile.PART.of(outside.toRealPath()), "theirs");
     SaveRecord.of(job, List.of(theirs)).write(Disk.REAL);
-    assertThatThrownBy(() -> settle(StoppingDisk.never(), folder, FILES)).isInstanceOf(NotWritten.class);
+    assertThatThrownBy(() -> settle(StoppingDisk.never(), folder, FILES))
+        .isInstanceOf(NotWritten.class);
     assertThat(outside).hasContent("mine");
   }
 

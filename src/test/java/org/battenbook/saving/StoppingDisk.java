@@ -17,12 +17,13 @@ final class StoppingDisk implements Disk {
   private final Event event;
   private final List<Closeable> locks = new ArrayList<>();
   private final Set<Path> unsynced = new HashSet<>();
+  private final @Nullable Path lastRename;
   private int left;
 
   private enum Event {
     /**
-     * The process is stopped: half of what it writes is written, nothing that it does afterwards has
-     * an effect, and its locks are gone.
+     * The process is stopped: half of what it writes is written, nothing that it does afterwards
+     * has an effect, and its locks are gone.
      */
     KILL,
     /** Besides, contents that were not synced are lost. */
@@ -31,9 +32,14 @@ final class StoppingDisk implements Disk {
     FAILURE
   }
 
-  private StoppingDisk(int steps, Event event) {
+  private StoppingDisk(int steps, Event event, @Nullable Path lastRename) {
     this.left = steps;
     this.event = event;
+    this.lastRename = lastRename;
+  }
+
+  private StoppingDisk(int steps, Event event) {
+    this(steps, event, null);
   }
 
   static StoppingDisk killedAfter(int steps) {
@@ -46,6 +52,11 @@ final class StoppingDisk implements Disk {
 
   static StoppingDisk failingOnceAfter(int steps) {
     return new StoppingDisk(steps, Event.FAILURE);
+  }
+
+  /** The process is stopped when a file is about to get its new content. */
+  static StoppingDisk killedBeforePutting(Path file) {
+    return new StoppingDisk(Integer.MAX_VALUE, Event.KILL, file);
   }
 
   /** A disk as any other, but that nobody waits for it. */
@@ -121,6 +132,9 @@ final class StoppingDisk implements Disk {
 
   @Override
   public void rename(Path from, Path to) throws IOException {
+    if (to.equals(lastRename)) {
+      left = 0;
+    }
     step();
     REAL.rename(from, to);
     if (unsynced.remove(from)) {

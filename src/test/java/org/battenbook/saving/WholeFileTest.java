@@ -30,7 +30,9 @@ class WholeFileTest {
     Path target = Files.writeString(folder.resolve("job.xlsx"), "earlier");
     assertThatThrownBy(
             () ->
-                WholeFile.write(target, List.of(),
+                WholeFile.write(
+                    target,
+                    List.of(),
                     out -> {
                       out.write(1);
                       throw new IOException("the disk is full");
@@ -43,7 +45,9 @@ class WholeFileTest {
   @Test
   void a_writer_that_closes_its_stream_does_no_harm() throws IOException {
     Path target = folder.resolve("job.xlsx");
-    WholeFile.write(target, List.of(),
+    WholeFile.write(
+        target,
+        List.of(),
         out -> {
           out.write(65);
           out.close();
