@@ -6,7 +6,6 @@ import org.battenbook.book.Loader;
 import org.battenbook.cutting.Planning;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.planstore.PlanStore;
-import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
@@ -41,7 +40,7 @@ abstract class JobCommand implements Callable<Integer> {
     Planning planning = new Planning(mergesStops(), this::watch, plans, fresh);
     Workbook workbook = Workbook.open(job, loader(), planning);
     line.clear();
-    Messages messages = new Messages(terminal);
+    Messages messages = new Messages(terminal.err());
     messages.tell(workbook.diagnostics());
     if (workbook.hasFaults()) {
       answerFaults(workbook);
@@ -66,8 +65,7 @@ abstract class JobCommand implements Callable<Integer> {
   }
 
   private PlanWatch watch(String plan, String material) {
-    return new PlanProgress(
-        terminal, line, System.in, System::nanoTime, DisplayText.safe(plan + ": " + material));
+    return new PlanProgress(terminal, line, System.in, System::nanoTime, plan + ": " + material);
   }
 
   /** Whether near-equal stops of the saw are merged, where a plan says within what. */
