@@ -145,6 +145,36 @@ class ArchitectureTest {
         .check(PROGRAM);
   }
 
+  /** Every text that people see is made safe there; nothing else can print. */
+  @Test
+  void only_the_output_of_the_command_line_prints() {
+    noClasses()
+        .that(areNot("cli.Output"))
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage("java.util.logging..")
+                .or(
+                    nameMatching(
+                        "java\\.io\\.(Print(Stream|Writer)|OutputStreamWriter|FileWriter)"))
+                .or(nameMatching("java\\.lang\\.System\\$Logger.*")))
+        .orShould()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
+        .orShould()
+        .callMethodWhere(calls("java\\..*", "printStackTrace|dumpStack|getLogger"))
+        .check(PROGRAM);
+    noClasses()
+        .that(areNot("cli.Terminal"))
+        .should()
+        .dependOnClassesThat(nameMatching("java\\.io\\.(Console|FileDescriptor|FileOutputStream)"))
+        .check(PROGRAM);
+    noClasses()
+        .should()
+        .callMethodWhere(calls("picocli\\.CommandLine", "usage|print\\w*|execute|getOut|getErr"))
+        .check(PROGRAM);
+  }
+
   @Test
   void nothing_reads_a_clock() {
     noClasses()

@@ -1,6 +1,7 @@
 package org.battenbook.answer;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -10,7 +11,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 
 /**
- * Opens the one kind of JSON text that is written: UTF-8, indented, lines ended alike everywhere.
+ * Opens the one kind of JSON text that is written: UTF-8, indented, lines ended alike everywhere,
+ * and with nothing in it that a terminal would act on.
  */
 final class Json {
   private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
@@ -31,7 +33,10 @@ final class Json {
   /** Writes a text of one value and a line's end; the stream is left open. */
   static void write(OutputStream out, Content content) throws IOException {
     JsonFactory factory =
-        JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
+        new JsonFactoryBuilder()
+            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+            .characterEscapes(new TerminalEscapes())
+            .build();
     try (JsonGenerator json = factory.createGenerator(out)) {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter(SEPARATORS)

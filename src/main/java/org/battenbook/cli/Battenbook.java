@@ -1,11 +1,11 @@
 package org.battenbook.cli;
 
-import java.io.PrintWriter;
 import java.util.List;
+import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.ParseResult;
 
 /** The command {@code battenbook}. */
 @Command(
@@ -17,7 +17,8 @@ import picocli.CommandLine.IVersionProvider;
     footer = {
       "",
       "Exit status: 0 done; 1 done, and a requirement does not hold;",
-      "2 the command line is wrong; 3 the workbook has faults."
+      "2 the command line is wrong, or the answer cannot be written;",
+      "3 the workbook has faults; 141 the reader of the answer closed it."
     })
 public final class Battenbook {
 
@@ -33,14 +34,28 @@ public final class Battenbook {
    */
   static int run(Surroundings surroundings, String... arguments) {
     Terminal terminal = surroundings.terminal();
+    return tried(
+        terminal,
+        () -> {
+          int status = tried(terminal, () -> execute(surroundings, arguments));
+          terminal.flush();
+          return status;
+        });
+  }
+
+  private static int tried(Terminal terminal, IntSupplier command) {
     try {
-      refuseEmpty(arguments);
-      return commandLine(surroundings).execute(arguments);
+      return command.getAsInt();
     } catch (Throwable mishap) {
       return Mishap.tell(mishap, terminal).code();
-    } finally {
-      terminal.flush();
     }
+  }
+
+  /** The library of the command line only parses: it would print what went wrong as it came. */
+  private static int execute(Surroundings surroundings, String... arguments) {
+    refuseEmpty(arguments);
+    ParseResult parsed = commandLine(surroundings).parseArgs(arguments);
+    return new HelpFirst(surroundings.terminal().out()).execute(parsed);
   }
 
   /** Nothing is named by an empty word; the parser of the command line cannot read one. */
@@ -51,25 +66,15 @@ public final class Battenbook {
   }
 
   private static CommandLine commandLine(Surroundings surroundings) {
-    Terminal terminal = surroundings.terminal();
-    CommandLine commandLine = new CommandLine(new Battenbook());
-    commandLine
+    return new CommandLine(new Battenbook())
         .addSubcommand(new FillCommand(surroundings))
         .addSubcommand(new CutsCommand(surroundings))
         .addSubcommand(new WhyCommand(surroundings))
         .addSubcommand(new FeedsCommand(surroundings))
         .addSubcommand(new ExportCommand(surroundings))
-        .addSubcommand(new CompletionCommand(terminal));
-    return commandLine
-        .setOut(new PrintWriter(terminal.out(), true, terminal.charset()))
-        .setErr(new PrintWriter(terminal.err(), true, terminal.charset()))
-        .setColorScheme(CommandLine.Help.defaultColorScheme(ansi(terminal)))
-        .setAbbreviatedOptionsAllowed(true)
-        .setExecutionExceptionHandler((e, command, parsed) -> Mishap.tell(e, terminal).code());
-  }
-
-  private static Ansi ansi(Terminal terminal) {
-    return terminal.coloured() ? Ansi.ON : Ansi.OFF;
+        .addSubcommand(new CompletionCommand(surroundings.terminal().out()))
+        .setExpandAtFiles(false)
+        .setAbbreviatedOptionsAllowed(true);
   }
 
   /** The version that the jar was built as. */

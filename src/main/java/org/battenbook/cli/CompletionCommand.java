@@ -17,17 +17,17 @@ import picocli.CommandLine.Spec;
       "Use it with: source <(battenbook completion)"
     })
 final class CompletionCommand implements Runnable {
-  private final Terminal terminal;
+  private final Output out;
 
   @Spec @Nullable CommandSpec spec;
 
-  CompletionCommand(Terminal terminal) {
-    this.terminal = terminal;
+  CompletionCommand(Output out) {
+    this.out = out;
   }
 
   @Override
   public void run() {
     CommandSpec root = Objects.requireNonNull(spec).root();
-    terminal.out().print(AutoComplete.bash(root.name(), root.commandLine()));
+    AutoComplete.bash(root.name(), root.commandLine()).lines().forEach(out::line);
   }
 }

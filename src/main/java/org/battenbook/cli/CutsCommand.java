@@ -60,7 +60,7 @@ final class CutsCommand extends JobCommand {
   @Override
   void answerFaults(Workbook workbook) throws IOException {
     if (json) {
-      CutsAnswer.atFault(workbook).writeTo(terminal.out());
+      terminal.out().json(CutsAnswer.atFault(workbook)::writeTo);
     }
   }
 
@@ -78,9 +78,9 @@ final class CutsCommand extends JobCommand {
       }
     }
     if (json) {
-      CutsAnswer.of(workbook, filled, plans, kept).writeTo(terminal.out());
+      terminal.out().json(CutsAnswer.of(workbook, filled, plans, kept)::writeTo);
     } else {
-      new CutsReport(filled, terminal).print(plans, kept);
+      new CutsReport(filled, terminal.out()).print(plans, kept);
     }
     return status;
   }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.battenbook.keep.Keeping;
 import org.battenbook.keep.OffcutName;
-import org.battenbook.source.DisplayText;
+import org.battenbook.source.Ink;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FilledPlan;
 import org.battenbook.workbook.FilledRow;
@@ -30,11 +30,11 @@ final class CutsReport {
       "nothing is to be cut: no part of a plan has a quantity, or all are cut already";
 
   private final Filled filled;
-  private final Terminal terminal;
+  private final Output out;
 
-  CutsReport(Filled filled, Terminal terminal) {
+  CutsReport(Filled filled, Output out) {
     this.filled = filled;
-    this.terminal = terminal;
+    this.out = out;
   }
 
   /**
@@ -44,14 +44,14 @@ final class CutsReport {
    */
   void print(List<FilledPlan> plans, List<Keeping.Change> kept) {
     heading(filled.title() + ": cuts", Ink.HEADING);
-    line("");
+    out.line();
     printList(
         "Requirements that do not hold",
         Ink.FAULT,
         plans.stream().flatMap(plan -> plan.broken().stream()).map(CutsReport::told).toList());
     if (plans.stream().allMatch(plan -> plan.materials().isEmpty())) {
       wrapped(plans.isEmpty() ? NO_PLAN : NO_PARTS);
-      line("");
+      out.line();
     }
     for (FilledPlan plan : plans) {
       plan.materials().forEach(material -> print(plan, material));
@@ -80,7 +80,7 @@ final class CutsReport {
     heading(material + ": " + taken(plan, taken.size()) + ", " + proof(material), Ink.HEADING);
     material.stops().forEach(this::print);
     printMerged(material);
-    line("");
+    out.line();
     alike(taken).forEach(group -> print(plan, group));
   }
 
@@ -158,7 +158,7 @@ final class CutsReport {
     } else {
       printSheet(plan, first);
     }
-    line("");
+    out.line();
   }
 
   private void printStick(FilledPlan plan, List<Piece> alike) {
@@ -225,9 +225,7 @@ final class CutsReport {
       columns.forEach(column -> cells.add(cell(row, column)));
       table.add(cells);
     }
-    table
-        .lines(PageReport.WIDTH - 4, heading -> terminal.paint(Ink.ASIDE, heading))
-        .forEach(text -> line(text.isEmpty() ? "" : "    " + text));
+    table.lines(PageReport.WIDTH - 4, Ink.ASIDE).forEach(text -> out.line(text.indented("    ")));
   }
 
   /** What is told in full is smaller than any mark of a tape. */
@@ -291,25 +289,21 @@ final class CutsReport {
     if (!items.isEmpty()) {
       heading(heading, ink);
       items.forEach(item -> wrapped("· " + item));
-      line("");
+      out.line();
     }
   }
 
   private void heading(String text, Ink ink) {
-    for (String part : WrappedText.lines(DisplayText.safe(text), PageReport.WIDTH)) {
-      line(terminal.paint(ink, part));
+    for (String part : WrappedText.lines(text, PageReport.WIDTH)) {
+      out.line(ink, part);
     }
   }
 
   private void wrapped(String text) {
     String lead = "  ";
-    for (String part : WrappedText.lines(DisplayText.safe(text), PageReport.WIDTH - 4)) {
-      line(lead + part);
+    for (String part : WrappedText.lines(text, PageReport.WIDTH - 4)) {
+      out.line(lead + part);
       lead = "    ";
     }
-  }
-
-  private void line(String text) {
-    terminal.out().println(text);
   }
 }

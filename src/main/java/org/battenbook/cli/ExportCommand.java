@@ -52,8 +52,8 @@ final class ExportCommand extends JobCommand {
     Path target = target();
     List<Fixed> fixed = new ArrayList<>();
     WholeFile.write(target, filesRead(), content(workbook, filled, fixed));
-    terminal.err().println("wrote " + target);
-    FixedReport.print(fixed, terminal);
+    terminal.err().line("wrote " + target);
+    FixedReport.print(fixed, terminal.err());
     return status(filled);
   }
 

@@ -32,9 +32,9 @@ final class FeedsCommand extends JobCommand {
     Spot spot = filled.spot(place);
     List<Feeds.Fed> fed = filled.feeds(place);
     if (json) {
-      FeedsAnswer.of(filled, spot, fed).writeTo(terminal.out());
+      terminal.out().json(FeedsAnswer.of(filled, spot, fed)::writeTo);
     } else {
-      new FeedsReport(filled, terminal).print(filled.value(spot), fed);
+      new FeedsReport(filled, terminal.out()).print(filled.value(spot), fed);
     }
     return ExitStatus.DONE;
   }

@@ -6,7 +6,7 @@ import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.derive.Feeds;
-import org.battenbook.source.DisplayText;
+import org.battenbook.source.Ink;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FilledValue;
 
@@ -16,21 +16,17 @@ final class FeedsReport {
   private static final int MOST_ROWS = 4;
 
   private final Filled filled;
-  private final Terminal terminal;
+  private final Output out;
 
-  FeedsReport(Filled filled, Terminal terminal) {
+  FeedsReport(Filled filled, Output out) {
     this.filled = filled;
-    this.terminal = terminal;
+    this.out = out;
   }
 
   void print(FilledValue value, List<Feeds.Fed> fed) {
-    terminal
-        .out()
-        .println(
-            terminal.paint(
-                Ink.HEADING, DisplayText.safe(value.words() + " = " + value.shown().text())));
+    out.line(Ink.HEADING, value.words() + " = " + value.shown().text());
     if (fed.isEmpty()) {
-      terminal.out().println("  feeds nothing");
+      out.line("  feeds nothing");
     }
     print("read by", fed.stream().filter(Feeds.Fed::isDirect).toList());
     print("and further on", fed.stream().filter(f -> !f.isDirect()).toList());
@@ -38,7 +34,7 @@ final class FeedsReport {
 
   private void print(String heading, List<Feeds.Fed> fed) {
     if (!fed.isEmpty()) {
-      terminal.out().println("  " + heading);
+      out.line("  " + heading);
       fed.forEach(this::print);
     }
   }
@@ -72,6 +68,6 @@ final class FeedsReport {
   }
 
   private void line(String text) {
-    terminal.out().println("    " + DisplayText.safe(text));
+    out.line("    " + text);
   }
 }

@@ -36,18 +36,18 @@ final class FillCommand extends JobCommand {
   @Override
   void answerFaults(Workbook workbook) throws IOException {
     if (json) {
-      FillAnswer.atFault(workbook).writeTo(terminal.out());
+      terminal.out().json(FillAnswer.atFault(workbook)::writeTo);
     }
   }
 
   @Override
   ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
     if (json) {
-      FillAnswer.of(workbook, filled).writeTo(terminal.out());
+      terminal.out().json(FillAnswer.of(workbook, filled)::writeTo);
     } else if (page == null) {
-      new FillReport(filled, terminal).print();
+      new FillReport(filled, terminal.out()).print();
     } else {
-      new PageReport(filled, terminal).printWhole(page(filled, page));
+      new PageReport(filled, terminal.out()).printWhole(page(filled, page));
     }
     return status(filled);
   }

@@ -8,7 +8,7 @@ import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Table;
-import org.battenbook.source.DisplayText;
+import org.battenbook.source.Ink;
 import org.battenbook.source.SourceText;
 import org.battenbook.value.Value;
 import org.battenbook.workbook.Filled;
@@ -22,22 +22,22 @@ import org.battenbook.workbook.Verdict;
  */
 final class FillReport {
   private final Filled filled;
-  private final Terminal terminal;
+  private final Output out;
 
-  FillReport(Filled filled, Terminal terminal) {
+  FillReport(Filled filled, Output out) {
     this.filled = filled;
-    this.terminal = terminal;
+    this.out = out;
   }
 
   void print() {
-    terminal.out().println(terminal.paint(Ink.HEADING, DisplayText.safe(filled.title())));
-    terminal.out().println();
+    out.line(Ink.HEADING, filled.title());
+    out.line();
     List<Page> others = new ArrayList<>(filled.book().pages());
     List<Page> lists = others.stream().filter(page -> !ownTables(page).isEmpty()).toList();
-    lists.forEach(page -> new PageReport(filled, terminal).printTicket(page, ownTables(page)));
+    lists.forEach(page -> new PageReport(filled, out).printTicket(page, ownTables(page)));
     others.removeAll(lists);
     List<Page> results = others.stream().filter(this::isShown).toList();
-    results.forEach(page -> new PageReport(filled, terminal).printTicket(page, page.tables()));
+    results.forEach(page -> new PageReport(filled, out).printTicket(page, page.tables()));
     others.removeAll(results);
     printRequirements();
     printCautions();
@@ -136,23 +136,23 @@ final class FillReport {
     if (items.isEmpty()) {
       return;
     }
-    terminal.out().println(terminal.paint(ink, heading));
+    out.line(ink, heading);
     for (String item : items) {
       String lead = "  · ";
-      for (String line : WrappedText.lines(DisplayText.safe(item), PageReport.WIDTH - 4)) {
-        terminal.out().println(lead + line);
+      for (String line : WrappedText.lines(item, PageReport.WIDTH - 4)) {
+        out.line(lead + line);
         lead = "    ";
       }
     }
-    terminal.out().println();
+    out.line();
   }
 
   private void printOthers(List<Page> others) {
     if (!others.isEmpty()) {
       String names = String.join(", ", others.stream().map(Page::toString).toList());
       String hint = "Further pages, shown with --page: " + names;
-      for (String line : WrappedText.lines(DisplayText.safe(hint), PageReport.WIDTH)) {
-        terminal.out().println(terminal.paint(Ink.ASIDE, line));
+      for (String line : WrappedText.lines(hint, PageReport.WIDTH)) {
+        out.line(Ink.ASIDE, line);
       }
     }
   }

@@ -13,7 +13,6 @@ import org.battenbook.cutting.Planning;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.planstore.PlanStore;
 import org.battenbook.saving.Claim;
-import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
@@ -67,7 +66,7 @@ abstract class JobCommand implements Callable<Integer> {
     Planning planning = new Planning(mergesStops(), this::watch, plans, fresh);
     Workbook workbook = open(files, planning);
     line.clear();
-    Messages messages = new Messages(terminal);
+    Messages messages = new Messages(terminal.err());
     messages.tell(workbook.diagnostics());
     if (workbook.hasFaults()) {
       answerFaults(workbook);
@@ -111,8 +110,7 @@ abstract class JobCommand implements Callable<Integer> {
   }
 
   private PlanWatch watch(String plan, String material) {
-    return new PlanProgress(
-        terminal, line, System.in, System::nanoTime, DisplayText.safe(plan + ": " + material));
+    return new PlanProgress(terminal, line, System.in, System::nanoTime, plan + ": " + material);
   }
 
   /** Whether near-equal stops of the saw are merged, where a plan says within what. */

@@ -12,21 +12,18 @@ final class Messages {
   /** A person repairs these first; the rest is counted. */
   private static final int MOST_TOLD = 50;
 
-  private final Terminal terminal;
-  private final DiagnosticPrinter printer;
+  private final Output out;
+  private final DiagnosticPrinter printer = new DiagnosticPrinter();
 
-  Messages(Terminal terminal) {
-    this.terminal = terminal;
-    this.printer =
-        new DiagnosticPrinter(
-            head -> terminal.paint(Ink.HEADING, head), caret -> terminal.paint(Ink.FAULT, caret));
+  Messages(Output out) {
+    this.out = out;
   }
 
   void tell(List<Diagnostic> diagnostics) {
-    diagnostics.stream().limit(MOST_TOLD).map(printer::print).forEach(terminal.err()::print);
+    diagnostics.stream().limit(MOST_TOLD).map(printer::lines).forEach(out::lines);
     int left = diagnostics.size() - MOST_TOLD;
     if (left > 0) {
-      terminal.err().println("and " + left + " more");
+      out.line("and " + left + " more");
     }
   }
 

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import org.battenbook.book.Loader;
 import org.battenbook.saving.NotWritten;
 import org.battenbook.workbook.UnknownPlace;
+import picocli.CommandLine.ExecutionException;
+import picocli.CommandLine.ParameterException;
 
 /** What went wrong, in words and with an exit status; people are never shown a stack trace. */
 final class Mishap {
@@ -12,15 +14,41 @@ final class Mishap {
 
   private Mishap() {}
 
+  /** Says what went wrong; where that cannot be written either, the status alone tells it. */
   static ExitStatus tell(Throwable mishap, Terminal terminal) {
-    terminal.complain(message(mishap));
-    return status(mishap);
+    Throwable cause = mishap instanceof ExecutionException ? mishap.getCause() : mishap;
+    return told(cause == null ? mishap : cause, terminal);
+  }
+
+  private static ExitStatus told(Throwable mishap, Terminal terminal) {
+    ExitStatus status = status(mishap);
+    try {
+      if (status != ExitStatus.READER_GONE) {
+        print(mishap, terminal);
+      }
+      return status;
+    } catch (NotPrinted not) {
+      return status(not);
+    }
+  }
+
+  private static void print(Throwable mishap, Terminal terminal) {
+    if (mishap instanceof ParameterException wrong) {
+      WrongCommandLine.print(wrong, terminal.err());
+    } else {
+      terminal.complain(message(mishap));
+    }
   }
 
   private static ExitStatus status(Throwable mishap) {
+    if (mishap instanceof NotPrinted not && not.isClosedByReader()) {
+      return ExitStatus.READER_GONE;
+    }
     boolean badCommandLine =
         mishap instanceof UnknownPlace
             || mishap instanceof NoSuchChoice
+            || mishap instanceof NotPrinted
+            || mishap instanceof ParameterException
             || mishap instanceof IOException
             || (mishap instanceof Loader.Unreadable unreadable && isMisnamed(unreadable));
     return badCommandLine ? ExitStatus.COMMAND_LINE_WRONG : ExitStatus.WORKBOOK_AT_FAULT;
@@ -40,7 +68,7 @@ final class Mishap {
         || mishap instanceof NotWritten) {
       return String.valueOf(mishap.getMessage());
     }
-    if (mishap instanceof IOException) {
+    if (mishap instanceof NotPrinted || mishap instanceof IOException) {
       return "the answer cannot be written: " + mishap.getMessage();
     }
     if (mishap instanceof OutOfMemoryError) {

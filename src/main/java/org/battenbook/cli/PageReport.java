@@ -7,6 +7,8 @@ import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.Table;
 import org.battenbook.source.DisplayText;
+import org.battenbook.source.Ink;
+import org.battenbook.source.InkedText;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.battenbook.workbook.Filled;
@@ -20,18 +22,18 @@ final class PageReport {
   private static final int LEAST_DOTS = 3;
 
   private final Filled filled;
-  private final Terminal terminal;
+  private final Output out;
 
-  PageReport(Filled filled, Terminal terminal) {
+  PageReport(Filled filled, Output out) {
     this.filled = filled;
-    this.terminal = terminal;
+    this.out = out;
   }
 
   /** A page with every column of every table, and the notes of its lines. */
   void printWhole(Page page) {
     heading(page);
     if (!page.note().isEmpty()) {
-      indent(terminal.paint(Ink.ASIDE, DisplayText.safe(page.note())));
+      indent(InkedText.of(Ink.ASIDE, page.note()));
     }
     printLines(page.linesAbove(), true);
     for (Table table : page.tables()) {
@@ -51,7 +53,7 @@ final class PageReport {
   }
 
   private void heading(Page page) {
-    terminal.out().println(terminal.paint(Ink.HEADING, DisplayText.safe(page.title())));
+    out.line(Ink.HEADING, page.title());
   }
 
   private void printTable(Table table, List<Column> columns) {
@@ -61,10 +63,10 @@ final class PageReport {
       text.add(columns.stream().map(column -> cell(filled.value(column, at))).toList());
     }
     if (table.page().tables().size() > 1) {
-      indent(terminal.paint(Ink.HEADING, DisplayText.safe(table.name().text())));
+      indent(InkedText.of(Ink.HEADING, table.name().text()));
     }
-    text.lines(WIDTH, heading -> terminal.paint(Ink.ASIDE, heading)).forEach(this::indent);
-    terminal.out().println();
+    text.lines(WIDTH, Ink.ASIDE).forEach(this::indent);
+    out.line();
   }
 
   private TextTable.Column column(Column column) {
@@ -91,39 +93,37 @@ final class PageReport {
     int nameWidth = leaders.stream().mapToInt(l -> DisplayText.width(l.name())).max().orElse(0);
     int valueWidth = leaders.stream().mapToInt(l -> DisplayText.width(l.value())).max().orElse(0);
     for (Leader leader : leaders) {
-      leader.lines(nameWidth + 1 + LEAST_DOTS, valueWidth, terminal).forEach(this::indent);
+      leader.lines(nameWidth + 1 + LEAST_DOTS, valueWidth).forEach(this::indent);
     }
-    terminal.out().println();
+    out.line();
   }
 
   private Leader leader(Line line, boolean withNote) {
     return new Leader(
-        DisplayText.safe(line.name().text()),
-        DisplayText.safe(filled.value(line).shown().text()),
-        withNote ? DisplayText.safe(line.note()) : "");
+        line.name().text(), filled.value(line).shown().text(), withNote ? line.note() : "");
   }
 
-  private void indent(String line) {
-    terminal.out().println(line.isEmpty() ? "" : "  " + line);
+  private void indent(InkedText line) {
+    out.line(line.indented("  "));
   }
 
   /** A name, dots, its value, and a note beside it that goes on below itself. */
   private record Leader(String name, String value, String note) {
     private static final int LEAST_NOTE = 30;
 
-    List<String> lines(int dotsTo, int valueWidth, Terminal terminal) {
+    List<InkedText> lines(int dotsTo, int valueWidth) {
       String dots = ".".repeat(dotsTo - DisplayText.width(name) - 1);
-      String head = name + " " + terminal.paint(Ink.ASIDE, dots) + " " + value;
+      InkedText head = InkedText.of(name + " ").and(Ink.ASIDE, dots).and(" " + value);
       if (note.isEmpty()) {
         return List.of(head);
       }
       int noteAt = dotsTo + 1 + valueWidth + 2;
       List<String> notes = WrappedText.lines(note, Math.max(LEAST_NOTE, WIDTH - noteAt));
-      List<String> lines = new ArrayList<>();
-      String lead = head + " ".repeat(valueWidth - DisplayText.width(value) + 2);
+      List<InkedText> lines = new ArrayList<>();
+      InkedText lead = head.and(" ".repeat(valueWidth - DisplayText.width(value) + 2));
       for (String part : notes) {
-        lines.add(lead + terminal.paint(Ink.ASIDE, part));
-        lead = " ".repeat(noteAt);
+        lines.add(lead.and(Ink.ASIDE, part));
+        lead = InkedText.of(" ".repeat(noteAt));
       }
       return lines;
     }

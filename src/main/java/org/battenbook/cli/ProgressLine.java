@@ -1,5 +1,7 @@
 package org.battenbook.cli;
 
+import org.battenbook.source.DisplayText;
+
 /** One line that says how far a long job is, where a person looks on. */
 final class ProgressLine {
   /** How many rows are written in about a second; fewer are not worth a line. */
@@ -28,13 +30,13 @@ final class ProgressLine {
   void clear() {
     if (width > 0) {
       show("");
-      terminal.err().print("\r");
+      terminal.err().overLine("");
     }
   }
 
   private void show(String words) {
-    terminal.err().print("\r" + words + " ".repeat(Math.max(0, width - words.length())));
-    terminal.err().flush();
-    width = words.length();
+    int now = DisplayText.width(words);
+    terminal.err().overLine(words + " ".repeat(Math.max(0, width - now)));
+    width = now;
   }
 }

@@ -3,34 +3,47 @@ package org.battenbook.cli;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.battenbook.source.Ink;
+import org.battenbook.source.InkedText;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Where a command writes: answers to {@code out}, messages to {@code err}.
- *
- * @param charset how both are encoded
- * @param interactive whether a person looks on
- * @param coloured whether {@link Ink} shows
- */
-record Terminal(
-    PrintStream out, PrintStream err, Charset charset, boolean interactive, boolean coloured) {
+/** Where a command writes: answers to {@code out}, messages to {@code err}. */
+final class Terminal {
   /** What answers are written with beyond plain letters. */
   private static final String SIGNS = "≈→…·";
+
+  private final Output out;
+  private final Output err;
+  private final boolean interactive;
+
+  /**
+   * A terminal.
+   *
+   * @param charset how both streams are encoded
+   * @param interactive whether a person looks on
+   * @param colored whether inks show
+   */
+  Terminal(
+      OutputStream out, OutputStream err, Charset charset, boolean interactive, boolean colored) {
+    this.out = new Output(out, charset, colored, false);
+    this.err = new Output(err, charset, colored, true);
+    this.interactive = interactive;
+  }
 
   /** The process's own streams: in UTF-8, unless they are a terminal that reads another charset. */
   static Terminal ofProcess() {
     Console console = terminalConsole();
     Charset charset = charset(console);
     return new Terminal(
-        new PrintStream(new FileOutputStream(FileDescriptor.out), false, charset),
-        new PrintStream(new FileOutputStream(FileDescriptor.err), true, charset),
+        new FileOutputStream(FileDescriptor.out),
+        new FileOutputStream(FileDescriptor.err),
         charset,
         console != null,
-        isColoured(console != null, System.getenv()));
+        isColored(console != null, System.getenv()));
   }
 
   /**
@@ -51,8 +64,8 @@ record Terminal(
     }
   }
 
-  /** Colour only on a terminal, and never where NO_COLOR is set (no-color.org). */
-  static boolean isColoured(boolean onTerminal, Map<String, String> environment) {
+  /** Color only on a terminal, and never where NO_COLOR is set (no-color.org). */
+  static boolean isColored(boolean onTerminal, Map<String, String> environment) {
     return onTerminal
         && environment.getOrDefault("NO_COLOR", "").isEmpty()
         && !environment.getOrDefault("TERM", "").equals("dumb");
@@ -65,13 +78,24 @@ record Terminal(
     return console.charset();
   }
 
-  String paint(Ink ink, String text) {
-    return coloured ? ink.paint(text) : text;
+  /** For answers. */
+  Output out() {
+    return out;
   }
 
-  /** A message of one line, with the program's name before it. */
+  /** For messages. */
+  Output err() {
+    return err;
+  }
+
+  boolean interactive() {
+    return interactive;
+  }
+
+  /** A message of one line, with the program's name before it; what was answered stands above. */
   void complain(String message) {
-    err.println(paint(Ink.FAULT, "battenbook: ") + message);
+    out.flush();
+    err.line(InkedText.of(Ink.FAULT, "battenbook: ").and(message));
   }
 
   void flush() {

@@ -3,8 +3,9 @@ package org.battenbook.cli;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.battenbook.source.DisplayText;
+import org.battenbook.source.Ink;
+import org.battenbook.source.InkedText;
 
 /**
  * Rows in aligned columns. A table wider than the page goes on below in a further block, which
@@ -28,16 +29,11 @@ final class TextTable {
    *
    * @param toTheRight whether its cells end at the right, as numbers do
    */
-  record Column(String heading, boolean toTheRight) {
-    Column {
-      heading = DisplayText.safe(heading);
-    }
-  }
+  record Column(String heading, boolean toTheRight) {}
 
   /** Adds a row: one cell for each column; a long text goes on below itself. */
   void add(List<String> cells) {
-    List<List<String>> row =
-        cells.stream().map(c -> WrappedText.lines(DisplayText.safe(c), WIDEST_CELL)).toList();
+    List<List<String>> row = cells.stream().map(c -> WrappedText.lines(c, WIDEST_CELL)).toList();
     for (int i = 0; i < widths.length; i++) {
       for (String line : row.get(i)) {
         widths[i] = Math.max(widths[i], DisplayText.width(line));
@@ -50,17 +46,18 @@ final class TextTable {
    * The table in lines, headings first.
    *
    * @param pageWidth how many characters a line may take, if it can
-   * @param headingInk colours the headings
+   * @param headings the ink of the headings
    */
-  List<String> lines(int pageWidth, UnaryOperator<String> headingInk) {
-    List<String> lines = new ArrayList<>();
+  List<InkedText> lines(int pageWidth, Ink headings) {
+    List<InkedText> lines = new ArrayList<>();
     int from = 1;
     do {
       int[] block = block(from, pageWidth);
       if (!lines.isEmpty()) {
-        lines.add("");
+        lines.add(InkedText.of(""));
       }
-      lines.add(headingInk.apply(line(block, columns.stream().map(Column::heading).toList())));
+      lines.add(
+          InkedText.of(headings, line(block, columns.stream().map(Column::heading).toList())));
       rows.forEach(row -> addRow(block, row, lines));
       from = block[block.length - 1] + 1;
     } while (from < columns.size());
@@ -80,12 +77,12 @@ final class TextTable {
     return block;
   }
 
-  private void addRow(int[] block, List<List<String>> row, List<String> lines) {
+  private void addRow(int[] block, List<List<String>> row, List<InkedText> lines) {
     int height = Arrays.stream(block).map(i -> row.get(i).size()).max().orElse(1);
     for (int i = 0; i < height; i++) {
       int at = i;
       List<String> cells = row.stream().map(cell -> at < cell.size() ? cell.get(at) : "").toList();
-      lines.add(line(block, cells));
+      lines.add(InkedText.of(line(block, cells)));
     }
   }
 

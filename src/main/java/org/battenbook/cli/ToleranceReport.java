@@ -9,7 +9,7 @@ import org.battenbook.derive.ErrorBudget;
 import org.battenbook.number.PlainDecimal;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
-import org.battenbook.source.DisplayText;
+import org.battenbook.source.Ink;
 import org.battenbook.unit.Form;
 import org.battenbook.unit.Quantity;
 import org.battenbook.unit.Shown;
@@ -26,11 +26,11 @@ final class ToleranceReport {
   private static final MathContext SIX_DIGITS = new MathContext(6);
 
   private final Filled filled;
-  private final Terminal terminal;
+  private final Output out;
 
-  ToleranceReport(Filled filled, Terminal terminal) {
+  ToleranceReport(Filled filled, Output out) {
     this.filled = filled;
-    this.terminal = terminal;
+    this.out = out;
   }
 
   void print(FilledValue value, ErrorBudget errors) {
@@ -40,10 +40,10 @@ final class ToleranceReport {
     sum("worst case", errors.worst(), form);
     sum("root-sum-square", errors.rootSumSquare(), form);
     if (!errors.sources().isEmpty()) {
-      terminal.out().println();
+      out.line();
       table(errors.sources(), form)
-          .lines(PageReport.WIDTH, h -> terminal.paint(Ink.HEADING, h))
-          .forEach(line -> terminal.out().println("  " + line));
+          .lines(PageReport.WIDTH, Ink.HEADING)
+          .forEach(line -> out.line(line.indented("  ")));
     } else if (errors.open().isEmpty()) {
       line("  nothing that it is worked out from has a ±");
     }
@@ -113,6 +113,6 @@ final class ToleranceReport {
   }
 
   private void line(String text) {
-    terminal.out().println(DisplayText.safe(text));
+    out.line(text);
   }
 }

@@ -62,11 +62,11 @@ final class WhyCommand extends JobCommand {
           depth == null
               ? WhyAnswer.of(filled, derivation)
               : WhyAnswer.of(filled, derivation, depth);
-      answer.writeTo(terminal.out());
+      terminal.out().json(answer::writeTo);
     } else if (depth == null) {
-      new WhyReport(terminal).print(derivation);
+      new WhyReport(terminal.out()).print(derivation);
     } else {
-      new WhyReport(terminal).print(derivation, depth);
+      new WhyReport(terminal.out()).print(derivation, depth);
     }
     return ExitStatus.DONE;
   }
@@ -75,9 +75,9 @@ final class WhyCommand extends JobCommand {
     FilledValue value = filled.find(place);
     ErrorBudget errors = filled.errors(place);
     if (json) {
-      new ToleranceAnswer(filled, value, errors).writeTo(terminal.out());
+      terminal.out().json(new ToleranceAnswer(filled, value, errors)::writeTo);
     } else {
-      new ToleranceReport(filled, terminal).print(value, errors);
+      new ToleranceReport(filled, terminal.out()).print(value, errors);
     }
   }
 }

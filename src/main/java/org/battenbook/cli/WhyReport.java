@@ -5,6 +5,8 @@ import org.battenbook.answer.ExactText;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.Derivation.How;
 import org.battenbook.source.DisplayText;
+import org.battenbook.source.Ink;
+import org.battenbook.source.InkedText;
 import org.battenbook.value.Value;
 
 /**
@@ -18,10 +20,10 @@ final class WhyReport {
   /** So many values are told of, unless a person asks for more. */
   private static final int MOST_VALUES = 60;
 
-  private final Terminal terminal;
+  private final Output out;
 
-  WhyReport(Terminal terminal) {
-    this.terminal = terminal;
+  WhyReport(Output out) {
+    this.out = out;
   }
 
   /** To the depth that a person can still read. */
@@ -68,14 +70,9 @@ final class WhyReport {
   }
 
   private void head(Derivation node, String indent, boolean cut) {
-    String told = indent + DisplayText.safe(node.place() + " = " + node.shown().text());
-    int blanks = Math.max(2, PLACE_AT - DisplayText.width(told));
-    terminal
-        .out()
-        .println(
-            told
-                + " ".repeat(blanks)
-                + terminal.paint(Ink.ASIDE, DisplayText.safe(at(node) + (cut ? " …" : ""))));
+    String told = indent + node.place() + " = " + node.shown().text();
+    String blanks = " ".repeat(Math.max(2, PLACE_AT - DisplayText.width(told)));
+    out.line(InkedText.of(told + blanks).and(Ink.ASIDE, at(node) + (cut ? " …" : "")));
     if (!node.note().isEmpty()) {
       aside(indent + STEP + STEP, "-- " + node.note());
     }
@@ -159,10 +156,10 @@ final class WhyReport {
   }
 
   private void line(String indent, String text) {
-    terminal.out().println(indent + DisplayText.safe(text));
+    out.line(indent + text);
   }
 
   private void aside(String indent, String text) {
-    terminal.out().println(indent + terminal.paint(Ink.ASIDE, DisplayText.safe(text)));
+    out.line(InkedText.of(Ink.ASIDE, text).indented(indent));
   }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
 
 /**
  * Prints a message for people: its place, what is wrong, the line with carets under the very words,
@@ -25,36 +24,24 @@ public final class DiagnosticPrinter {
   private static final int MOST_SHOWN = 110;
   private static final String CUT = "…";
 
-  private final UnaryOperator<String> headColour;
-  private final UnaryOperator<String> caretColour;
-
-  /**
-   * A printer with colours.
-   *
-   * @param headColour puts the place and the message into colour
-   * @param caretColour puts carets into colour
-   */
-  public DiagnosticPrinter(UnaryOperator<String> headColour, UnaryOperator<String> caretColour) {
-    this.headColour = headColour;
-    this.caretColour = caretColour;
-  }
-
-  /** A printer without colours. */
-  public DiagnosticPrinter() {
-    this(UnaryOperator.identity(), UnaryOperator.identity());
-  }
-
-  /** The message in lines, the last one ended too. */
+  /** The message as a text without inks, safe to show; each line ends. */
   public String print(Diagnostic diagnostic) {
     StringBuilder out = new StringBuilder();
+    lines(diagnostic).forEach(line -> out.append(DisplayText.safe(line.text())).append('\n'));
+    return out.toString();
+  }
+
+  /** The message in lines. */
+  public List<InkedText> lines(Diagnostic diagnostic) {
+    List<InkedText> lines = new ArrayList<>();
     String severity = diagnostic.isFault() ? "" : "caution: ";
     String head = diagnostic.span() + ": " + severity + diagnostic.message();
-    out.append(headColour.apply(DisplayText.safe(head))).append('\n');
-    byLine(diagnostic).forEach((line, spans) -> excerpt(line, spans, out));
+    lines.add(InkedText.of(Ink.HEADING, head));
+    byLine(diagnostic).forEach((line, spans) -> excerpt(line, spans, lines));
     if (!diagnostic.repair().isEmpty()) {
-      out.append("  ").append(DisplayText.safe(diagnostic.repair())).append('\n');
+      lines.add(InkedText.of("  " + diagnostic.repair()));
     }
-    return out.toString();
+    return lines;
   }
 
   /** The spans of one text by their line: other texts are named in the message itself. */
@@ -70,29 +57,26 @@ public final class DiagnosticPrinter {
     return lines;
   }
 
-  private void excerpt(int line, List<Span> spans, StringBuilder out) {
+  private static void excerpt(int line, List<Span> spans, List<InkedText> lines) {
     SourceText source = spans.get(0).source();
     Window window = Window.around(source, line, spans.get(0));
     String number = String.valueOf(line);
-    out.append("  ").append(number).append(" | ").append(window.shown()).append('\n');
-    out.append(" ".repeat(number.length() + 2)).append(" | ");
-    out.append(caretLine(window, spans)).append('\n');
+    lines.add(InkedText.of("  " + number + " | " + window.shown()));
+    String blanks = " ".repeat(number.length() + 2);
+    lines.add(carets(InkedText.of(blanks + " | "), window, spans));
   }
 
-  private String caretLine(Window window, List<Span> spans) {
-    StringBuilder carets = new StringBuilder();
+  private static InkedText carets(InkedText lead, Window window, List<Span> spans) {
     int at = window.start();
-    int width = DisplayText.width(window.lead());
-    carets.append(" ".repeat(width));
+    InkedText line = lead.and(" ".repeat(DisplayText.width(window.lead())));
     for (Span span : spans) {
       int from = window.within(Math.max(at, span.start()));
       int to = Math.max(from, window.within(span.end()));
-      carets.append(" ".repeat(window.width(at, from)));
       int underlined = Math.max(span.start() >= at ? 1 : 0, window.width(from, to));
-      carets.append(caretColour.apply("^".repeat(underlined)));
+      line = line.and(" ".repeat(window.width(at, from))).and(Ink.FAULT, "^".repeat(underlined));
       at = Math.max(at, to);
     }
-    return carets.toString();
+    return line;
   }
 
   /** The part of a line that is shown: half-open offsets. */
@@ -122,7 +106,7 @@ public final class DiagnosticPrinter {
     }
 
     String shown() {
-      return lead + DisplayText.safe(source.text().substring(start, end)) + trail;
+      return lead + source.text().substring(start, end) + trail;
     }
 
     int within(int offset) {
@@ -130,7 +114,7 @@ public final class DiagnosticPrinter {
     }
 
     int width(int from, int to) {
-      return DisplayText.width(DisplayText.safe(source.text().substring(from, to)));
+      return DisplayText.width(source.text().substring(from, to));
     }
   }
 }

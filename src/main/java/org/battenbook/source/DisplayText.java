@@ -10,7 +10,10 @@ public final class DisplayText {
 
   private DisplayText() {}
 
-  /** The text with every control character, tabs too, replaced by one that only shows. */
+  /**
+   * The text with every control character, line end and direction mark replaced by a character that
+   * only shows. A tab becomes a blank.
+   */
   public static String safe(String text) {
     if (text.codePoints().noneMatch(DisplayText::isObeyed)) {
       return text;
@@ -20,12 +23,16 @@ public final class DisplayText {
     return shown.toString();
   }
 
-  /** The columns a text takes: none for a combining mark, two for an ideograph. */
+  /**
+   * The columns that a text takes once it is {@linkplain #safe safe}: none for a combining mark,
+   * two for an ideograph.
+   */
   public static int width(String text) {
     return text.codePoints().map(DisplayText::width).sum();
   }
 
-  private static boolean isObeyed(int c) {
+  /** Whether a terminal acts on a character, or lets it change how others are shown. */
+  public static boolean isObeyed(int c) {
     int type = Character.getType(c);
     return type == Character.CONTROL
         || type == Character.LINE_SEPARATOR
@@ -34,9 +41,16 @@ public final class DisplayText {
         || isDirection(c);
   }
 
-  /** Marks that turn the direction of what follows: they can make one name look like another. */
+  /**
+   * Marks of direction, and the old ones that change the form of what follows (Unicode, 23.2 and
+   * 23.3): they can make one name look like another.
+   */
   private static boolean isDirection(int c) {
-    return (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+    return c == 0x061C
+        || c == 0x200E
+        || c == 0x200F
+        || (c >= 0x202A && c <= 0x202E)
+        || (c >= 0x2066 && c <= 0x206F);
   }
 
   private static int picture(int c) {
@@ -50,6 +64,9 @@ public final class DisplayText {
   }
 
   private static int width(int c) {
+    if (isObeyed(c)) {
+      return 1;
+    }
     int type = Character.getType(c);
     if (type == Character.NON_SPACING_MARK
         || type == Character.ENCLOSING_MARK

@@ -8,19 +8,19 @@ import org.junit.jupiter.api.Test;
 class TerminalTest {
   @Test
   void colour_shows_on_a_terminal_only() {
-    assertThat(Terminal.isColoured(true, Map.of("TERM", "xterm"))).isTrue();
-    assertThat(Terminal.isColoured(false, Map.of("TERM", "xterm"))).isFalse();
+    assertThat(Terminal.isColored(true, Map.of("TERM", "xterm"))).isTrue();
+    assertThat(Terminal.isColored(false, Map.of("TERM", "xterm"))).isFalse();
   }
 
   /** As no-color.org has it: any value but an empty one. */
   @Test
   void no_color_takes_it_away() {
-    assertThat(Terminal.isColoured(true, Map.of("NO_COLOR", "1"))).isFalse();
-    assertThat(Terminal.isColoured(true, Map.of("NO_COLOR", ""))).isTrue();
+    assertThat(Terminal.isColored(true, Map.of("NO_COLOR", "1"))).isFalse();
+    assertThat(Terminal.isColored(true, Map.of("NO_COLOR", ""))).isTrue();
   }
 
   @Test
   void a_dumb_terminal_has_none() {
-    assertThat(Terminal.isColoured(true, Map.of("TERM", "dumb"))).isFalse();
+    assertThat(Terminal.isColored(true, Map.of("TERM", "dumb"))).isFalse();
   }
 }

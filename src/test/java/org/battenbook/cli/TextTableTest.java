@@ -3,9 +3,11 @@ package org.battenbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.battenbook.cli.TextTable.Column;
+import org.battenbook.source.Ink;
+import org.battenbook.source.InkedText;
 import org.junit.jupiter.api.Test;
 
 class TextTableTest {
@@ -45,8 +47,8 @@ class TextTableTest {
 
   @Test
   void a_table_of_one_column_or_no_rows_is_a_table() {
-    assertThat(new TextTable(COLUMNS.subList(0, 1)).lines(100, UnaryOperator.identity()))
-        .containsExactly("title");
+    assertThat(new TextTable(COLUMNS.subList(0, 1)).lines(100, Ink.ASIDE))
+        .containsExactly(InkedText.of(Ink.ASIDE, "title"));
     assertThat(print(100)).isEqualTo("title  top rail  moulding\n");
   }
 
@@ -70,6 +72,8 @@ class TextTableTest {
     for (String row : rows) {
       table.add(List.of(Pattern.compile(" *\\| *").split(row, -1)));
     }
-    return String.join("\n", table.lines(width, UnaryOperator.identity())) + "\n";
+    return table.lines(width, Ink.ASIDE).stream()
+        .map(line -> line.text() + "\n")
+        .collect(Collectors.joining());
   }
 }
