@@ -60,7 +60,8 @@ public record PictureSize(int across, int down) {
       for (Directory part : metadata.getDirectoriesOfType(tags.part())) {
         Integer across = part.getInteger(tags.across());
         Integer down = part.getInteger(tags.down());
-        if (across != null && down != null && across > 0 && down != 0) {
+        // The lowest whole number has no opposite, and no image is that high.
+        if (across != null && down != null && across > 0 && Math.abs(down) > 0) {
           return seen(across, Math.abs(down), metadata);
         }
       }

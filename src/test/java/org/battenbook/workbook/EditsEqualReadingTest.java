@@ -3,7 +3,6 @@ package org.battenbook.workbook;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,11 +11,9 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Line;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
-import org.battenbook.edit.BookRevision;
 import org.battenbook.edit.CellEdit;
 import org.battenbook.edit.ChangeEdit;
 import org.battenbook.edit.ChangeRemoval;
-import org.battenbook.edit.EditRefused;
 import org.battenbook.edit.FormulaEdit;
 import org.battenbook.edit.LineAddition;
 import org.battenbook.edit.LineRemoval;
@@ -25,17 +22,11 @@ import org.battenbook.edit.RowCopy;
 import org.battenbook.edit.RowMove;
 import org.battenbook.edit.RowRemoval;
 import org.battenbook.edit.WorkbookEdit;
-import org.battenbook.source.Diagnostic;
-import org.battenbook.source.Diagnostics;
-import org.battenbook.source.SourceText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/**
- * An edit means what its text means: values, shown texts, places, messages and refusals are those
- * of a workbook that is read from the edited texts, whichever way the edit was made.
- */
+/** Edits of random workbooks keep the {@link EditLaw}. */
 class EditsEqualReadingTest {
   private static final int EDITS = 10;
 
@@ -93,55 +84,14 @@ class EditsEqualReadingTest {
   }
 
   private Filled edited(RandomWorkbook job, Filled filled, WorkbookEdit edit, String where) {
-    String as = where + ": " + edit.words() + ", " + edit.at();
-    Edit result = filled.edit(edit);
-    Filled after = result.filled();
+    Filled after = new EditLaw(job.texts(), EditsEqualReadingTest::read).check(filled, edit, where);
     if (after == null) {
       refused++;
-      assertRefused(job, filled, edit, result, as);
       return filled;
     }
     made++;
     small += after.book() == filled.book() ? 1 : 0;
-    Filled fresh = read(texts(job, result.texts())).fill();
-    assertThat(Told.differences(after, fresh)).as(as).isEmpty();
-    assertThat(Told.messages(after)).as(as).isEqualTo(Told.messages(fresh));
     return after;
-  }
-
-  /** What reading says is wrong is what the edit says. */
-  private static void assertRefused(
-      RandomWorkbook job, Filled filled, WorkbookEdit edit, Edit result, String as) {
-    assertThat(result.diagnostics()).as(as).isNotEmpty();
-    Diagnostics typed = new Diagnostics();
-    edit.checkTyped(typed);
-    if (typed.hasFaults()) {
-      assertThat(Told.messages(result.diagnostics()))
-          .as(as)
-          .isEqualTo(Told.messages(typed.inOrder()));
-      return;
-    }
-    try {
-      BookRevision revision = filled.revision();
-      edit.writeInto(revision);
-      Map<String, String> texts = texts(job, filled.revisions());
-      texts.putAll(revision.texts());
-      assertThat(Told.messages(result.diagnostics()))
-          .as(as)
-          .containsAll(Told.messages(faults(read(texts))));
-    } catch (EditRefused refused) {
-      assertThat(result.diagnostics().get(0).message()).as(as).isEqualTo(refused.message());
-    }
-  }
-
-  private static List<Diagnostic> faults(Workbook workbook) {
-    return workbook.diagnostics().stream().filter(Diagnostic::isFault).toList();
-  }
-
-  private static Map<String, String> texts(RandomWorkbook job, Map<SourceText, String> revisions) {
-    Map<String, String> texts = new LinkedHashMap<>(job.texts());
-    revisions.forEach((loaded, text) -> texts.put(loaded.name(), text));
-    return texts;
   }
 
   private static Workbook read(Map<String, String> texts) {
