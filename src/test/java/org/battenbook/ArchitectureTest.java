@@ -120,7 +120,7 @@ class ArchitectureTest {
   @Test
   void only_the_folder_loader_and_the_command_line_touch_files() {
     noClasses()
-        .that(areNot("workbook.FolderLoader", "cli"))
+        .that(areNot("workbook.FolderLoader", "workbook.JobFolder", "cli"))
         .should()
         .dependOnClassesThat(
             resideInAnyPackage("java.nio.file..", "java.nio.channels..", "java.net..")
@@ -152,9 +152,7 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat(
             resideInAnyPackage("java.util.logging..")
-                .or(
-                    nameMatching(
-                        "java\\.io\\.(Print(Stream|Writer)|OutputStreamWriter|FileWriter)"))
+                .or(nameMatching("java\\.io\\.(Print(Stream|Writer)|FileWriter)"))
                 .or(nameMatching("java\\.lang\\.System\\$Logger.*")))
         .orShould()
         .accessField(System.class, "out")
