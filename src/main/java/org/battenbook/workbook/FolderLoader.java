@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -101,7 +102,20 @@ public final class FolderLoader implements Loader {
 
   private SourceText loadFollowed(String path, SourceText from) throws Unreadable {
     Path real = beside(path, from, Sought.WORKBOOK);
+    if (!Files.isDirectory(real)) {
+      checkEnding(path, path);
+      checkEnding(String.valueOf(real.getFileName()), path);
+    }
     return read(real, path, nameOf(real));
+  }
+
+  private static void checkEnding(String name, String written) throws Unreadable {
+    if (!Sought.WORKBOOK.isNameOfOne(name)) {
+      throw new Unreadable(
+          "follows-ending",
+          "'%s' is no workbook: its name does not end in .batten".formatted(written),
+          "follow a file that ends in .batten; if it is a workbook, give it that ending");
+    }
   }
 
   @Override
@@ -145,24 +159,24 @@ public final class FolderLoader implements Loader {
 
   /** The real file that another names, in the job's folder or below it. */
   private Path beside(String path, SourceText from, Sought sought) throws Unreadable {
-    Path root = real(folderOf(job), path, sought);
-    Path real = real(Path.of(from.name()).resolveSibling(path), path, sought);
-    if (!real.startsWith(root)) {
-      throw new Unreadable(
-          "outside-the-folder",
-          "'%s' lies outside the job's folder".formatted(path),
-          "put what a job uses beside the job, or into a folder below it");
+    return jobFolder(path, sought).file(path, Path.of(from.name()), sought);
+  }
+
+  private JobFolder jobFolder(String path, Sought sought) throws Unreadable {
+    try {
+      return JobFolder.of(job);
+    } catch (IOException failure) {
+      throw unreadable(job, path, failure, sought);
     }
-    return real;
   }
 
   /** As the job's user would write it. */
   private String nameOf(Path real) throws Unreadable {
-    Path root = real(folderOf(job), real.toString(), Sought.WORKBOOK);
+    Path root = jobFolder(real.toString(), Sought.WORKBOOK).real();
     return slashed(folderAsWritten().resolve(root.relativize(real)));
   }
 
-  private static Path folderOf(Path file) {
+  static Path folderOf(Path file) {
     Path folder = file.toAbsolutePath().getParent();
     return folder == null ? file.toAbsolutePath() : folder;
   }
@@ -212,20 +226,14 @@ public final class FolderLoader implements Loader {
     }
   }
 
-  private static Path real(Path path, String written, Sought sought) throws Unreadable {
-    try {
-      return path.toRealPath();
-    } catch (IOException failure) {
-      throw unreadable(path, written, failure, sought);
-    }
-  }
-
   static Unreadable unreadable(Path file, String written, IOException failure) {
     return unreadable(file, written, failure, Sought.WORKBOOK);
   }
 
-  private static Unreadable unreadable(
-      Path file, String written, IOException failure, Sought sought) {
+  static Unreadable unreadable(Path file, String written, IOException failure, Sought sought) {
+    if (failure instanceof NoSuchFileException && JobFolder.isDangling(file)) {
+      return JobFolder.dangling(written);
+    }
     if (failure instanceof NoSuchFileException) {
       return new Unreadable(
           "no-such-file", "there is no file '%s'".formatted(written), nearFiles(file, sought));
@@ -263,6 +271,7 @@ public final class FolderLoader implements Loader {
   private static List<String> filesIn(Path folder, Sought sought) {
     try (Stream<Path> files = Files.list(folder)) {
       return files
+          .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
           .map(file -> file.getFileName().toString())
           .filter(sought::isNameOfOne)
           .sorted()

@@ -52,6 +52,6 @@ enum Sought {
   abstract String smaller();
 
   boolean isNameOfOne(String name) {
-    return name.matches(".+\\.(%s)".formatted(endings));
+    return name.matches("(?is).+\\.(%s)".formatted(endings));
   }
 }

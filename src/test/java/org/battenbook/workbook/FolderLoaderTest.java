@@ -63,6 +63,66 @@ class FolderLoaderTest {
   }
 
   @Test
+  void what_lies_outside_has_one_answer_whether_it_is_there_or_not() throws Exception {
+    SourceText from = loader().load(job.toString(), null);
+    Files.createSymbolicLink(folder.resolve("dead.batten"), top.resolve("none.batten"));
+    Files.createSymbolicLink(folder.resolve("dead.csv"), Path.of("../none.csv"));
+    Files.createSymbolicLink(folder.resolve("way"), top.resolve("none"));
+    for (String path :
+        new String[] {"../none", top + "/none", "dead", "way/none", "a/../../none"}) {
+      assertThat(refusalToFollow(path + ".batten").code()).isEqualTo("outside-the-folder");
+      assertThat(refusalToFollow(path + ".batten").repair()).doesNotContain("did you mean");
+      assertThat(refusalToList(path + ".csv", from).code()).isEqualTo("outside-the-folder");
+    }
+    assertThat(
+            catchThrowableOfType(Unreadable.class, () -> loader().picture("../none.png", from))
+                .code())
+        .isEqualTo("outside-the-folder");
+  }
+
+  @Test
+  void networks_drives_and_urls_are_refused_by_their_text() {
+    for (String path :
+        new String[] {
+          "\\\\host\\share\\a.batten",
+          "//host/share/a.batten",
+          "\\/host/a.batten",
+          "C:\\a.batten",
+          "c:a.batten",
+          "file:a.batten",
+          "FILE:///etc/a.batten",
+          "https://host/a.batten"
+        }) {
+      assertThat(refusalToFollow(path).code()).as(path).isEqualTo("outside-the-folder");
+    }
+  }
+
+  @Test
+  void only_a_file_that_ends_in_batten_is_followed() throws Exception {
+    Files.writeString(folder.resolve("notes.txt"), "secret");
+    Files.createSymbolicLink(folder.resolve("notes.batten"), Path.of("notes.txt"));
+    assertThat(refusalToFollow("notes.txt").code()).isEqualTo("follows-ending");
+    assertThat(refusalToFollow("notes.batten").code()).isEqualTo("follows-ending");
+    Files.writeString(folder.resolve("LOUD.BATTEN"), "page loud\n");
+    assertThat(follow("LOUD.BATTEN").text()).isEqualTo("page loud\n");
+  }
+
+  @Test
+  void a_dangling_link_is_told_as_one() throws Exception {
+    Path dead = Files.createSymbolicLink(folder.resolve("d.batten"), Path.of("none.batten"));
+    assertThat(refusalToFollow("d.batten").message())
+        .isEqualTo("'d.batten' is a link to a file that is not there");
+    assertThat(refusal(dead).message())
+        .isEqualTo("'d.batten' is a link to a file that is not there");
+  }
+
+  @Test
+  void links_inside_the_folder_lead_to_their_files() throws Exception {
+    Files.createSymbolicLink(folder.resolve("rules"), Path.of("standards"));
+    assertThat(follow("rules/mats.batten").name()).isEqualTo(folder + "/standards/mats.batten");
+  }
+
+  @Test
   void a_list_comes_from_the_folder_of_the_workbook_that_names_it() throws Exception {
     SourceText frames = follow("standards/frames.batten");
     Files.writeString(folder.resolve("standards/prices.csv"), "name\nash\n");
