@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.util.concurrent.Callable;
 import org.battenbook.book.Loader;
 import org.battenbook.cutting.Planning;
+import org.battenbook.cutting.PlanningTime;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.planstore.PlanStore;
 import org.battenbook.source.DisplayText;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FolderLoader;
 import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -29,6 +31,14 @@ abstract class JobCommand implements Callable<Integer> {
       description = "Plans again instead of using plans that were kept from earlier runs.")
   boolean fresh;
 
+  @Option(
+      names = "--planning-time",
+      paramLabel = "TIME",
+      description =
+          "Allows plans up to this time for each material, such as \"2 h\"; without it a workbook may"
+              + " ask for 5 min at most.")
+  @Nullable String planningTime;
+
   JobCommand(Surroundings surroundings) {
     this.terminal = surroundings.terminal();
     this.line = new ProgressLine(terminal);
@@ -38,7 +48,8 @@ abstract class JobCommand implements Callable<Integer> {
   @Override
   public final Integer call() throws IOException, Loader.Unreadable {
     refuseChoices();
-    Planning planning = new Planning(mergesStops(), this::watch, plans, fresh);
+    Planning planning =
+        new Planning(mergesStops(), this::watch, plans, fresh).upTo(mostPlanningTime());
     Workbook workbook = Workbook.open(job, loader(), planning);
     line.clear();
     Messages messages = new Messages(terminal);
@@ -63,6 +74,14 @@ abstract class JobCommand implements Callable<Integer> {
   /** What reads the job, and what it follows. */
   final Loader loader() throws Loader.Unreadable {
     return FolderLoader.of(job);
+  }
+
+  private PlanningTime mostPlanningTime() {
+    try {
+      return planningTime == null ? PlanningTime.USUAL : PlanningTime.of(planningTime);
+    } catch (IllegalArgumentException notATime) {
+      throw new NoSuchChoice(String.valueOf(notATime.getMessage()));
+    }
   }
 
   private PlanWatch watch(String plan, String material) {

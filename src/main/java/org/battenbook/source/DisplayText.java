@@ -25,6 +25,17 @@ public final class DisplayText {
     return text.codePoints().map(DisplayText::width).sum();
   }
 
+  /** Whether what begins at a place is wider; it is looked at no further than that is sure. */
+  public static boolean isWider(String text, int start, int width) {
+    int wide = 0;
+    for (int at = start; at < text.length() && wide <= width; ) {
+      int c = text.codePointAt(at);
+      wide += width(c);
+      at += Character.charCount(c);
+    }
+    return wide > width;
+  }
+
   private static boolean isObeyed(int c) {
     int type = Character.getType(c);
     return type == Character.CONTROL

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.battenbook.cli.TextTable.Column;
 import org.junit.jupiter.api.Test;
 
@@ -70,6 +71,6 @@ class TextTableTest {
     for (String row : rows) {
       table.add(List.of(Pattern.compile(" *\\| *").split(row, -1)));
     }
-    return String.join("\n", table.lines(width, UnaryOperator.identity())) + "\n";
+    return table.lines(width, UnaryOperator.identity()).collect(Collectors.joining("\n")) + "\n";
   }
 }
