@@ -29,7 +29,6 @@ public enum Bound {
   ALL_ROWS("rows of all tables together", 500_000, ""),
   TABLE_COLUMNS("columns of a table", 1_000, ""),
   CELLS("cells of all tables together; each rule counts as a column", 4_000_000, ""),
-  OPENINGS_CHAIN("tables that are opened from one another in a chain", 50, ""),
   ROWS_GONE_THROUGH("rows that a total or a choice of rows goes through", 50_000_000, ""),
   LIST_FILE("a list: a .csv or .xlsx file", 16, "MB"),
   LIST_UNPACKED("what an .xlsx list unpacks to", 128, "MB"),
