@@ -33,7 +33,8 @@ class ArchitectureTest {
   private static final Map<String, List<String>> STANDS_ON =
       read(
           """
-          number    :
+          bound     :
+          number    : bound
           source    :
           graph     :
           unit      : number

@@ -67,6 +67,7 @@ public final class BookAssembly {
     ChangeAssembly changes = new ChangeAssembly(book, diagnostics);
     files.inOrder().forEach(file -> file.changes().forEach(changes::add));
     files.inOrder().forEach(this::orderPages);
+    new BookSize(diagnostics).check(book);
     return book;
   }
 
@@ -309,7 +310,7 @@ public final class BookAssembly {
 
   private void addRows(ListedRows rows) {
     Table table = table(rows.table());
-    if (table == null) {
+    if (table == null || diagnostics.isRefused()) {
       return;
     }
     if (table.plan() != null) {
@@ -335,7 +336,7 @@ public final class BookAssembly {
                 table.add(segment);
               });
     } catch (Loader.Unreadable bad) {
-      diagnostics.fault(bad.code(), rows.file().span(), bad.message(), bad.repair());
+      bad.tell(rows.file().span(), diagnostics);
     }
   }
 

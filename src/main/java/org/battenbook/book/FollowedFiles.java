@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.battenbook.bound.Bound;
 import org.battenbook.listing.Listing;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
@@ -16,9 +17,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A job and all that it follows, each file read once; circles among them are found. */
 public final class FollowedFiles {
-  /** How many workbooks may follow one another in a chain. */
-  static final int MOST_DEEP = 32;
-
   private final String jobPath;
   private final LoadedFiles files;
   private final Diagnostics diagnostics;
@@ -26,6 +24,7 @@ public final class FollowedFiles {
   private final Map<SourceText, Set<SourceText>> seen = new LinkedHashMap<>();
   private final List<WorkbookFile> inOrder = new ArrayList<>();
   private final List<SourceText> open = new ArrayList<>();
+  private final JobSize size;
   private final WorkbookFile job;
   private final Pictures pictures;
 
@@ -35,6 +34,7 @@ public final class FollowedFiles {
     this.jobPath = job;
     this.files = files;
     this.diagnostics = diagnostics;
+    this.size = new JobSize(diagnostics);
     this.job = visit(files.text(job, null));
     this.pictures = pictures == null ? files.pictures(this.job.source()) : pictures;
   }
@@ -109,6 +109,7 @@ public final class FollowedFiles {
 
   private WorkbookFile visit(SourceText text) {
     WorkbookFile file = files.parse(text, diagnostics);
+    size.add(file);
     read.put(text.name(), file);
     open.add(text);
     Set<SourceText> sees = new LinkedHashSet<>();
@@ -123,6 +124,9 @@ public final class FollowedFiles {
   }
 
   private void follow(Quoted follows, SourceText from, Set<SourceText> sees) {
+    if (diagnostics.isRefused()) {
+      return;
+    }
     try {
       SourceText text = files.text(follows.text(), from);
       if (open.stream().anyMatch(o -> o.name().equals(text.name()))) {
@@ -130,19 +134,21 @@ public final class FollowedFiles {
         return;
       }
       WorkbookFile known = read.get(text.name());
-      if (known == null && open.size() >= MOST_DEEP) {
+      if (known == null && open.size() >= Bound.FOLLOWS_CHAIN.most()) {
         diagnostics.fault(
             "follows-too-deep",
             follows.span(),
-            "more than %d workbooks follow one another here".formatted(MOST_DEEP),
+            "more than %s workbooks follow one another here".formatted(Bound.FOLLOWS_CHAIN.shown()),
             "follow fewer standards, or put some of them together");
+        return;
+      }
+      if (known == null && !size.admits(text, follows.span())) {
         return;
       }
       WorkbookFile followed = known == null ? visit(text) : known;
       sees.addAll(seen.getOrDefault(followed.source(), Set.of(followed.source())));
     } catch (Loader.Unreadable unreadable) {
-      diagnostics.fault(
-          unreadable.code(), follows.span(), unreadable.message(), unreadable.repair());
+      unreadable.tell(follows.span(), diagnostics);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.battenbook.bound.Bound;
 import org.battenbook.listing.Listing;
 import org.battenbook.parse.WorkbookParser;
 import org.battenbook.source.Diagnostics;
@@ -22,6 +23,7 @@ final class LoadedFiles {
   private final Loader loader;
   private final Map<Asked, SourceText> texts = new HashMap<>();
   private final Map<Asked, Listing> lists = new HashMap<>();
+  private long listCells;
   private final IdentityHashMap<SourceText, Parsed> parsed = new IdentityHashMap<>();
   private final IdentityHashMap<PlanSection, Parsed> planTables = new IdentityHashMap<>();
 
@@ -55,6 +57,7 @@ final class LoadedFiles {
     LoadedFiles copy = new LoadedFiles(loader);
     copy.texts.putAll(texts);
     copy.lists.putAll(lists);
+    copy.listCells = listCells;
     copy.parsed.putAll(parsed);
     copy.planTables.putAll(planTables);
     copy.loaded.putAll(loaded);
@@ -124,9 +127,21 @@ final class LoadedFiles {
     Listing known = lists.get(asked);
     if (known == null) {
       known = loader.list(file.text(), from, page);
+      refuseTooMany(known);
       lists.put(asked, known);
     }
     return known;
+  }
+
+  private void refuseTooMany(Listing another) throws Loader.Unreadable {
+    listCells += another.cellCount();
+    if (Bound.LIST_CELLS.isPassedBy(listCells)) {
+      throw new Loader.Unreadable(
+          "lists-too-large",
+          "with '%s', the lists of this job have more than %s filled cells"
+              .formatted(another.name(), Bound.LIST_CELLS.shown()),
+          "keep only the rows and columns that the tables need");
+    }
   }
 
   /** The image files that texts of a job name. */

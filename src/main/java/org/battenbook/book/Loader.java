@@ -1,9 +1,12 @@
 package org.battenbook.book;
 
+import java.util.Set;
 import org.battenbook.listing.Listing;
 import org.battenbook.picture.PictureSize;
+import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Explained;
 import org.battenbook.source.SourceText;
+import org.battenbook.source.Span;
 import org.jspecify.annotations.Nullable;
 
 /** Where the texts of workbooks come from: a folder, an archive, a test. */
@@ -56,6 +59,9 @@ public interface Loader {
   final class Unreadable extends Explained {
     private static final long serialVersionUID = 1;
 
+    private static final Set<String> TOO_LARGE =
+        Set.of("file-too-large", "list-too-large", "lists-too-large");
+
     /**
      * Says why.
      *
@@ -65,6 +71,15 @@ public interface Loader {
      */
     public Unreadable(String code, String message, String repair) {
       super(code, message, repair);
+    }
+
+    /** Tells of it at the place that names the file; of one that is too large, nothing is read. */
+    void tell(Span where, Diagnostics diagnostics) {
+      if (TOO_LARGE.contains(code())) {
+        diagnostics.refuse(code(), where, message(), repair());
+      } else {
+        diagnostics.fault(code(), where, message(), repair());
+      }
     }
   }
 }

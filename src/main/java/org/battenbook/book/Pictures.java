@@ -2,15 +2,13 @@ package org.battenbook.book;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.battenbook.bound.Bound;
 import org.battenbook.picture.PictureSize;
 import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
 /** The image files that texts of a job name, each looked into once. */
 public final class Pictures {
-  /** So many files are looked into. */
-  private static final int MOST = 20_000;
-
   private final Loader loader;
   private final SourceText job;
   private final Map<String, Seen> seen = new ConcurrentHashMap<>();
@@ -38,9 +36,11 @@ public final class Pictures {
 
   private Seen look(String file) {
     try {
-      if (seen.size() >= MOST) {
+      if (seen.size() >= Bound.IMAGES.most()) {
         throw new Loader.Unreadable(
-            "too-many-pictures", "more than %,d image files are named".formatted(MOST), "");
+            "too-many-pictures",
+            "the job names more than %s image files".formatted(Bound.IMAGES.shown()),
+            "name fewer");
       }
       PictureSize size = loader.picture(file, job);
       return new Seen(size.across(), size.down(), null);

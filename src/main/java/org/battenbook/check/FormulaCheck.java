@@ -7,6 +7,7 @@ import org.battenbook.bind.Meaning;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Table;
+import org.battenbook.bound.Bound;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.number.Rational;
 import org.battenbook.operation.Operation;
@@ -41,12 +42,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds what every node of one formula means and of what kind it is. */
 final class FormulaCheck implements ExpressionVisitor<Kind> {
-  /**
-   * How many nodes a formula may have with its functions written out, as derivations, tolerances
-   * and spreadsheets do: functions that call others twice would double it each time.
-   */
-  private static final int MOST_WRITTEN_OUT = 10_000;
-
   private final Knowledge knowledge;
   private final Diagnostics diagnostics;
   private final CheckedFormula checked;
@@ -430,17 +425,20 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     return function.body().kind();
   }
 
-  /** Whether a formula may call one more function; the first that is too much is told. */
+  /**
+   * Whether a formula may call one more function; the first that is too much is told. Derivations,
+   * tolerances and spreadsheets write functions out, and one that calls another twice doubles it.
+   */
   private boolean fits(Call call, CheckedFunction function) {
-    boolean fitted = checked.writtenOut() <= MOST_WRITTEN_OUT;
+    boolean fitted = !Bound.OPERATIONS.isPassedBy(checked.writtenOut());
     checked.writeOut(function);
-    boolean fits = checked.writtenOut() <= MOST_WRITTEN_OUT;
+    boolean fits = !Bound.OPERATIONS.isPassedBy(checked.writtenOut());
     if (fitted && !fits) {
       fault(
           "functions-too-large",
           call.span(),
-          "with '%s' written out, this formula has more than %d operations"
-              .formatted(call.function(), MOST_WRITTEN_OUT),
+          "with '%s' written out, this formula has more than %s operations"
+              .formatted(call.function(), Bound.OPERATIONS.shown()),
           "work out what is used more than once on a line of its own");
     }
     return fits;

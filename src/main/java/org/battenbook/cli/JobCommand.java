@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.battenbook.book.Loader;
 import org.battenbook.cutting.Planning;
+import org.battenbook.cutting.PlanningTime;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.planstore.PlanStore;
 import org.battenbook.saving.Claim;
@@ -38,6 +39,14 @@ abstract class JobCommand implements Callable<Integer> {
       description = "Plans again instead of using plans that were kept from earlier runs.")
   boolean fresh;
 
+  @Option(
+      names = "--planning-time",
+      paramLabel = "TIME",
+      description =
+          "Allows plans up to this time for each material, such as \"2 h\"; without it a workbook may"
+              + " ask for 5 min at most.")
+  @Nullable String planningTime;
+
   JobCommand(Surroundings surroundings) {
     this.terminal = surroundings.terminal();
     this.line = new ProgressLine(terminal);
@@ -63,7 +72,8 @@ abstract class JobCommand implements Callable<Integer> {
   }
 
   private ExitStatus answer(FolderLoader files) throws IOException, Loader.Unreadable {
-    Planning planning = new Planning(mergesStops(), this::watch, plans, fresh);
+    Planning planning =
+        new Planning(mergesStops(), this::watch, plans, fresh).upTo(mostPlanningTime());
     Workbook workbook = open(files, planning);
     line.clear();
     Messages messages = new Messages(terminal.err());
@@ -107,6 +117,14 @@ abstract class JobCommand implements Callable<Integer> {
   /** Every file that the job was read from. */
   final Collection<Path> filesRead() {
     return loader == null ? List.of() : loader.filesRead();
+  }
+
+  private PlanningTime mostPlanningTime() {
+    try {
+      return planningTime == null ? PlanningTime.USUAL : PlanningTime.of(planningTime);
+    } catch (IllegalArgumentException notATime) {
+      throw new NoSuchChoice(String.valueOf(notATime.getMessage()));
+    }
   }
 
   private PlanWatch watch(String plan, String material) {

@@ -1,6 +1,7 @@
 package org.battenbook.cli;
 
 import java.util.List;
+import java.util.function.Function;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.DiagnosticPrinter;
 import org.battenbook.value.Value;
@@ -20,8 +21,16 @@ final class Messages {
   }
 
   void tell(List<Diagnostic> diagnostics) {
-    diagnostics.stream().limit(MOST_TOLD).map(printer::lines).forEach(out::lines);
-    int left = diagnostics.size() - MOST_TOLD;
+    tell(diagnostics, diagnostic -> diagnostic);
+  }
+
+  /** Tells the first ones; only those are put into words. */
+  private <T> void tell(List<T> all, Function<T, Diagnostic> words) {
+    all.stream()
+        .limit(MOST_TOLD)
+        .map(one -> printer.lines(words.apply(one)))
+        .forEach(out::lines);
+    int left = all.size() - MOST_TOLD;
     if (left > 0) {
       out.line("and " + left + " more");
     }
@@ -29,7 +38,7 @@ final class Messages {
 
   /** The values that cannot be, such as a division by zero. */
   void tellFaults(Filled filled) {
-    tell(filled.faults().stream().map(value -> diagnostic(filled, value)).toList());
+    tell(filled.faults(), value -> diagnostic(filled, value));
   }
 
   static Diagnostic diagnostic(Filled filled, FilledValue value) {

@@ -12,7 +12,7 @@ final class WrappedText {
   static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     int start = 0;
-    while (DisplayText.width(text.substring(start)) > width) {
+    while (DisplayText.isWider(text, start, width)) {
       int blank = lastBlank(text, start, width);
       if (blank < 0) {
         break;

@@ -17,9 +17,9 @@ abstract class OrderReader<J, P> {
   final SourceRows parts;
   final SourceRows stock;
 
-  OrderReader(PlanStatement plan, Results results) {
+  OrderReader(PlanStatement plan, Results results, PlanningTime mostTime) {
     this.plan = plan;
-    this.settings = new PlanSettings(results, plan);
+    this.settings = new PlanSettings(results, plan, mostTime);
     this.parts = new SourceRows(results, plan.parts());
     this.stock = new SourceRows(results, plan.stock());
   }

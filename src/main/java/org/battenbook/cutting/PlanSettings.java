@@ -11,15 +11,14 @@ import org.battenbook.value.Value;
 final class PlanSettings {
   private static final Rational USUAL_TIME = Rational.of(10, 3600);
 
-  /** More than a night. */
-  private static final Rational MOST_TIME = Rational.of(12);
-
   private final Results results;
   private final PlanStatement plan;
+  private final PlanningTime mostTime;
 
-  PlanSettings(Results results, PlanStatement plan) {
+  PlanSettings(Results results, PlanStatement plan, PlanningTime mostTime) {
     this.results = results;
     this.plan = plan;
+    this.mostTime = mostTime;
   }
 
   /**
@@ -30,9 +29,14 @@ final class PlanSettings {
    */
   long steps(long inUsualTime) throws NotPlannable {
     Rational time = number("planning time", USUAL_TIME);
-    if (time.signum() <= 0 || time.compareTo(MOST_TIME) > 0) {
+    if (time.signum() <= 0) {
+      throw new NotPlannable("a planning time is more than nothing: write one such as 10 s");
+    }
+    if (time.compareTo(mostTime.hours()) > 0) {
       throw new NotPlannable(
-          "a planning time is more than nothing, and no more than 12 h: say one such as 10 s");
+          "a workbook may ask for a planning time of at most %s: write a shorter one, or allow it"
+                  .formatted(mostTime)
+              + " with --planning-time \"%s\"".formatted(new PlanningTime(time)));
     }
     return time.dividedBy(USUAL_TIME).times(Rational.of(inUsualTime)).floor().longValueExact();
   }

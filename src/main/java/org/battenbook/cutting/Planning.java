@@ -22,6 +22,7 @@ public final class Planning implements RowPlanner {
   private final boolean mergesStops;
   private final BiFunction<String, String, PlanWatch> watches;
   private final PlanMemory memory;
+  private final PlanningTime mostTime;
 
   /** What was stopped since the workbook was opened: its rows stay the same until it is read. */
   private final Map<Request<?, ?>, Object> stopped = new ConcurrentHashMap<>();
@@ -44,19 +45,28 @@ public final class Planning implements RowPlanner {
       BiFunction<String, String, PlanWatch> watches,
       PlanStore store,
       boolean fresh) {
-    this(mergesStops, watches, new PlanMemory(store, fresh));
+    this(mergesStops, watches, new PlanMemory(store, fresh), PlanningTime.USUAL);
   }
 
   private Planning(
-      boolean mergesStops, BiFunction<String, String, PlanWatch> watches, PlanMemory memory) {
+      boolean mergesStops,
+      BiFunction<String, String, PlanWatch> watches,
+      PlanMemory memory,
+      PlanningTime mostTime) {
     this.mergesStops = mergesStops;
     this.watches = watches;
     this.memory = memory;
+    this.mostTime = mostTime;
+  }
+
+  /** The same planning for workbooks that may ask for up to another time. */
+  public Planning upTo(PlanningTime most) {
+    return new Planning(mergesStops, watches, memory, most);
   }
 
   @Override
   public Planning ofOneReading() {
-    return new Planning(mergesStops, watches, memory);
+    return upTo(mostTime);
   }
 
   @Override
@@ -76,8 +86,11 @@ public final class Planning implements RowPlanner {
   private Ordered<?, ?> ordered(PlanStatement plan, Results results) {
     return plan.cutting() == Cutting.STICKS
         ? new Ordered<>(
-            plan, new StickOrders(plan, results, mergesStops).orders(), new StickRows(plan))
-        : new Ordered<>(plan, new SheetOrders(plan, results).orders(), new SheetRows(plan));
+            plan,
+            new StickOrders(plan, results, mostTime, mergesStops).orders(),
+            new StickRows(plan))
+        : new Ordered<>(
+            plan, new SheetOrders(plan, results, mostTime).orders(), new SheetRows(plan));
   }
 
   private <J, P> List<PlannedRows> rows(Ordered<J, P> ordered) {

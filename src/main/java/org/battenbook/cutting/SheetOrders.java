@@ -17,8 +17,8 @@ import org.battenbook.planstore.Request;
 
 /** Reads what a sheet plan is to make of each material. */
 final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
-  SheetOrders(PlanStatement plan, Results results) {
-    super(plan, results);
+  SheetOrders(PlanStatement plan, Results results, PlanningTime mostTime) {
+    super(plan, results, mostTime);
   }
 
   @Override

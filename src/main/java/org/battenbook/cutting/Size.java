@@ -1,14 +1,12 @@
 package org.battenbook.cutting;
 
 import java.math.BigInteger;
+import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 import org.battenbook.unit.Dimension;
 
 /** Writes an exact size as it would stand in a workbook. */
 final class Size {
-  /** A workbook holds no longer number. */
-  private static final int MOST_DIGITS = 100;
-
   private static final String LENGTH_UNIT = Dimension.LENGTH.baseSymbol();
 
   private Size() {}
@@ -56,7 +54,7 @@ final class Size {
 
   /** Whether a workbook can hold a number. */
   static boolean isWritable(Rational number) {
-    return number.isSmall() || digits(number.abs()).length() <= MOST_DIGITS;
+    return number.isSmall() || !Bound.WRITTEN_DIGITS.isPassedBy(digits(number.abs()).length());
   }
 
   /**
@@ -67,7 +65,7 @@ final class Size {
    */
   static NotPlannable tooManyDigits(String what, String sizes) {
     return new NotPlannable(
-        "%s has more than %d digits: round %s up to a step, such as 1/64 in"
-            .formatted(what, MOST_DIGITS, sizes));
+        "%s has more than %s: round %s up to a step, such as 1/64 in"
+            .formatted(what, Bound.WRITTEN_DIGITS.shown(), sizes));
   }
 }

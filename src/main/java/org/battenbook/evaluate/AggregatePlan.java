@@ -97,29 +97,29 @@ final class AggregatePlan extends Plan {
     if (effort.isTooMuch()) {
       return effort.fault();
     }
-    Aggregation aggregation = fresh();
+    Aggregation aggregation = fresh(frame.reading);
     goThrough(frame, 0, rowCount, aggregation);
     return aggregation.result();
   }
 
-  Aggregation fresh() {
-    return new Aggregation(function, kind);
+  Aggregation fresh(Reading reading) {
+    return new Aggregation(function, kind, reading.meter());
   }
 
   /** What the rows of one chunk come to, where no row around enters. */
   Aggregation chunk(Reading reading, int chunk) {
-    Aggregation byLanes = byLanes(ChunkFrame.of(reading, chunk, rowCount));
+    Aggregation byLanes = byLanes(fresh(reading), ChunkFrame.of(reading, chunk, rowCount));
     if (byLanes != null) {
       return byLanes;
     }
-    Aggregation aggregation = fresh();
+    Aggregation aggregation = fresh(reading);
     int first = chunk << ColumnValues.SHIFT;
     int rows = ColumnValues.rowsIn(chunk, rowCount);
     goThrough(Frame.atRow(reading, 0), first, first + rows, aggregation);
     return aggregation;
   }
 
-  private @Nullable Aggregation byLanes(ChunkFrame frame) {
+  private @Nullable Aggregation byLanes(Aggregation into, ChunkFrame frame) {
     if ((of != null && ofLanes == null) || (where != null && whereLanes == null)) {
       return null;
     }
@@ -129,7 +129,7 @@ final class AggregatePlan extends Plan {
       boolean whole =
           (where == null || chosen instanceof BitLane)
               && (of == null || taken instanceof NumberLane);
-      return whole ? fresh().addAll((BitLane) chosen, (NumberLane) taken, frame.rows()) : null;
+      return whole ? into.addAll((BitLane) chosen, (NumberLane) taken, frame.rows()) : null;
     } catch (ArithmeticException aRowHasNone) {
       return null;
     }
@@ -197,7 +197,7 @@ final class AggregatePlan extends Plan {
     if (ofRows.isTooMuch()) {
       return ofRows.fault();
     }
-    Aggregation aggregation = fresh();
+    Aggregation aggregation = fresh(frame.reading);
     Frame inner = frame.inner();
     for (int i = 0; i < rows.size() && !aggregation.isBroken(); i++) {
       inner.row = rows.get(i);

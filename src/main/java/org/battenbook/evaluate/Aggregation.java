@@ -15,12 +15,14 @@ import org.jspecify.annotations.Nullable;
 final class Aggregation {
   private final AggregateFunction function;
   private final Kind kind;
+  private final Meter meter;
   private long count;
   private Real sum = Rational.ZERO;
   private @Nullable Value best;
   private @Nullable Value broken;
 
-  Aggregation(AggregateFunction function, Kind kind) {
+  Aggregation(AggregateFunction function, Kind kind, Meter meter) {
+    this.meter = meter;
     this.function = function;
     this.kind = kind;
   }
@@ -84,6 +86,7 @@ final class Aggregation {
   private void addUp(Real number) {
     try {
       sum = sum.plus(number);
+      broken = broken == null ? meter.tooMuch(sum) : broken;
     } catch (ArithmeticException tooLong) {
       broken = broken == null ? tooManyDigits(tooLong) : broken;
     }

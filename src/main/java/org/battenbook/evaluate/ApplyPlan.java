@@ -34,6 +34,6 @@ final class ApplyPlan extends Plan {
     if (frame.watch != null) {
       frame.watch.applied(operation, Arrays.asList(values));
     }
-    return operation.apply(Arrays.asList(values));
+    return frame.reading.meter().take(operation.apply(Arrays.asList(values)));
   }
 }

@@ -1,6 +1,7 @@
 package org.battenbook.evaluate;
 
 import java.util.Locale;
+import org.battenbook.bound.Bound;
 import org.battenbook.value.Value;
 
 /**
@@ -11,8 +12,7 @@ import org.battenbook.value.Value;
  * @param each how many rows it goes through each time
  */
 record Effort(long around, long each) {
-  /** The most rows, all in all. */
-  static final long MOST = 50_000_000;
+  private static final long MOST = Bound.ROWS_GONE_THROUGH.most();
 
   boolean isTooMuch() {
     return around > MOST / Math.max(1, each);
@@ -33,9 +33,10 @@ record Effort(long around, long each) {
         "too-many-rows",
         String.format(
             Locale.ROOT,
-            "this goes through %d rows for each of %d rows, too many to wait for: begin"
+            "this goes through %,d rows for each of %,d rows, more than %s in all: begin"
                 + " what stands after 'where' with '… = this', so that the rows are grouped once",
             each,
-            around));
+            around,
+            Bound.ROWS_GONE_THROUGH.shown()));
   }
 }

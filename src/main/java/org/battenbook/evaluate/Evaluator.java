@@ -9,15 +9,16 @@ public final class Evaluator {
   private final Program program;
   private final Results results;
 
-  Evaluator(Program program) {
+  Evaluator(Program program, Meter meter) {
     this.program = program;
-    this.results = new Results(program);
+    this.results = new Results(program, meter);
   }
 
   /** Works everything out anew. */
   public static Results fill(Program program) {
-    Evaluator evaluator = new Evaluator(program);
+    Evaluator evaluator = new Evaluator(program, new Meter());
     program.stages().forEach(evaluator::run);
+    evaluator.results.meter().end();
     return evaluator.results;
   }
 

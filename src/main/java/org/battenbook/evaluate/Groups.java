@@ -51,7 +51,7 @@ final class Groups {
 
   private void add(Object key, Frame inner) {
     if (decides) {
-      byKey.computeIfAbsent(key, k -> aggregate.fresh()).add(aggregate.taken(inner));
+      byKey.computeIfAbsent(key, k -> aggregate.fresh(inner.reading)).add(aggregate.taken(inner));
     } else {
       rowsByKey.computeIfAbsent(key, k -> new ArrayList<>()).add(inner.row);
     }
@@ -76,7 +76,7 @@ final class Groups {
       return aggregate.over(rowsByKey.getOrDefault(key(key), List.of()), frame);
     }
     Aggregation found = byKey.get(key(key));
-    return found == null ? aggregate.fresh().result() : found.result();
+    return found == null ? aggregate.fresh(frame.reading).result() : found.result();
   }
 
   /** Whether comparing two keys is comparing words: nothing about it can be near. */

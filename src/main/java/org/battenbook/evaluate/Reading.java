@@ -17,6 +17,9 @@ interface Reading {
   /** The rows of each such group, for who watches every step. */
   Groups watchedGroups(AggregatePlan aggregate);
 
+  /** What counts the long numbers and texts that are made. */
+  Meter meter();
+
   /** Some rows of a column. */
   ColumnValues.Chunk chunk(int place, int chunk);
 

@@ -31,7 +31,7 @@ public final class Refill {
     this.before = before;
     this.edited = edited;
     this.changed = new Changes(program.slots().count());
-    this.evaluator = new Evaluator(program);
+    this.evaluator = new Evaluator(program, before.meter().goOn());
   }
 
   /**
@@ -67,6 +67,7 @@ public final class Refill {
     }
     Refill refill = new Refill(program, before, edited);
     program.stages().forEach(refill::run);
+    refill.evaluator.results().meter().end();
     return new Refilled(refill.evaluator.results(), refill.ran);
   }
 

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class Results implements Reading {
   private final Program program;
   private final @Nullable Object[] values;
+  private final Meter meter;
   private final Map<AggregatePlan, Groups> groups = new ConcurrentHashMap<>();
 
   /** The same for who watches each step: the rows of each group, not what they come to. */
@@ -36,8 +37,9 @@ public final class Results implements Reading {
   /** What totals came to: every row of a column may read the same one. */
   private final Map<AggregatePlan, Value> totalled = new ConcurrentHashMap<>();
 
-  Results(Program program) {
+  Results(Program program, Meter meter) {
     this.program = program;
+    this.meter = meter;
     this.values = new @Nullable Object[program.slots().count()];
   }
 
@@ -54,6 +56,16 @@ public final class Results implements Reading {
   /** What a rule says in a row (0 for a page's rule). */
   public Value message(Rule rule, int row) {
     return program.message(rule).run(Frame.atRow(this, row));
+  }
+
+  /** Whether long numbers or texts were too much, so that values hang on those before them. */
+  public boolean areCutShort() {
+    return meter.isPassed();
+  }
+
+  @Override
+  public Meter meter() {
+    return meter;
   }
 
   void set(Slot slot, Value value) {
@@ -166,7 +178,7 @@ public final class Results implements Reading {
     AtomicReferenceArray<@Nullable Aggregation> parts =
         totals.computeIfAbsent(
             aggregate, a -> new AtomicReferenceArray<>(ColumnValues.chunkCount(a.rowCount)));
-    Aggregation total = aggregate.fresh();
+    Aggregation total = aggregate.fresh(this);
     for (int chunk = 0; chunk < parts.length(); chunk++) {
       Aggregation part = parts.get(chunk);
       if (part == null) {

@@ -12,6 +12,8 @@ import org.battenbook.book.Column;
 import org.battenbook.book.OpenedRows;
 import org.battenbook.book.Place;
 import org.battenbook.book.RowOpening;
+import org.battenbook.book.Table;
+import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.source.Diagnostics;
@@ -19,12 +21,10 @@ import org.battenbook.value.Value;
 
 /** Works out how many rows each table opens from the rows of another. */
 public final class RowCounting {
-  /** So many rows may be opened in all. */
-  static final long MOST_ROWS = 1_000_000;
-
   private final Results results;
   private final Diagnostics diagnostics;
-  private long rows;
+  private long rowsOfJob;
+  private long rowsOfTable;
 
   private RowCounting(Results results, Diagnostics diagnostics) {
     this.results = results;
@@ -62,19 +62,25 @@ public final class RowCounting {
 
   private OpenedRows count() {
     Map<String, List<OpenedRows.Opened>> counted = new LinkedHashMap<>();
-    for (RowOpening opening : openings(results.program().book().book())) {
-      List<OpenedRows.Opened> opened = opened(opening);
-      if (!opened.isEmpty()) {
-        counted.put(OpenedRows.key(opening), opened);
-      }
+    for (Table table : results.program().book().book().tables()) {
+      rowsOfTable = 0;
+      table.openings().forEach(opening -> count(opening, counted));
+      rowsOfJob += table.openings().isEmpty() ? table.rowCount() : rowsOfTable;
     }
     return new OpenedRows(false, counted, Map.of());
+  }
+
+  private void count(RowOpening opening, Map<String, List<OpenedRows.Opened>> counted) {
+    List<OpenedRows.Opened> opened = opened(opening);
+    if (!opened.isEmpty()) {
+      counted.put(OpenedRows.key(opening), opened);
+    }
   }
 
   private List<OpenedRows.Opened> opened(RowOpening opening) {
     RowKeys keys = results.program().book().keys(opening.from());
     List<OpenedRows.Opened> opened = new ArrayList<>();
-    for (int row = 0; row < opening.from().rowCount(); row++) {
+    for (int row = 0; row < opening.from().rowCount() && !diagnostics.isRefused(); row++) {
       int count = count(opening, row, keys.name(row));
       if (count > 0) {
         opened.add(new OpenedRows.Opened(row, keys.name(row), count));
@@ -109,16 +115,25 @@ public final class RowCounting {
   }
 
   private int bounded(RowOpening opening, Rational whole, String said, String each) {
-    boolean fits = whole.isSmall() && whole.longNumerator() <= MOST_ROWS - rows;
-    if (!fits) {
-      diagnostics.fault(
-          "too-many-opened-rows",
-          opening.statement(),
-          "%s for \"%s\": more than %,d rows would be opened".formatted(said, each, MOST_ROWS),
-          "is the count right? else part the job in two");
+    long more = whole.isSmall() ? whole.longNumerator() : Bound.ALL_ROWS.most();
+    if (Bound.TABLE_ROWS.isPassedBy(rowsOfTable + more)) {
+      tooMany(opening, said, each, Bound.TABLE_ROWS, "the table");
       return 0;
     }
-    rows += whole.longNumerator();
-    return (int) whole.longNumerator();
+    if (Bound.ALL_ROWS.isPassedBy(rowsOfJob + rowsOfTable + more)) {
+      tooMany(opening, said, each, Bound.ALL_ROWS, "all tables together");
+      return 0;
+    }
+    rowsOfTable += more;
+    return (int) more;
+  }
+
+  private void tooMany(RowOpening opening, String said, String each, Bound most, String where) {
+    diagnostics.refuse(
+        "too-many-opened-rows",
+        opening.statement(),
+        "%s for \"%s\": with these, %s would have more than %s rows"
+            .formatted(said, each, where, most.shown()),
+        "check the count; where it is right, part the job in two");
   }
 }

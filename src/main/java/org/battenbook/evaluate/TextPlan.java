@@ -38,6 +38,6 @@ final class TextPlan extends Plan {
         text.append(ShownValue.of(value, part.form()).text());
       }
     }
-    return new Value.Text(text.toString());
+    return frame.reading.meter().text(text);
   }
 }

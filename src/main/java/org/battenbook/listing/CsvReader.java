@@ -7,6 +7,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.battenbook.bound.Bound;
 import org.battenbook.source.Utf8Reader;
 
 /**
@@ -14,9 +15,6 @@ import org.battenbook.source.Utf8Reader;
  * break for CR LF.
  */
 final class CsvReader {
-  /** Between two line breaks: more is no row, and nothing is to be split that far. */
-  static final int LONGEST_LINE = 1_000_000;
-
   private final String name;
   private final RowGatherer rows;
 
@@ -61,11 +59,11 @@ final class CsvReader {
     for (int i = 0; i < text.length(); i++) {
       if (text.charAt(i) == '\n' || text.charAt(i) == '\r') {
         start = i + 1;
-      } else if (i - start >= LONGEST_LINE) {
+      } else if (i - start >= Bound.LIST_LINE.most()) {
         throw new BadList(
             "list-too-large",
-            "a line of '%s' has more than %s characters".formatted(name, LONGEST_LINE),
-            "is it a list? one has a line for each row");
+            "a line of '%s' has more than %s".formatted(name, Bound.LIST_LINE.shown()),
+            "check that it is a list, with a line for each row");
       }
     }
   }

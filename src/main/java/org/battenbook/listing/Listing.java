@@ -23,6 +23,11 @@ public record Listing(String name, List<List<String>> rows) {
     ListFormat.called(name);
   }
 
+  /** How many cells its rows have, up to the last that is filled in each. */
+  public long cellCount() {
+    return rows.stream().mapToLong(List::size).sum();
+  }
+
   /** The same rows under another name. */
   public Listing named(String path) {
     return new Listing(path, rows);

@@ -1,6 +1,7 @@
 package org.battenbook.listing;
 
 import org.apache.poi.xssf.model.SharedStrings;
+import org.battenbook.bound.Bound;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -66,7 +67,7 @@ final class PageHandler extends DefaultHandler {
   private static int column(String address) {
     int column = 0;
     for (int i = 0; i < address.length() && Character.isLetter(address.charAt(i)); i++) {
-      column = Math.min(column, RowGatherer.MOST_COLUMNS) * 26 + address.charAt(i) - 'A' + 1;
+      column = Math.min(column, Bound.LIST_COLUMNS.most()) * 26 + address.charAt(i) - 'A' + 1;
     }
     return column - 1;
   }
@@ -75,7 +76,7 @@ final class PageHandler extends DefaultHandler {
   public void characters(char[] text, int start, int length) throws SAXException {
     if (isRead) {
       content.append(text, start, length);
-      if (content.length() > RowGatherer.MOST_CHARACTERS) {
+      if (Bound.LIST_CELL.isPassedBy(content.length())) {
         keep(content.toString());
       }
     }

@@ -2,18 +2,10 @@ package org.battenbook.listing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.battenbook.bound.Bound;
 
 /** Gathers the rows of a list, and stops at one that is larger than any list needs to be. */
 final class RowGatherer {
-  static final int MOST_ROWS = 200_000;
-  static final int MOST_COLUMNS = 1_000;
-
-  /** What a cell of an .xlsx file may hold. */
-  static final int MOST_CHARACTERS = 32_767;
-
-  /** Cells with something in them. */
-  static final int MOST_CELLS = 4_000_000;
-
   private final String name;
   private final List<List<String>> rows = new ArrayList<>();
   private List<String> row = new ArrayList<>();
@@ -33,15 +25,16 @@ final class RowGatherer {
     if (text.isEmpty()) {
       return;
     }
-    if (column >= MOST_COLUMNS) {
-      throw tooLarge("row %s has more than %s columns".formatted(rowNumber(), MOST_COLUMNS));
-    }
-    if (text.length() > MOST_CHARACTERS) {
+    if (column >= Bound.LIST_COLUMNS.most()) {
       throw tooLarge(
-          "a cell of row %s has more than %s characters".formatted(rowNumber(), MOST_CHARACTERS));
+          "row %s has more than %s columns".formatted(rowNumber(), Bound.LIST_COLUMNS.shown()));
     }
-    if (++cells > MOST_CELLS) {
-      throw tooLarge("it has more than %s cells".formatted(MOST_CELLS));
+    if (Bound.LIST_CELL.isPassedBy(text.length())) {
+      throw tooLarge(
+          "a cell of row %s has more than %s".formatted(rowNumber(), Bound.LIST_CELL.shown()));
+    }
+    if (Bound.LIST_CELLS.isPassedBy(++cells)) {
+      throw tooLarge("it has more than %s filled cells".formatted(Bound.LIST_CELLS.shown()));
     }
     while (row.size() < column) {
       row.add("");
@@ -55,8 +48,8 @@ final class RowGatherer {
 
   /** Ends the current row. */
   void endRow() throws BadList {
-    if (rows.size() == MOST_ROWS) {
-      throw tooLarge("it has more than %s rows".formatted(MOST_ROWS));
+    if (rows.size() == Bound.LIST_ROWS.most()) {
+      throw tooLarge("it has more than %s rows".formatted(Bound.LIST_ROWS.shown()));
     }
     rows.add(List.copyOf(row));
     row = new ArrayList<>();

@@ -5,14 +5,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.battenbook.bound.Bound;
 
 /**
  * Refuses a packed file that unpacks to more than any list needs, by unpacking it into nothing: the
  * sizes that it says itself may be untrue.
  */
 final class UnpackedSize {
-  static final int MOST_BYTES = 128 << 20;
-
   /** Of what is held as a tree: relations, kinds of contents, properties. */
   private static final int MOST_BYTES_OF_TREES = 4 << 20;
 
@@ -26,8 +25,8 @@ final class UnpackedSize {
     byte[] buffer = new byte[1 << 16];
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(packed))) {
       for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
-        int most = isTree(part.getName()) ? MOST_BYTES_OF_TREES : MOST_BYTES;
-        all += size(zip, Math.min(most, MOST_BYTES - all), buffer, name);
+        int most = isTree(part.getName()) ? MOST_BYTES_OF_TREES : Bound.LIST_UNPACKED.mostBytes();
+        all += size(zip, Math.min(most, Bound.LIST_UNPACKED.mostBytes() - all), buffer, name);
         if (++parts > MOST_PARTS) {
           throw tooLarge(name);
         }
@@ -54,7 +53,8 @@ final class UnpackedSize {
   private static BadList tooLarge(String name) {
     return new BadList(
         "list-too-large",
-        "'%s' unpacks to more than %s MB, the most that is read".formatted(name, MOST_BYTES >> 20),
+        "'%s' unpacks to more than %s, the most that is read"
+            .formatted(name, Bound.LIST_UNPACKED.shown()),
         "keep only the page, rows and columns that the table needs");
   }
 }

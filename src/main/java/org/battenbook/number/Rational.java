@@ -1,6 +1,7 @@
 package org.battenbook.number;
 
 import java.math.BigInteger;
+import org.battenbook.bound.Bound;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 public final class Rational implements Real, Comparable<Rational> {
 
   /** The longest numerator or denominator, in binary digits. */
-  public static final int MOST_BITS = 20_000;
+  public static final int MOST_BITS = Bound.BINARY_DIGITS.most();
 
   public static final Rational ZERO = new Rational(0, 1);
   public static final Rational ONE = new Rational(1, 1);
@@ -146,7 +147,7 @@ public final class Rational implements Real, Comparable<Rational> {
 
   static void refusePast(long bits) {
     if (bits > MOST_BITS) {
-      throw new ArithmeticException("the number grew past 20 000 binary digits");
+      throw new ArithmeticException("the number grew past " + Bound.BINARY_DIGITS.shown());
     }
   }
 

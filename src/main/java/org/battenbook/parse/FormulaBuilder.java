@@ -11,6 +11,7 @@ import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.tree.ParseTree;
 import org.antlr.v4.runtime.tree.TerminalNode;
+import org.battenbook.bound.Bound;
 import org.battenbook.parse.generated.WorkbookBaseVisitor;
 import org.battenbook.parse.generated.WorkbookParser;
 import org.battenbook.parse.generated.WorkbookParser.AggregateContext;
@@ -66,9 +67,6 @@ import org.jspecify.annotations.Nullable;
  * part's id is less than that of its whole.
  */
 final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
-  /** Deeper trees would not be safe to walk: a sum of so many terms is as deep. */
-  private static final int DEEPEST = 1_000;
-
   private final SourceText source;
   private final LineFaults faults;
   private int nextId;
@@ -115,14 +113,19 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
   }
 
   private @Nullable Formula sound(Formula formula) {
-    if (formula.nodeCount() > DEEPEST && depth(formula.expression()) > DEEPEST) {
-      faults.fault(
-          "formula-too-long",
-          formula.span(),
-          "this formula goes on through more than %s operators".formatted(DEEPEST),
-          "give parts of it lines of their own");
+    boolean mayBeDeep = Bound.TERMS.isPassedBy(formula.nodeCount());
+    if (mayBeDeep && Bound.TERMS.isPassedBy(depth(formula.expression()))) {
+      tooLong(formula.span(), "operators");
     }
     return faults.any() ? null : formula;
+  }
+
+  private void tooLong(Span span, String what) {
+    faults.fault(
+        "formula-too-long",
+        span,
+        "this formula goes on through more than %s %s".formatted(Bound.TERMS.shown(), what),
+        "give parts of it lines of their own");
   }
 
   private static int depth(Expression root) {
@@ -403,6 +406,9 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
   @Override
   public Expression visitPath(PathContext path) {
     List<Name> names = path.name().stream().map(this::name).toList();
+    if (Bound.TERMS.isPassedBy(names.size())) {
+      tooLong(span(path), "dots");
+    }
     String first = names.get(0).key();
     boolean alone = names.size() == 1;
     if (first.equals("first row") && alone) {
@@ -431,6 +437,13 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
 
   Name name(NameContext name) {
     String words = String.join(" ", name.WORD().stream().map(ParseTree::getText).toList());
+    if (Bound.NAME.isPassedBy(words.length())) {
+      faults.fault(
+          "name-too-long",
+          span(name),
+          "this name has more than %s".formatted(Bound.NAME.shown()),
+          "give it a shorter one");
+    }
     return new Name(words, span(name));
   }
 

@@ -17,6 +17,12 @@ final class LineFaults {
     diagnostics.fault(code, span, message, repair);
   }
 
+  /** A fault that leaves nothing to read: the text is larger than it may be. */
+  void refuse(String code, Span span, String message, String repair) {
+    any = true;
+    diagnostics.refuse(code, span, message, repair);
+  }
+
   /** Whether the line is at fault, so that it is not to be read further. */
   boolean any() {
     return any;

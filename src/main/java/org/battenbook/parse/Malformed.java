@@ -2,6 +2,7 @@ package org.battenbook.parse;
 
 import java.math.BigDecimal;
 import java.util.Map;
+import org.battenbook.bound.Bound;
 import org.battenbook.parse.generated.WorkbookLexer;
 import org.battenbook.source.Span;
 
@@ -9,8 +10,6 @@ import org.battenbook.source.Span;
  * Words and signs that look like something of the language and are not: each has its own message.
  */
 final class Malformed {
-  private static final int MOST_DIGITS = 100;
-
   /** Signs that people bring along from elsewhere, and what to write instead. */
   private static final Map<String, String> INSTEAD =
       Map.ofEntries(
@@ -144,11 +143,11 @@ final class Malformed {
 
   private void number(int index) {
     String text = text(index);
-    if (text.length() > MOST_DIGITS) {
+    if (Bound.WRITTEN_DIGITS.isPassedBy(text.length())) {
       faults.fault(
           "number-too-long",
           line.span(index),
-          "this number has more than %s digits".formatted(MOST_DIGITS),
+          "this number has more than %s".formatted(Bound.WRITTEN_DIGITS.shown()),
           "write a shorter one");
     } else if (text.matches(".*[/⁄]0+\\D*")) {
       fault("zero-under-fraction", index, "divides by zero", "write a fraction of another number");

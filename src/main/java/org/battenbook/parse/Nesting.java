@@ -2,6 +2,7 @@ package org.battenbook.parse;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import org.battenbook.bound.Bound;
 import org.battenbook.parse.generated.WorkbookParser;
 
 /**
@@ -9,8 +10,6 @@ import org.battenbook.parse.generated.WorkbookParser;
  * and a workbook may come from anyone.
  */
 final class Nesting {
-  static final int MOST = 200;
-
   private final Deque<Integer> openAt = new ArrayDeque<>();
 
   /** What is open within the innermost bracket: an {@code if}, a {@code sum of}. */
@@ -24,11 +23,11 @@ final class Nesting {
   static LineTokens check(LineTokens line, LineFaults faults) {
     Nesting nesting = new Nesting();
     for (int i = 0; i < line.count(); i++) {
-      if (nesting.depthAfter(line.type(i)) > MOST) {
+      if (Bound.NESTING.isPassedBy(nesting.depthAfter(line.type(i)))) {
         faults.fault(
             "nested-too-deep",
             line.span(i),
-            "this formula nests more than %s deep".formatted(MOST),
+            "this formula nests more than %s deep".formatted(Bound.NESTING.shown()),
             "give an inner part a line of its own and use its name here");
         break;
       }

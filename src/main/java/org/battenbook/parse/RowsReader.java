@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.battenbook.bound.Bound;
 import org.battenbook.parse.generated.WorkbookParser;
 import org.battenbook.parse.generated.WorkbookParser.HeadingsContext;
 import org.battenbook.source.Diagnostics;
@@ -22,6 +23,7 @@ final class RowsReader {
   private final List<Name> headings = new ArrayList<>();
   private RowCells.@Nullable Builder cells;
   private boolean headingsRead;
+  private int rowCount;
   private Span span;
 
   /**
@@ -125,6 +127,10 @@ final class RowsReader {
     if (cells == null) {
       return;
     }
+    if (rowCount++ == Bound.TABLE_ROWS.most()) {
+      tooManyRows(faults);
+      return;
+    }
     if (splitter.openText() >= 0) {
       faults.fault(
           "text-not-closed",
@@ -141,6 +147,14 @@ final class RowsReader {
       cells.cell(
           there ? splitter.start(i) : splitter.end(), there ? splitter.end(i) : splitter.end());
     }
+  }
+
+  private void tooManyRows(LineFaults faults) {
+    faults.refuse(
+        "too-many-rows",
+        source.span(splitter.start(0), splitter.end()),
+        "a table has at most %s rows, and this is one more".formatted(Bound.TABLE_ROWS.shown()),
+        "part the job in two");
   }
 
   private void count(LineFaults faults) {

@@ -81,6 +81,8 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
 
   private LineFaults faults;
 
+  private int statements;
+
   WorkbookBuilder(SourceText source, Diagnostics diagnostics) {
     this.source = source;
     this.diagnostics = diagnostics;
@@ -97,6 +99,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   /** Reads the next statement. */
   void statement(Span where, LineFaults faults) {
     closeRows();
+    statements++;
     this.faults = faults;
     this.line = TokenReader.statement(where, faults);
     StatementContext tree = faults.any() ? null : GrammarRun.statement(line, faults);
@@ -107,11 +110,25 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
     }
   }
 
+  /** How many statements were read so far. */
+  int statements() {
+    return statements;
+  }
+
   /** The file as read so far, all that is open closed. */
   WorkbookFile file() {
     closePage();
     return new WorkbookFile(
-        source, title, follows, currency, lengths, pageOrder, changes, functions, pages);
+        source,
+        title,
+        follows,
+        currency,
+        lengths,
+        pageOrder,
+        changes,
+        functions,
+        pages,
+        statements);
   }
 
   private void closeRows() {

@@ -1,5 +1,6 @@
 package org.battenbook.parse;
 
+import org.battenbook.bound.Bound;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
@@ -36,7 +37,7 @@ public final class WorkbookParser {
           "this workbook is empty",
           "begin it with its name, workbook \"…\", and a page below that");
     }
-    while (line <= source.lineCount()) {
+    while (line <= source.lineCount() && !diagnostics.isRefused()) {
       line = lines.nextFrom(read(line) + 1);
     }
     return builder.file();
@@ -52,9 +53,21 @@ public final class WorkbookParser {
     int last = lines.lastFrom(line);
     int end = source.lineEnd(last);
     if (!LongLines.refuse(source, start, end, faults)) {
-      builder.statement(source.span(start, end), faults);
+      statement(source.span(start, end), faults);
     }
     return last;
+  }
+
+  private void statement(Span where, LineFaults faults) {
+    if (builder.statements() < Bound.STATEMENTS.most()) {
+      builder.statement(where, faults);
+    } else {
+      diagnostics.refuse(
+          "too-many-statements",
+          where,
+          "this workbook has more than %s statements".formatted(Bound.STATEMENTS.shown()),
+          "write what is alike as rows of a table");
+    }
   }
 
   private boolean readRow(int line, LineFaults faults) {

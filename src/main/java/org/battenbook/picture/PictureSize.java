@@ -19,9 +19,6 @@ import java.util.List;
  * in its file counts as turned.
  */
 public record PictureSize(int across, int down) {
-  /** So many of a file's first bytes are enough to find its size. */
-  public static final int HEAD = 4 << 20;
-
   /** Which tags of which part of a file tell its size; the first that is there counts. */
   private record Tags(Class<? extends Directory> part, int across, int down) {}
 
@@ -51,7 +48,7 @@ public record PictureSize(int across, int down) {
   /**
    * Reads the size of an image: PNG, JPEG, GIF, BMP, TIFF or WebP.
    *
-   * @param head the first bytes of its file, {@value #HEAD} at most, or all of them
+   * @param head the first bytes of its file, or all of them
    * @throws NoPicture where they tell none
    */
   public static PictureSize read(byte[] head) throws NoPicture {

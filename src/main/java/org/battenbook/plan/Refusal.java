@@ -1,5 +1,7 @@
 package org.battenbook.plan;
 
+import org.battenbook.bound.Bound;
+
 /**
  * Why a job cannot be planned: something that a person wrote, and what to do about it. It is thrown
  * for nothing else, so a mistake of this program is never told to a maker as a refusal.
@@ -32,9 +34,10 @@ public final class Refusal extends RuntimeException {
    *
    * @throws Refusal if they are more than one plan is made for
    */
-  static void unlessAtMost(int most, long count, String what) {
+  static void unlessAtMost(Bound most, long count, String what) {
     unless(
-        count <= most,
-        count + " " + what + " are more than the " + most + " of one plan: plan them in turn");
+        !most.isPassedBy(count),
+        "%,d %s are more than the %s of one plan: plan them in turn"
+            .formatted(count, what, most.shown()));
   }
 }

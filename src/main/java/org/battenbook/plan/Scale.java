@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 
 /**
@@ -107,7 +108,7 @@ final class Scale {
   private int limit(Offer offer) {
     long onHand = 0;
     for (Stock stock : stocksByOffer.getOrDefault(offer, List.of())) {
-      onHand += stock.onHand().orElse(StickJob.MOST_PIECES);
+      onHand += stock.onHand().orElse(Bound.STICK_PIECES.most());
     }
     long pieces = demandsByPace.values().stream().mapToLong(Scale::copies).sum();
     return onHand >= pieces && offer.cost().signum() > 0

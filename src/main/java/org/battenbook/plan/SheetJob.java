@@ -2,6 +2,7 @@ package org.battenbook.plan;
 
 import java.util.List;
 import java.util.OptionalInt;
+import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 
 /**
@@ -17,19 +18,14 @@ import org.battenbook.number.Rational;
  */
 public record SheetJob(
     List<SheetPart> parts, List<SheetStock> stocks, Rational kerf, OptionalInt stages) {
-  /** The most pieces in all: as many as are planned in a few seconds. */
-  public static final int MOST_PIECES = 10_000;
-
-  /** The most parts, and the most kinds of stock. */
-  public static final int MOST_KINDS = 2_000;
-
   public SheetJob {
     parts = List.copyOf(parts);
     stocks = List.copyOf(stocks);
     Refusal.unless(kerf.signum() >= 0, "the kerf is below zero: correct it, or say 0");
     Refusal.unless(stages.orElse(1) > 0, "sheets are cut in one stage at least");
-    Refusal.unlessAtMost(MOST_KINDS, parts.size(), "parts");
-    Refusal.unlessAtMost(MOST_KINDS, stocks.size(), "kinds of stock");
-    Refusal.unlessAtMost(MOST_PIECES, parts.stream().mapToLong(SheetPart::count).sum(), "pieces");
+    Refusal.unlessAtMost(Bound.PLAN_KINDS, parts.size(), "parts");
+    Refusal.unlessAtMost(Bound.PLAN_KINDS, stocks.size(), "kinds of stock");
+    Refusal.unlessAtMost(
+        Bound.SHEET_PIECES, parts.stream().mapToLong(SheetPart::count).sum(), "pieces");
   }
 }

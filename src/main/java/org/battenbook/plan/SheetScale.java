@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
+import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 
 /**
@@ -136,7 +137,7 @@ final class SheetScale {
   private int limit(Offer offer) {
     long onHand = 0;
     for (SheetStock stock : stocksByOffer.getOrDefault(offer, List.of())) {
-      onHand += stock.onHand().orElse(SheetJob.MOST_PIECES);
+      onHand += stock.onHand().orElse(Bound.SHEET_PIECES.most());
     }
     long pieces = partsBySize.values().stream().mapToLong(SheetScale::pieces).sum();
     return onHand >= pieces && offer.cost().signum() > 0

@@ -2,6 +2,7 @@ package org.battenbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.battenbook.bound.Bound;
 
 /**
  * What is to be cut, from what, and how. All lengths are in one unit, all costs in one currency. A
@@ -10,20 +11,14 @@ import java.util.List;
  */
 public record StickJob(
     List<Part> parts, List<MatchedSet> matchedSets, List<Stock> stocks, StickRules rules) {
-  /** The most pieces in all. */
-  public static final int MOST_PIECES = 100_000;
-
-  /** The most parts, those of sets included, and the most kinds of stock. */
-  public static final int MOST_KINDS = 2_000;
-
   public StickJob {
     parts = List.copyOf(parts);
     matchedSets = List.copyOf(matchedSets);
     stocks = List.copyOf(stocks);
     List<Part> cuts = cuts(together(parts, matchedSets));
-    Refusal.unlessAtMost(MOST_KINDS, cuts.size(), "parts");
-    Refusal.unlessAtMost(MOST_KINDS, stocks.size(), "kinds of stock");
-    Refusal.unlessAtMost(MOST_PIECES, cuts.stream().mapToLong(Part::count).sum(), "pieces");
+    Refusal.unlessAtMost(Bound.PLAN_KINDS, cuts.size(), "parts");
+    Refusal.unlessAtMost(Bound.PLAN_KINDS, stocks.size(), "kinds of stock");
+    Refusal.unlessAtMost(Bound.STICK_PIECES, cuts.stream().mapToLong(Part::count).sum(), "pieces");
     cuts.forEach(rules::check);
   }
 

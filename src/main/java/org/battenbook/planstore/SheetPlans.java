@@ -3,6 +3,7 @@ package org.battenbook.planstore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.CutStep;
 import org.battenbook.plan.PlanWatch;
@@ -174,7 +175,7 @@ final class SheetPlans implements PlanKind<SheetJob, SheetPlan> {
 
     SheetPlan plan() throws Damaged {
       List<Sheet> sheets = new ArrayList<>();
-      int count = from.count(SheetJob.MOST_PIECES);
+      int count = from.count(Bound.SHEET_PIECES.most());
       for (int sheet = 0; sheet < count; sheet++) {
         sheets.add(sheet());
       }
@@ -263,9 +264,9 @@ final class SheetPlans implements PlanKind<SheetJob, SheetPlan> {
 
     private List<SheetPart> some() throws Damaged {
       List<SheetPart> some = new ArrayList<>();
-      int count = from.count(SheetJob.MOST_KINDS);
+      int count = from.count(Bound.PLAN_KINDS.most());
       for (int i = 0; i < count; i++) {
-        SheetPart part = one(job.parts()).times(from.count(SheetJob.MOST_PIECES));
+        SheetPart part = one(job.parts()).times(from.count(Bound.SHEET_PIECES.most()));
         asked.take(Kind.of(part), part.count());
         some.add(part);
       }

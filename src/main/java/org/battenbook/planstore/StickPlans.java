@@ -3,6 +3,7 @@ package org.battenbook.planstore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.Demand;
 import org.battenbook.plan.MatchedSet;
@@ -174,7 +175,7 @@ final class StickPlans implements PlanKind<StickJob, StickPlan> {
 
     private List<Stick> sticks() throws Damaged {
       StickDrawing drawing = new StickDrawing(job.rules());
-      int count = from.count(StickJob.MOST_PIECES);
+      int count = from.count(Bound.STICK_PIECES.most());
       for (int stick = 0; stick < count; stick++) {
         Stock stock = one(job.stocks());
         onHand.take(stock, 1);
@@ -190,10 +191,10 @@ final class StickPlans implements PlanKind<StickJob, StickPlan> {
 
     private List<Copy> cutFromOne() throws Damaged {
       List<Copy> cut = new ArrayList<>();
-      int count = from.count(StickJob.MOST_PIECES);
+      int count = from.count(Bound.STICK_PIECES.most());
       Damaged.unless(count > 0, "nothing is cut from a stick");
       for (int i = 0; i < count; i++) {
-        Copy copy = new Copy(one(demands), from.count(StickJob.MOST_PIECES));
+        Copy copy = new Copy(one(demands), from.count(Bound.STICK_PIECES.most()));
         asked.take(kind(copy.demand()), 1);
         if (copy.demand() instanceof MatchedSet) {
           copies.take(copy, 1);
@@ -210,9 +211,9 @@ final class StickPlans implements PlanKind<StickJob, StickPlan> {
 
     private List<Demand> some() throws Damaged {
       List<Demand> some = new ArrayList<>();
-      int count = from.count(StickJob.MOST_KINDS);
+      int count = from.count(Bound.PLAN_KINDS.most());
       for (int i = 0; i < count; i++) {
-        Demand demand = one(demands).times(from.count(StickJob.MOST_PIECES));
+        Demand demand = one(demands).times(from.count(Bound.STICK_PIECES.most()));
         asked.take(kind(demand), demand.count());
         some.add(demand);
       }

@@ -14,6 +14,7 @@ import java.util.function.Supplier;
 public final class Diagnostics {
   private final List<Diagnostic> found = new ArrayList<>();
   private final Set<Span> places = new HashSet<>();
+  private boolean refused;
 
   public void report(Diagnostic diagnostic) {
     if (places.add(diagnostic.span())) {
@@ -31,6 +32,7 @@ public final class Diagnostics {
   /** Takes what others gathered. */
   public void addAll(Diagnostics others) {
     others.found.forEach(this::report);
+    refused |= others.refused;
   }
 
   public void fault(String code, Span span, String message, String repair) {
@@ -40,6 +42,12 @@ public final class Diagnostics {
   /** A fault whose repair takes a search: it is made only if someone reads the message. */
   public void fault(String code, Span span, String message, Supplier<String> repair) {
     report(new Diagnostic(Diagnostic.Severity.FAULT, code, span, List.of(), message, repair));
+  }
+
+  /** A fault that leaves nothing to work out: what was read is larger than it may be. */
+  public void refuse(String code, Span span, String message, String repair) {
+    fault(code, span, message, repair);
+    refused = true;
   }
 
   public void caution(String code, Span span, String message, String repair) {
@@ -53,6 +61,11 @@ public final class Diagnostics {
 
   public boolean hasFaults() {
     return found.stream().anyMatch(Diagnostic::isFault);
+  }
+
+  /** Whether the work is to stop: something is larger than it may be. */
+  public boolean isRefused() {
+    return refused;
   }
 
   /** Every message; those of one file in the order of its text, files in the order of discovery. */

@@ -31,6 +31,17 @@ public final class DisplayText {
     return text.codePoints().map(DisplayText::width).sum();
   }
 
+  /** Whether what begins at a place is wider; it is looked at no further than that is sure. */
+  public static boolean isWider(String text, int start, int width) {
+    int wide = 0;
+    for (int at = start; at < text.length() && wide <= width; ) {
+      int c = text.codePointAt(at);
+      wide += width(c);
+      at += Character.charCount(c);
+    }
+    return wide > width;
+  }
+
   /** Whether a terminal acts on a character, or lets it change how others are shown. */
   public static boolean isObeyed(int c) {
     int type = Character.getType(c);

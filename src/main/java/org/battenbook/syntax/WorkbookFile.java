@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * One workbook file as written: its settings, then its statements, nested as pages and tables.
  *
  * @param pageOrder the pages that are shown before all others, or empty
+ * @param statements how many statements it has, heads of pages and tables included, rows not
  */
 public record WorkbookFile(
     SourceText source,
@@ -18,7 +19,8 @@ public record WorkbookFile(
     List<Name> pageOrder,
     List<Change> changes,
     List<FunctionDefinition> functions,
-    List<PageSection> pages) {
+    List<PageSection> pages,
+    int statements) {
 
   public WorkbookFile {
     follows = List.copyOf(follows);

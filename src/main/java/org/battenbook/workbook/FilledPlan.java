@@ -1,6 +1,8 @@
 package org.battenbook.workbook;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.battenbook.book.Column;
 import org.battenbook.book.PlanStatement;
@@ -13,6 +15,11 @@ import org.battenbook.syntax.PlanSection.Cutting;
 public final class FilledPlan {
   private final Filled filled;
   private final PlanStatement plan;
+
+  /** Rows of its tables by the rows that they hold, each gone through once. */
+  private final Map<Held, Map<Integer, List<FilledRow>>> held = new ConcurrentHashMap<>();
+
+  private record Held(String what, String column) {}
 
   FilledPlan(Filled filled, PlanStatement plan) {
     this.filled = filled;
@@ -45,9 +52,9 @@ public final class FilledPlan {
 
   /** All stock that it may take, each with how much it does. */
   public List<TakenStock> allStock() {
-    List<FilledRow> pieces = rows(isOfSticks() ? "sticks" : "sheets");
+    String pieces = isOfSticks() ? "sticks" : "sheets";
     return FilledRow.of(filled, plan.stock().table().key()).stream()
-        .map(row -> new TakenStock(plan.stock(), row, row.heldBy(pieces, "stock").size()))
+        .map(row -> new TakenStock(plan.stock(), row, holding(row, pieces, "stock").size()))
         .toList();
   }
 
@@ -63,6 +70,12 @@ public final class FilledPlan {
     return filled.requirements().stream()
         .filter(verdict -> verdict.isNo() && rules.contains(verdict.rule()))
         .toList();
+  }
+
+  /** The rows of one of its tables that hold a row in a column. */
+  List<FilledRow> holding(FilledRow row, String what, String column) {
+    return held.computeIfAbsent(new Held(what, column), one -> FilledRow.byHeld(rows(what), column))
+        .getOrDefault(row.index(), List.of());
   }
 
   List<FilledRow> rows(String what) {

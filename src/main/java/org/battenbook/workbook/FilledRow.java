@@ -1,6 +1,9 @@
 package org.battenbook.workbook;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.battenbook.book.Column;
@@ -57,7 +60,8 @@ public final class FilledRow {
   /** The row that a column holds; empty where it is not known. */
   public Optional<FilledRow> held(String column) {
     return value(column).value() instanceof Value.Row other
-        ? Optional.of(FilledRow.of(filled, other.table()).get(other.row()))
+        ? Optional.ofNullable(filled.book().table(other.table()))
+            .map(found -> new FilledRow(filled, found, other.row()))
         : Optional.empty();
   }
 
@@ -98,15 +102,16 @@ public final class FilledRow {
     return value(column).exactNumber();
   }
 
-  /** Whether a column holds another row. */
-  boolean refersTo(String column, FilledRow other) {
-    return value(column).value() instanceof Value.Row held
-        && held.table().equals(other.table.key())
-        && held.row() == other.row;
-  }
-
-  /** Those of some rows that hold this one in a column. */
-  List<FilledRow> heldBy(List<FilledRow> rows, String column) {
-    return rows.stream().filter(one -> one.refersTo(column, this)).toList();
+  /**
+   * Some rows by the place of the row that each holds in a column; those that hold none left out.
+   */
+  static Map<Integer, List<FilledRow>> byHeld(List<FilledRow> rows, String column) {
+    Map<Integer, List<FilledRow>> byHeld = new HashMap<>();
+    for (FilledRow row : rows) {
+      if (row.value(column).value() instanceof Value.Row held) {
+        byHeld.computeIfAbsent(held.row(), place -> new ArrayList<>()).add(row);
+      }
+    }
+    return byHeld;
   }
 }

@@ -78,8 +78,9 @@ public final class PlannedMaterial {
 
   /** The stops of the saw, the longest first; none for sheets. */
   public List<Stop> stops() {
-    List<FilledRow> cuts = plan.rows("cuts");
-    return ofThis("stops").stream().map(stop -> new Stop(stop, stop.heldBy(cuts, "stop"))).toList();
+    return ofThis("stops").stream()
+        .map(stop -> new Stop(stop, plan.holding(stop, "cuts", "stop")))
+        .toList();
   }
 
   /** How many stops there are where none are merged: as many as parts have lengths. */
@@ -108,29 +109,25 @@ public final class PlannedMaterial {
   }
 
   private List<Piece> sticks() {
-    List<FilledRow> cuts = plan.rows("cuts");
     return ofThis("sticks").stream()
-        .map(stick -> new Piece(stick, List.of(), stick.heldBy(cuts, "stick"), List.of()))
+        .map(stick -> new Piece(stick, List.of(), plan.holding(stick, "cuts", "stick"), List.of()))
         .toList();
   }
 
   private List<Piece> sheets() {
-    List<FilledRow> pieces = plan.rows("pieces");
-    List<FilledRow> cuts = plan.rows("cuts");
-    List<FilledRow> offcuts = plan.rows("offcuts");
     return ofThis("sheets").stream()
         .map(
             sheet ->
                 new Piece(
                     sheet,
-                    sheet.heldBy(pieces, "sheet"),
-                    sheet.heldBy(cuts, "sheet"),
-                    sheet.heldBy(offcuts, "sheet")))
+                    plan.holding(sheet, "pieces", "sheet"),
+                    plan.holding(sheet, "cuts", "sheet"),
+                    plan.holding(sheet, "offcuts", "sheet")))
         .toList();
   }
 
   private List<FilledRow> ofThis(String what) {
-    return total.heldBy(plan.rows(what), "total");
+    return plan.holding(total, what, "total");
   }
 
   @Override

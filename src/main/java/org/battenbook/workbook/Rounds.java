@@ -113,6 +113,9 @@ final class Rounds {
 
   /** Filled as far as some places need; not at all where a fault is in the way. */
   private Optional<Results> filled(Draft draft, List<Place> places) {
+    if (draft.found().isRefused()) {
+      return Optional.empty();
+    }
     Diagnostics found = draft.found().copy();
     CheckedBook checked = BookCheck.check(draft.book(), places, found);
     Program program = found.hasFaults() ? null : Program.compile(checked, found);

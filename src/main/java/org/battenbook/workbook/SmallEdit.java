@@ -102,7 +102,7 @@ final class SmallEdit {
             filled.results(),
             changed.orElseThrow(),
             one -> one == place || after.isBeside(one) ? row : -1);
-    return movesRows(refilled)
+    return refilled.results().areCutShort() || movesRows(refilled)
         ? Optional.empty()
         : Optional.of(
             new Edit(

@@ -1,22 +1,22 @@
 package org.battenbook.workbook;
 
-import org.battenbook.picture.PictureSize;
+import org.battenbook.bound.Bound;
 
 /** What kind of file is looked for, and the words for it. */
 enum Sought {
-  WORKBOOK("a workbook, a file that ends in .batten", "workbooks", 64 << 20, "batten") {
+  WORKBOOK("a workbook, a file that ends in .batten", "workbooks", Bound.WORKBOOK_FILE, "batten") {
     @Override
     String smaller() {
-      return "is it a workbook? a large one can be parted with 'follows'";
+      return "move parts of it into workbooks that it follows, and long tables into lists";
     }
   },
-  LIST("a list, a file that ends in .csv or .xlsx", "lists", 16 << 20, "csv|xlsx") {
+  LIST("a list, a file that ends in .csv or .xlsx", "lists", Bound.LIST_FILE, "csv|xlsx") {
     @Override
     String smaller() {
       return "keep only the rows and columns that the table needs";
     }
   },
-  PICTURE("an image file", "images", PictureSize.HEAD, "png|jpe?g|gif|bmp|tiff?|webp") {
+  PICTURE("an image file", "images", Bound.IMAGE_HEAD, "png|jpe?g|gif|bmp|tiff?|webp") {
     @Override
     String smaller() {
       return "";
@@ -25,13 +25,13 @@ enum Sought {
 
   private final String one;
   private final String several;
-  private final int mostBytes;
+  private final Bound most;
   private final String endings;
 
-  Sought(String one, String several, int mostBytes, String endings) {
+  Sought(String one, String several, Bound most, String endings) {
     this.one = one;
     this.several = several;
-    this.mostBytes = mostBytes;
+    this.most = most;
     this.endings = endings;
   }
 
@@ -45,7 +45,7 @@ enum Sought {
 
   /** The largest file that is read. */
   int mostBytes() {
-    return mostBytes;
+    return most.mostBytes();
   }
 
   /** What to do with a larger one. */

@@ -109,10 +109,19 @@ public final class Workbook {
     OpenedRows opened = new Rounds(files, read, counting, planning).opened(likely);
     Diagnostics found = read.copy();
     Book book = BookAssembly.assemble(files, opened, found);
-    CheckedBook checked = BookCheck.check(book, found);
+    Program program = counting.isRefused() ? null : program(book, found);
     found.addAll(counting);
-    Program program = found.hasFaults() ? null : Program.compile(checked, found);
-    return new Workbook(book, new Reading(files, planning, opened, found.inOrder()), program);
+    Reading reading = new Reading(files, planning, opened, found.inOrder());
+    return new Workbook(book, reading, found.hasFaults() ? null : program);
+  }
+
+  /** What works a book out; absent where it is at fault, or too large to be checked. */
+  private static @Nullable Program program(Book book, Diagnostics found) {
+    if (found.isRefused()) {
+      return null;
+    }
+    CheckedBook checked = BookCheck.check(book, found);
+    return found.hasFaults() ? null : Program.compile(checked, found);
   }
 
   public String title() {

@@ -72,7 +72,8 @@ class TextTableTest {
     for (String row : rows) {
       table.add(List.of(Pattern.compile(" *\\| *").split(row, -1)));
     }
-    return table.lines(width, Ink.ASIDE).stream()
+    return table
+        .lines(width, Ink.ASIDE)
         .map(line -> line.text() + "\n")
         .collect(Collectors.joining());
   }

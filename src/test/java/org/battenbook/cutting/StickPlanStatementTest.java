@@ -268,7 +268,7 @@ class StickPlanStatementTest {
               stick  | length
               "8 ft" | 96 in
             """);
-    assertThat(broken(filled)).singleElement().asString().contains("100000", "1000000");
+    assertThat(broken(filled)).singleElement().asString().contains("100,000", "1,000,000");
   }
 
   @Test

@@ -69,6 +69,11 @@ class ReadsLawTest {
     }
 
     @Override
+    public Meter meter() {
+      return results.meter();
+    }
+
+    @Override
     public Groups groups(AggregatePlan aggregate) {
       return watchedGroups(aggregate);
     }

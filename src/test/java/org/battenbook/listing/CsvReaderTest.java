@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
+import org.battenbook.bound.Bound;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -68,13 +69,14 @@ class CsvReaderTest {
 
   @Test
   void what_is_larger_than_any_list_is_not_read() {
-    assertThat(refused("a\n".repeat(RowGatherer.MOST_ROWS + 1)).message()).endsWith("200000 rows");
+    assertThat(refused("a\n".repeat(Bound.LIST_ROWS.most() + 1)).message())
+        .endsWith("200,000 rows");
     assertThat(refused("a\n" + ",".repeat(1_000) + "x").message())
-        .endsWith("row 2 has more than 1000 columns");
+        .endsWith("row 2 has more than 1,000 columns");
     assertThat(refused("\"" + "a\n".repeat(20_000) + "\"").message())
-        .endsWith("a cell of row 1 has more than 32767 characters");
+        .endsWith("a cell of row 1 has more than 32,767 characters");
     assertThat(refused(",".repeat(1_000_001)).message())
-        .isEqualTo("a line of 'list.csv' has more than 1000000 characters");
+        .isEqualTo("a line of 'list.csv' has more than 1,000,000 characters");
   }
 
   @Test

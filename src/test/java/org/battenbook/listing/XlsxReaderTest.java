@@ -18,6 +18,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.bound.Bound;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -98,7 +99,7 @@ class XlsxReaderTest {
       page.createRow(1_048_575).createCell(16_383).setCellValue(" ");
       assertThat(rows(bytes(book))).hasSize(1);
       page.getRow(1_048_575).getCell(16_383).setCellValue("far");
-      assertThat(refused(bytes(book), null).message()).endsWith("it has more than 200000 rows");
+      assertThat(refused(bytes(book), null).message()).endsWith("it has more than 200,000 rows");
     }
   }
 
@@ -138,7 +139,8 @@ class XlsxReaderTest {
 
   @Test
   void a_file_that_unpacks_without_end_is_refused() throws Exception {
-    byte[] page = replaced(one("name"), PAGE, text -> text + " ".repeat(UnpackedSize.MOST_BYTES));
+    byte[] page =
+        replaced(one("name"), PAGE, text -> text + " ".repeat(Bound.LIST_UNPACKED.mostBytes()));
     assertThat(page).hasSizeLessThan(1 << 20);
     assertThat(refused(page, null).code()).isEqualTo("list-too-large");
     byte[] properties =

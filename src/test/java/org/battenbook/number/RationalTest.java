@@ -114,13 +114,13 @@ class RationalTest {
     Rational large = Rational.of(2).pow(19_999);
     assertThatThrownBy(() -> large.times(Rational.of(2)))
         .isInstanceOf(ArithmeticException.class)
-        .hasMessage("the number grew past 20 000 binary digits");
+        .hasMessage("the number grew past 20,000 binary digits");
     assertThatThrownBy(() -> Rational.of(3).pow(Integer.MAX_VALUE))
-        .hasMessage("the number grew past 20 000 binary digits");
+        .hasMessage("the number grew past 20,000 binary digits");
     assertThatThrownBy(() -> Rational.of(1, 3).pow(1_000_000))
-        .hasMessage("the number grew past 20 000 binary digits");
+        .hasMessage("the number grew past 20,000 binary digits");
     assertThatThrownBy(() -> Rational.parse("9".repeat(10_000)))
-        .hasMessage("the number grew past 20 000 binary digits");
+        .hasMessage("the number grew past 20,000 binary digits");
     assertThat(Rational.ONE.negate().pow(Integer.MAX_VALUE)).isEqualTo(Rational.of(-1));
   }
 

@@ -74,8 +74,9 @@ class LimitsTest {
   }
 
   @Test
-  void a_name_of_thousands_of_words_is_a_name() {
-    assertThat(said("a b ".repeat(4_000))).isEmpty();
+  void a_name_of_many_words_is_a_name_up_to_the_bound() {
+    assertThat(said("ab ".repeat(66))).isEmpty();
+    assertThat(said("a b ".repeat(4_000))).isEqualTo("name-too-long");
   }
 
   @Test

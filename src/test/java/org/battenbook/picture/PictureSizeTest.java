@@ -12,6 +12,7 @@ import java.nio.ByteOrder;
 import java.util.Arrays;
 import java.util.Random;
 import javax.imageio.ImageIO;
+import org.battenbook.bound.Bound;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -108,7 +109,7 @@ class PictureSizeTest {
     long seed = 2026;
     byte[] noise = new byte[10_000_000];
     new Random(seed).nextBytes(noise);
-    assertThatThrownBy(() -> PictureSize.read(Arrays.copyOf(noise, PictureSize.HEAD)))
+    assertThatThrownBy(() -> PictureSize.read(Arrays.copyOf(noise, Bound.IMAGE_HEAD.mostBytes())))
         .as("seed %d", seed)
         .isInstanceOf(NoPicture.class);
     assertThatThrownBy(() -> PictureSize.read(new byte[0])).isInstanceOf(NoPicture.class);

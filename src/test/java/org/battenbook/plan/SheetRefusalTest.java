@@ -71,7 +71,7 @@ class SheetRefusalTest {
   @Test
   void a_million_pieces_are_too_many() {
     refused(
-        "1000000 pieces are more than the 10000 of one plan: plan them in turn",
+        "1,000,000 pieces are more than the 10,000 of one plan: plan them in turn",
         () -> job(ONE, 1_000_000, Rational.ZERO, OptionalInt.empty()));
   }
 

@@ -99,7 +99,7 @@ class StickRefusalTest {
   @Test
   void a_million_pieces_are_too_many() {
     refused(
-        "1000000 pieces are more than the 100000 of one plan: plan them in turn",
+        "1,000,000 pieces are more than the 100,000 of one plan: plan them in turn",
         () -> job(Rational.ONE, 1_000_000));
   }
 

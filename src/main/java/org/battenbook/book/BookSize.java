@@ -1,0 +1,54 @@
+package org.battenbook.book;
+
+import org.battenbook.bound.Bound;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+
+/** Refuses a book whose tables are larger than they may be, before it is checked and filled. */
+final class BookSize {
+  private static final String FEWER = "part the job in two";
+
+  private final Diagnostics diagnostics;
+  private long rows;
+  private long cells;
+
+  /**
+   * The size of no tables.
+   *
+   * @param diagnostics takes what is too large
+   */
+  BookSize(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
+  }
+
+  void check(Book book) {
+    book.tables().forEach(this::add);
+  }
+
+  private void add(Table table) {
+    int columns = table.columns().size();
+    rows += table.rowCount();
+    cells += (long) table.rowCount() * (columns + table.rules().size());
+    if (Bound.TABLE_COLUMNS.isPassedBy(columns)) {
+      Span first = table.columns().get(Bound.TABLE_COLUMNS.most()).name().span();
+      refuse(Bound.TABLE_COLUMNS, "columns", table, first, "part the table in two");
+    } else if (Bound.TABLE_ROWS.isPassedBy(table.rowCount())) {
+      refuse(Bound.TABLE_ROWS, "rows", table, last(table), FEWER);
+    } else if (Bound.ALL_ROWS.isPassedBy(rows)) {
+      refuse(Bound.ALL_ROWS, "rows with those of the tables before it", table, last(table), FEWER);
+    } else if (Bound.CELLS.isPassedBy(cells)) {
+      refuse(Bound.CELLS, "cells with those of the tables before it", table, last(table), FEWER);
+    }
+  }
+
+  /** What brings its last row: written, or opened, or planned. */
+  private static Span last(Table table) {
+    int last = table.rowCount() - 1;
+    return table.opens(last).map(RowOpening::statement).orElseGet(() -> table.nameSpan(last));
+  }
+
+  private void refuse(Bound bound, String what, Table table, Span where, String repair) {
+    String message = "table '%s' has more than %s %s".formatted(table, bound.shown(), what);
+    diagnostics.refuse("table-too-large", where, message, repair);
+  }
+}

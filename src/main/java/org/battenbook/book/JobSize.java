@@ -1,0 +1,52 @@
+package org.battenbook.book;
+
+import org.battenbook.bound.Bound;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.SourceText;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.WorkbookFile;
+
+/** How large the workbooks of a job are together. One that is too much is not read. */
+final class JobSize {
+  private final Diagnostics diagnostics;
+  private int workbooks;
+  private int statements;
+  private long characters;
+
+  /**
+   * The size of a job of which nothing is read yet.
+   *
+   * @param diagnostics takes what is too large
+   */
+  JobSize(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
+  }
+
+  /** Adds a workbook that was read. */
+  void add(WorkbookFile file) {
+    workbooks++;
+    statements += file.statements();
+    characters += file.source().text().length();
+    if (Bound.STATEMENTS.isPassedBy(statements)) {
+      refuse(Bound.STATEMENTS.shown() + " statements in all", file.source().span(0, 0));
+    }
+  }
+
+  /** Whether one more workbook may be read; a fault tells that it may not. */
+  boolean admits(SourceText text, Span follows) {
+    if (Bound.WORKBOOK_FILES.isPassedBy(workbooks + 1)) {
+      refuse(Bound.WORKBOOK_FILES.shown() + " workbooks", follows);
+    } else if (Bound.WORKBOOK_TEXT.isPassedBy(characters + text.text().length())) {
+      refuse(Bound.WORKBOOK_TEXT.shown() + " in all its workbooks", follows);
+    }
+    return !diagnostics.isRefused();
+  }
+
+  private void refuse(String most, Span where) {
+    diagnostics.refuse(
+        "job-too-large",
+        where,
+        "with this workbook, the job has more than " + most,
+        "follow fewer workbooks, or put long tables into lists");
+  }
+}

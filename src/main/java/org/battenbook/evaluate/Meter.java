@@ -1,0 +1,90 @@
+package org.battenbook.evaluate;
+
+import org.battenbook.bound.Bound;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Counts what a fill makes of long numbers and of texts: small formulas can make more of them than
+ * memory holds. Past a bound, the next is a fault. One thread fills; what is worked out again later
+ * is not counted.
+ */
+final class Meter {
+  /** From so many binary digits on, a number counts. */
+  private static final int LONG = 1_000;
+
+  /** What a short text takes, beside its characters. */
+  private static final int LEAST_OF_TEXT = 50;
+
+  private static final Value.Fault TOO_MANY_DIGITS =
+      new Value.Fault(
+          "too-many-digits",
+          "the long numbers of this job have more than %s together: round them"
+              .formatted(Bound.ALL_BINARY_DIGITS.shown()));
+
+  private static final Value.Fault TEXT_TOO_LONG =
+      new Value.Fault("text-too-long", "this text has more than %s".formatted(Bound.TEXT.shown()));
+
+  private static final Value.Fault TEXTS_TOO_LONG =
+      new Value.Fault(
+          "text-too-long",
+          "the texts that this job works out have more than %s together: work out fewer"
+              .formatted(Bound.ALL_TEXTS.shown()));
+
+  private long binaryDigits;
+  private long characters;
+  private boolean hasEnded;
+  private boolean isPassed;
+
+  /** A meter that goes on from what another has counted. */
+  Meter goOn() {
+    Meter next = new Meter();
+    next.binaryDigits = binaryDigits;
+    next.characters = characters;
+    next.isPassed = isPassed;
+    return next;
+  }
+
+  /** Stops counting: the fill has come to its end. */
+  void end() {
+    hasEnded = true;
+  }
+
+  /** Whether something was too much, so that values hang on what was counted before them. */
+  boolean isPassed() {
+    return isPassed;
+  }
+
+  /** The value itself, or a fault where it is too much. */
+  Value take(Value made) {
+    Value fault = made instanceof Value.Amount amount ? tooMuch(amount.quantity().number()) : null;
+    return fault == null ? made : fault;
+  }
+
+  /** Why a number is too much; nothing where it is not. */
+  Value.@Nullable Fault tooMuch(Real number) {
+    if (hasEnded || !(number instanceof Rational exact) || exact.isSmall()) {
+      return null;
+    }
+    int bits = Math.max(exact.numerator().bitLength(), exact.denominator().bitLength());
+    binaryDigits += bits > LONG ? bits : 0;
+    return passes(Bound.ALL_BINARY_DIGITS, binaryDigits) ? TOO_MANY_DIGITS : null;
+  }
+
+  /** A text, or a fault where it is too much. */
+  Value text(CharSequence made) {
+    if (Bound.TEXT.isPassedBy(made.length())) {
+      return TEXT_TOO_LONG;
+    }
+    characters += hasEnded ? 0 : Math.max(LEAST_OF_TEXT, made.length());
+    return passes(Bound.ALL_TEXTS, characters) ? TEXTS_TOO_LONG : new Value.Text(made.toString());
+  }
+
+  private boolean passes(Bound bound, long counted) {
+    boolean passes = bound.isPassedBy(counted);
+    isPassed |= passes;
+    return passes;
+  }
+}

@@ -1,0 +1,147 @@
+package org.battenbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.battenbook.bound.Bound;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A file that is just beyond a bound is refused with its place, before the work is done. */
+class BoundedFilesTest {
+  @TempDir Path folder;
+
+  private String told(String text) throws IOException {
+    Path job = folder.resolve("job.batten");
+    Files.writeString(job, "workbook \"Job\"\n" + text);
+    CommandRun run = CommandRun.of("fill", job.toString());
+    assertThat(run.status()).isEqualTo(3);
+    return run.err();
+  }
+
+  private static String repeated(int times, IntFunction<String> part) {
+    return IntStream.range(0, times).mapToObj(part).collect(Collectors.joining());
+  }
+
+  /** A name of letters alone for a number. */
+  private static String name(int number) {
+    return Integer.toString(number, 5)
+        .chars()
+        .mapToObj(digit -> String.valueOf((char) ('a' + digit - '0')))
+        .collect(Collectors.joining("", "n", "n"));
+  }
+
+  private static String table(int columns, int rows) {
+    return "page p\n  table t by name\n    given\n      name : text\n"
+        + repeated(columns - 1, i -> "      %s : number = 1%n".formatted(name(i)))
+        + "  rows of t\n    name\n"
+        + repeated(rows, i -> "    \"r" + i + "\"\n");
+  }
+
+  @Test
+  void one_statement_too_many() throws IOException {
+    String lines = repeated(Bound.STATEMENTS.most(), i -> name(i) + " = 1\n");
+    assertThat(told("page p\n" + lines))
+        .contains("job.batten:20001:1", "more than 20,000 statements")
+        .doesNotContain("and ");
+  }
+
+  @Test
+  void statements_of_all_workbooks_are_counted_together() throws IOException {
+    String page = "page p\n";
+    Files.writeString(
+        folder.resolve("a.batten"), page + repeated(15_000, i -> "a" + name(i) + " = 1\n"));
+    assertThat(told("follows \"a.batten\"\n" + page + repeated(10_000, i -> name(i) + " = 1\n")))
+        .contains("the job has more than 20,000 statements in all");
+  }
+
+  @Test
+  void one_workbook_too_many() throws IOException {
+    int most = Bound.WORKBOOK_FILES.most();
+    for (int i = 0; i < most; i++) {
+      Files.writeString(folder.resolve(i + ".batten"), "page p\n  " + name(i) + " = 1\n");
+    }
+    assertThat(told(repeated(most, "follows \"%d.batten\"%n"::formatted) + "page p\n  x = 1\n"))
+        .contains("job.batten:201:", "the job has more than 200 workbooks");
+  }
+
+  @Test
+  void one_row_too_many() throws IOException {
+    int most = Bound.TABLE_ROWS.most();
+    assertThat(told(table(1, most + 1)))
+        .contains("job.batten:%d:5".formatted(most + 8), "a table has at most 200,000 rows")
+        .contains("part the job in two");
+  }
+
+  @Test
+  void one_column_too_many() throws IOException {
+    assertThat(told(table(Bound.TABLE_COLUMNS.most() + 1, 1)))
+        .contains("table 't' has more than 1,000 columns");
+  }
+
+  @Test
+  void more_cells_than_all_tables_may_have() throws IOException {
+    assertThat(told(table(41, 100_000))).contains("table 't' has more than 4,000,000 cells");
+  }
+
+  @Test
+  void a_name_too_long() throws IOException {
+    String name = "a".repeat(Bound.NAME.most() + 1);
+    assertThat(told("page p\n  " + name + " = 1\n"))
+        .contains("job.batten:3:3", "this name has more than 200 characters");
+  }
+
+  @Test
+  void one_dot_too_many() throws IOException {
+    String dots = "m" + ".m".repeat(Bound.TERMS.most());
+    assertThat(
+            told(
+                "page p\n  table t by m\n    given\n      m : text\n    worked out\n      y = "
+                    + dots
+                    + "\n  rows of t\n    m\n    \"a\"\n"))
+        .contains("job.batten:7:11", "goes on through more than 1,000 dots");
+  }
+
+  @Test
+  void one_opened_row_too_many() throws IOException {
+    String opening =
+        """
+        page p
+          table t by name
+            given
+              name : text
+              n : count
+          rows of t
+            name | n
+            "a"  | %d
+          table o by place
+            for each x of t, k to n
+        """;
+    assertThat(told(opening.formatted(Bound.TABLE_ROWS.most() + 1)))
+        .contains("job.batten:11:5", "the table would have more than 200,000 rows");
+  }
+
+  @Test
+  void a_text_that_doubles_with_each_line() throws IOException {
+    String lines =
+        repeated(40, i -> "  %s = \"{%s}{%s}\"%n".formatted(name(i + 1), name(i), name(i)));
+    assertThat(told("page p\n  " + name(0) + " = \"ten letter\"\n" + lines))
+        .contains("this text has more than 32,767 characters");
+  }
+
+  @Test
+  void sums_of_unlike_fractions_seen_from_every_row() throws IOException {
+    String text =
+        "page p\n  table t by name\n    given\n      name : text\n      n : number\n"
+            + "    worked out\n      h = sum of 1/n over t where n <= this.n\n"
+            + "  rows of t\n    name | n\n"
+            + repeated(2_000, i -> "    \"r%d\" | %d%n".formatted(i, i + 1));
+    assertThat(told(text))
+        .contains("the long numbers of this job have more than 100,000,000 binary digits together");
+  }
+}
