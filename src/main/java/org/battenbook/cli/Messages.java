@@ -26,10 +26,7 @@ final class Messages {
 
   /** Tells the first ones; only those are put into words. */
   private <T> void tell(List<T> all, Function<T, Diagnostic> words) {
-    all.stream()
-        .limit(MOST_TOLD)
-        .map(one -> printer.lines(words.apply(one)))
-        .forEach(out::lines);
+    all.stream().limit(MOST_TOLD).map(one -> printer.lines(words.apply(one))).forEach(out::lines);
     int left = all.size() - MOST_TOLD;
     if (left > 0) {
       out.line("and " + left + " more");
