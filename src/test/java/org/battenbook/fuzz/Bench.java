@@ -3,6 +3,7 @@ package org.battenbook.fuzz;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.battenbook.source.SourceText;
 
 /**
@@ -93,6 +94,8 @@ final class Bench {
           "shop", "sort | length",
           "rack", "lath | length | on hand | offcut");
 
+  private static final Pattern THOUSANDS = Pattern.compile("\\d{4}");
+
   private Bench() {}
 
   /** The files with rows, each line a table and a row of it: {@code shop "new" | 40 in}. */
@@ -106,13 +109,16 @@ final class Bench {
     return texts;
   }
 
-  /** Only what begins like a row: a statement could say that more is needed once some is taken. */
+  /**
+   * Only what begins like a row: a statement could say that more is needed once some is taken. How
+   * long thousands of slats take is no matter of keeping.
+   */
   private static String rows(List<String> lines, String table) {
     StringBuilder rows =
         new StringBuilder("rows of %s%n  %s%n".formatted(table, HEADINGS.get(table)));
     String start = table + " \"";
     lines.stream()
-        .filter(line -> line.startsWith(start))
+        .filter(line -> line.startsWith(start) && !THOUSANDS.matcher(line).find())
         .forEach(line -> rows.append("  ").append(line.substring(table.length() + 1)).append('\n'));
     return rows.toString();
   }

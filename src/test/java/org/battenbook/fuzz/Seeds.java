@@ -35,15 +35,22 @@ final class Seeds {
 
   private static final String PAGE = "page p\n a = 3 in\n b = 2\n x = ";
 
-  private static final String EDITS =
-      """
-
-      --- file edits
-      formula 2 0 1 in + 2 in
-      cell 5 1 3 in
-      changecell 5 1 1 in because "it was measured"
-      add 5 0 "new"
-      """;
+  private static final List<String> EDITS =
+      List.of(
+          "formula 3 0 2 * (1 in + 3 mm)",
+          "formula 7 0 sum of 1 over pieces",
+          "cell 9 1 15 3/8 in",
+          "cell 12 0 \"b\"",
+          "change 4 0 1 in because \"it was measured\"",
+          "changecell 9 1 2 because \"one broke\"",
+          "unchange 4 0 .",
+          "unchangecell 9 1 .",
+          "line 1 0 saw kerf = 1/8 in -- thin",
+          "remove 2 0 .",
+          "remove 10 1 .",
+          "move 10 0 2",
+          "copy 10 0 \"copy\"",
+          "add 10 0 \"new\"");
 
   private Seeds() {}
 
@@ -51,8 +58,6 @@ final class Seeds {
   static Stream<byte[]> workbooks() throws IOException {
     List<String> texts = small();
     texts.addAll(inFuzzing(slips()));
-    LongStream.of(6, 9).forEach(seed -> texts.add(joined(RandomWorkbook.of(seed))));
-    LongStream.of(9, 10).forEach(seed -> texts.add(joined(RandomWorkbook.withPlan(seed))));
     return bytes(texts);
   }
 
@@ -61,9 +66,15 @@ final class Seeds {
     return bytes(small());
   }
 
-  /** Small workbooks, each with edits below. */
-  static Stream<byte[]> edits() throws IOException {
-    return bytes(small().stream().map(text -> text + EDITS).toList());
+  /** Each edit in each of so many jobs. */
+  static Stream<byte[]> edits(int jobs) {
+    List<String> texts = new ArrayList<>();
+    for (int job = 0; job < jobs; job++) {
+      for (String edit : EDITS) {
+        texts.add("%d%n%s%n".formatted(job, edit));
+      }
+    }
+    return bytes(texts);
   }
 
   private static Stream<byte[]> bytes(List<String> texts) {
@@ -113,12 +124,20 @@ final class Seeds {
         .toList();
   }
 
-  /** The sample of the reference, a job with a plan, every statement, every formula. */
-  private static List<String> small() throws IOException {
+  /** Jobs that can be filled: the sample of the reference, one with a plan, and random ones. */
+  static List<String> jobs() throws IOException {
     List<String> texts = new ArrayList<>();
     Matcher sample = SAMPLE.matcher(Files.readString(Path.of("workbooks/LANGUAGE.md")));
     sample.results().forEach(found -> texts.add(found.group(1)));
     texts.add(FilesInOneText.joined(Bench.with(Bench.ROWS)));
+    LongStream.of(6, 9).forEach(seed -> texts.add(joined(RandomWorkbook.of(seed))));
+    texts.add(joined(RandomWorkbook.withPlan(10)));
+    return texts;
+  }
+
+  /** Those jobs, every statement and every formula. */
+  private static List<String> small() throws IOException {
+    List<String> texts = jobs();
     texts.addAll(inFuzzing(ofTables()));
     return texts;
   }

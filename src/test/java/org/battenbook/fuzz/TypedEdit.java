@@ -53,7 +53,8 @@ final class TypedEdit {
         : edit.ofLine(words[0], (Line) place);
   }
 
-  private static int number(String word) {
+  /** The number that a word says; 0 where it says none. */
+  static int number(String word) {
     return word.matches("\\d{1,4}") ? Integer.parseInt(word) : 0;
   }
 
