@@ -51,8 +51,9 @@ class DiagnosticTableTest {
   private static final Pattern TABLED = Pattern.compile("([a-z0-9]+(?:-[a-z0-9]+)+) (?:at|\\|) ");
 
   /**
-   * A user who may read all files, as tests may be run by, never meets the first. The second is the
-   * last resort of the parser, for a slip that nothing else explains: none is known.
+   * The first takes a second process that saves. A user who may read all files, as tests may be run
+   * by, never meets the second. The third is the last resort of the parser, for a slip that nothing
+   * else explains: none is known.
    */
   private static final Set<String> NOT_IN_A_TABLE =
       Set.of("being-saved", "file-not-permitted", "out-of-place");
