@@ -43,6 +43,7 @@ class ArchitectureTest {
           parse     : syntax
           operation : value source
           listing   : number source
+          logging   :
           picture   :
           saving    :
           book      : parse unit listing picture
@@ -81,6 +82,7 @@ class ArchitectureTest {
           "export",
               List.of(
                   "org.apache.poi..", "org.apache.commons.compress..", "org.apache.commons.io.."),
+          "logging", List.of("org.apache.logging.log4j.."),
           "picture", List.of("com.drew.."),
           "plan", List.of("org.ojalgo.."),
           "answer", List.of("com.fasterxml.."),
@@ -120,9 +122,16 @@ class ArchitectureTest {
   }
 
   @Test
-  void only_what_saves_or_loads_and_the_command_line_touch_files() {
+  void only_what_saves_or_loads_or_keeps_temporary_files_and_the_command_line_touch_files() {
     noClasses()
-        .that(areNot("saving", "workbook.FolderLoader", "workbook.JobFolder", "cli"))
+        .that(
+            areNot(
+                "saving",
+                "workbook.FolderLoader",
+                "workbook.JobFolder",
+                "export.TemporaryFolder",
+                "logging.SilentContexts",
+                "cli"))
         .should()
         .dependOnClassesThat(
             resideInAnyPackage("java.nio.file..", "java.nio.channels..", "java.net..")

@@ -2,6 +2,7 @@ package org.battenbook.export;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import org.apache.commons.io.output.CloseShieldOutputStream;
 import org.apache.poi.common.usermodel.HyperlinkType;
@@ -15,6 +16,7 @@ import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.util.TempFile;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.battenbook.export.SpreadsheetExport.Progress;
@@ -45,9 +47,21 @@ final class BookWriter {
 
   /** Writes a book as an .xlsx file (ISO/IEC 29500); the stream is left open. */
   static void write(Book book, OutputStream out, Progress progress) throws IOException {
+    try (TemporaryFolder folder = TemporaryFolder.open()) {
+      TempFile.withStrategy(folder, () -> streamed(book, out, progress));
+    } catch (UncheckedIOException failure) {
+      throw failure.getCause();
+    }
+  }
+
+  private static int streamed(Book book, OutputStream out, Progress progress) {
     try (StreamedWorkbook workbook = new StreamedWorkbook()) {
-      new BookWriter(workbook, progress).write(book);
+      BookWriter writer = new BookWriter(workbook, progress);
+      writer.write(book);
       workbook.write(CloseShieldOutputStream.wrap(out));
+      return writer.written;
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
     }
   }
 

@@ -28,10 +28,17 @@ final class UnpackedSize {
         int most = isTree(part.getName()) ? MOST_BYTES_OF_TREES : Bound.LIST_UNPACKED.mostBytes();
         all += size(zip, Math.min(most, Bound.LIST_UNPACKED.mostBytes() - all), buffer, name);
         if (++parts > MOST_PARTS) {
-          throw tooLarge(name);
+          throw tooManyParts(name);
         }
       }
     }
+  }
+
+  private static BadList tooManyParts(String name) {
+    return new BadList(
+        "list-too-large",
+        "'%s' has more than %s parts, the most that are read".formatted(name, MOST_PARTS),
+        "copy the page that the table needs into a file of its own");
   }
 
   private static boolean isTree(String part) {

@@ -148,6 +148,18 @@ class XlsxReaderTest {
     assertThat(refused(properties, null).code()).isEqualTo("list-too-large");
   }
 
+  @Test
+  void a_file_of_too_many_parts_is_told_so() throws Exception {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream out = new ZipOutputStream(bytes)) {
+      for (int i = 0; i < 2_000; i++) {
+        out.putNextEntry(new ZipEntry("xl/media/image" + i + ".png"));
+      }
+    }
+    assertThat(refused(bytes.toByteArray(), null).message())
+        .isEqualTo("'list.xlsx' has more than 1000 parts, the most that are read");
+  }
+
   private static byte[] one(String text) throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       book.createSheet().createRow(0).createCell(0).setCellValue(text);
