@@ -73,6 +73,7 @@ class ArchitectureTest {
           "listing",
               List.of(
                   "org.apache.commons.csv..",
+                  "org.apache.commons.compress..",
                   "org.apache.poi.openxml4j..",
                   "org.apache.poi.ss.usermodel..",
                   "org.apache.poi.util..",

@@ -32,6 +32,7 @@ public enum Bound {
   ROWS_GONE_THROUGH("rows that a total or a choice of rows goes through", 50_000_000, ""),
   LIST_FILE("a list: a .csv or .xlsx file", 16, "MB"),
   LIST_UNPACKED("what an .xlsx list unpacks to", 128, "MB"),
+  LIST_PARTS("parts of an .xlsx list", 1_000, ""),
   LIST_ROWS("rows of a list", 200_000, ""),
   LIST_COLUMNS("columns of a list", 1_000, ""),
   LIST_CELL("a cell of a list", 32_767, "characters"),

@@ -1,6 +1,5 @@
 package org.battenbook.listing;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -41,8 +40,7 @@ final class XlsxReader {
 
   private List<List<String>> read(byte[] bytes) throws BadList {
     try {
-      UnpackedSize.check(name, bytes);
-      try (OPCPackage file = OPCPackage.open(new ByteArrayInputStream(bytes))) {
+      try (OPCPackage file = OPCPackage.open(UnpackedParts.of(name, bytes))) {
         return rows(file);
       }
     } catch (SAXException failure) {

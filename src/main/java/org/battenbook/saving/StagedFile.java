@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 
 /**
  * New content of a file, whole and beside its place, until it takes that place in one step. All
@@ -46,12 +47,21 @@ final class StagedFile {
   private void write(Readers readers, Content content) throws IOException {
     boolean replaces = Files.exists(file);
     try (OutputStream out = disk.create(part, replaces || readers == Readers.OWNER)) {
-      OutputStream buffered = new BufferedOutputStream(new KeptOpen(out));
-      content.writeTo(buffered);
-      buffered.flush();
+      write(content, new KeptOpen(out));
     }
     if (replaces && readers == Readers.AS_BEFORE) {
       disk.permitAs(part, file);
+    }
+  }
+
+  private static void write(Content content, KeptOpen out) throws IOException {
+    try (OutputStream buffered = new BufferedOutputStream(out)) {
+      content.writeTo(buffered);
+    } catch (IOException | RuntimeException failure) {
+      if (out.failure != null) {
+        throw out.failure;
+      }
+      throw failure;
     }
   }
 
@@ -69,15 +79,25 @@ final class StagedFile {
     disk.remove(part);
   }
 
-  /** Lets a writer close its stream early. */
+  /**
+   * Lets a writer close its stream early, and remembers why it failed first: a library may say what
+   * came of that instead.
+   */
   private static final class KeptOpen extends FilterOutputStream {
+    private @Nullable IOException failure;
+
     KeptOpen(OutputStream out) {
       super(out);
     }
 
     @Override
     public void write(byte[] bytes, int from, int count) throws IOException {
-      out.write(bytes, from, count);
+      try {
+        out.write(bytes, from, count);
+      } catch (IOException first) {
+        failure = failure == null ? first : failure;
+        throw first;
+      }
     }
 
     @Override

@@ -137,6 +137,26 @@ class XlsxReaderTest {
     }
   }
 
+  /** Few bytes unpack to many rows: nothing is wrong with that within the bounds. */
+  @Test
+  void many_rows_that_are_alike_are_read() throws Exception {
+    int many = 150_000;
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      book.createSheet();
+      byte[] file =
+          replaced(
+              bytes(book),
+              PAGE,
+              page ->
+                  page.replaceFirst(
+                      "<sheetData/>",
+                      "<sheetData>"
+                          + "<row><c t=\"inlineStr\"><is><t>oak</t></is></c></row>".repeat(many)
+                          + "</sheetData>"));
+      assertThat(rows(file)).hasSize(many);
+    }
+  }
+
   @Test
   void a_file_that_unpacks_without_end_is_refused() throws Exception {
     byte[] page =
@@ -157,7 +177,7 @@ class XlsxReaderTest {
       }
     }
     assertThat(refused(bytes.toByteArray(), null).message())
-        .isEqualTo("'list.xlsx' has more than 1000 parts, the most that are read");
+        .isEqualTo("'list.xlsx' has more than 1,000 parts, the most that are read");
   }
 
   private static byte[] one(String text) throws IOException {

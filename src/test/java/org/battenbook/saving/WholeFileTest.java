@@ -43,6 +43,23 @@ class WholeFileTest {
   }
 
   @Test
+  void the_first_failure_is_told_and_not_what_a_writer_makes_of_it() throws IOException {
+    Path target = folder.resolve("job.xlsx");
+    Content content =
+        out -> {
+          try {
+            out.write(new byte[100_000]);
+          } catch (IOException diskFull) {
+            throw new IllegalStateException("unclosed entries", diskFull);
+          }
+        };
+    Disk full = StoppingDisk.failingOnceAfter(3);
+    assertThatThrownBy(() -> WholeFile.write(full, target, List.of(), content))
+        .hasMessage("'%s' cannot be written: no space left".formatted(target));
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
   void a_writer_that_closes_its_stream_does_no_harm() throws IOException {
     Path target = folder.resolve("job.xlsx");
     WholeFile.write(
