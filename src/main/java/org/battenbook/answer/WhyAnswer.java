@@ -10,8 +10,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Where one value came from. */
 public final class WhyAnswer {
-  /** Each step nests two levels of JSON, and many readers take a thousand. */
-  private static final int MOST_STEPS = 400;
+  /**
+   * The deepest that any answer goes. Each step nests two levels of JSON, and many readers take a
+   * thousand.
+   */
+  public static final int MOST_STEPS = 400;
 
   private final Filled filled;
   private final Derivation derivation;

@@ -2,6 +2,7 @@ package org.battenbook.cli;
 
 import java.util.List;
 import org.battenbook.answer.ExactText;
+import org.battenbook.answer.WhyAnswer;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.Derivation.How;
 import org.battenbook.source.DisplayText;
@@ -37,9 +38,9 @@ final class WhyReport {
     print(derivation, depth);
   }
 
-  /** To so many steps below the value asked for. */
+  /** To so many steps below the value asked for, but no deeper than answers go. */
   void print(Derivation derivation, int depth) {
-    if (print(derivation, "", depth)) {
+    if (print(derivation, "", Math.min(depth, WhyAnswer.MOST_STEPS))) {
       aside("", "Parts further down are left out: ask why of one of these, or add --depth.");
     }
   }

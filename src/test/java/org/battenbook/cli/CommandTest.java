@@ -80,6 +80,19 @@ class CommandTest {
   }
 
   @Test
+  void why_of_a_chain_of_thousands_goes_as_deep_as_answers_do() throws IOException {
+    StringBuilder text = new StringBuilder("workbook \"Chain\"\npage p\n  a0 = 1 in\n");
+    for (int i = 1; i < 10_000; i++) {
+      text.append("  a%d = a%d + 1 in\n".formatted(i, i - 1));
+    }
+    Path job = Files.writeString(folder.resolve("chain.batten"), text);
+    CommandRun run = CommandRun.of("why", job.toString(), "a9999", "--depth", "99999");
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains("a9599 = ").doesNotContain("a9598 = ");
+    assertThat(run.out()).endsWith("ask why of one of these, or add --depth.\n");
+  }
+
+  @Test
   void why_tells_how_far_a_value_may_be_off() {
     String place = "lite play across of Fares of 1911";
     Golden.assertSame("commands/why-tolerance.txt", answer(0, "why", MUSEUM, place, "--tolerance"));
