@@ -65,7 +65,7 @@ public enum Bound {
     return most;
   }
 
-  /** The most there may be in bytes, of a bound that is told in megabytes. */
+  /** The most there may be in bytes, of a bound in megabytes. */
   public int mostBytes() {
     return most << 20;
   }

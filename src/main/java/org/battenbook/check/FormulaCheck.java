@@ -426,8 +426,9 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   }
 
   /**
-   * Whether a formula may call one more function; the first that is too much is told. Derivations,
-   * tolerances and spreadsheets write functions out, and one that calls another twice doubles it.
+   * Whether a formula may call one more function. The first call past the bound is a fault.
+   * Derivations, tolerances and spreadsheets write functions out, and each function that calls
+   * another one twice doubles the formula.
    */
   private boolean fits(Call call, CheckedFunction function) {
     boolean fitted = !Bound.OPERATIONS.isPassedBy(checked.writtenOut());

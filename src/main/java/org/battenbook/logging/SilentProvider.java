@@ -5,9 +5,9 @@ import org.apache.logging.log4j.spi.Provider;
 import org.apache.logging.log4j.spi.ThreadContextMap;
 
 /**
- * Makes the loggers of the spreadsheet library silent: what is wrong with a file is told by
- * Battenbook's own messages. Log4j takes the provider of the highest priority and this one has the
- * lowest, so that a program with logging of its own keeps it.
+ * Makes the loggers of the spreadsheet library silent: our own messages say what is wrong with a
+ * file. Log4j takes the provider of the highest priority and this one has the lowest, so that a
+ * program with logging of its own keeps it.
  */
 public final class SilentProvider extends Provider {
 

@@ -63,7 +63,7 @@ public final class Claim implements AutoCloseable {
     }
   }
 
-  /** Two processes rarely write texts of one length: the locking of files goes by it. */
+  /** The length differs from process to process: a lock is checked by the size of its file. */
   private static String holder() {
     long process = ProcessHandle.current().pid();
     return PROCESS + process + " ".repeat((int) (process % 50)) + "\n";

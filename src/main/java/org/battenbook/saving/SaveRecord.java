@@ -35,7 +35,7 @@ record SaveRecord(Path job, List<Entry> entries, boolean isUndone) {
       return new Entry(file, key(SideFile.PART.of(file.file())));
     }
 
-    /** The number stays when the machine starts anew, and is another in a copied or sent folder. */
+    /** The number survives a restart of the machine. A copied or sent file has another one. */
     private static String key(Path file) throws IOException {
       return file.getFileSystem().supportedFileAttributeViews().contains("unix")
           ? String.valueOf(Files.getAttribute(file, "unix:ino", LinkOption.NOFOLLOW_LINKS))

@@ -14,9 +14,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Files that are read together, all of them before or all of them after any save. Each is told
- * before it is read; when all are read, whoever reads asks whether one has changed meanwhile, and
- * then reads all again.
+ * Workbooks that are read together and must all be of one state: before a save, or after it. The
+ * reader names each one before reading it. When all are read, it asks whether one has changed, and
+ * if so reads all of them again.
  */
 public final class SteadyFiles {
   private final @Nullable Claim held;
@@ -75,12 +75,12 @@ public final class SteadyFiles {
     BrokenOffSave.settle(file, held).ifPresent(settled::add);
   }
 
-  /** Tells of another file that is about to be read. */
+  /** Names another file that is about to be read. */
   public void other(Path file) {
     all.add(file);
   }
 
-  /** Whether a workbook has changed since it was told of. If so, they are forgotten. */
+  /** Whether a workbook has changed since it was named. If so, all are forgotten. */
   public boolean haveChanged() {
     boolean changed =
         workbooks.entrySet().stream()
@@ -94,7 +94,7 @@ public final class SteadyFiles {
     return changed;
   }
 
-  /** All files that were told of. */
+  /** All files that were named. */
   public Collection<Path> all() {
     return all;
   }
