@@ -116,7 +116,9 @@ class StopTest {
             return false;
           }
         };
-    Thread thread = new Thread(() -> plan[0] = StickPlanner.plan(job, STEPS, interrupting));
+    // So much work that one of its many linear programs is met, on a fast machine too.
+    long steps = 100 * STEPS;
+    Thread thread = new Thread(() -> plan[0] = StickPlanner.plan(job, steps, interrupting));
     thread.start();
     thread.join();
     assertThat(PlanCheck.checked(job, plan[0]).proven()).isFalse();
