@@ -63,7 +63,7 @@ public final class FeedsAnswer {
     json.writeStringField("place", rows.words());
     json.writeBooleanField("direct", rows.isDirect());
     json.writeFieldName("value");
-    Value count = new Value.Amount(Quantity.of(Rational.of(rows.table().rowCount())));
+    Value count = new Value.Amount(Quantity.of(Rational.of(rows.count())));
     new ValueJson(json).write(rows.words(), rows.shown(), count, rows.opening(), rows.at().place());
     json.writeEndObject();
   }

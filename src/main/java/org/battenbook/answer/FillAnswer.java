@@ -87,7 +87,7 @@ public final class FillAnswer {
     }
     json.writeEndArray();
     json.writeArrayFieldStart("rows");
-    for (int row = 0; row < table.rowCount(); row++) {
+    for (int row = 0; row < filled.rows(table).count(); row++) {
       writeRow(json, filled, table, row);
     }
     json.writeEndArray();
@@ -97,7 +97,7 @@ public final class FillAnswer {
   private static void writeRow(JsonGenerator json, Filled filled, Table table, int row)
       throws IOException {
     json.writeStartObject();
-    json.writeStringField("row", filled.checked().keys(table).name(row));
+    json.writeStringField("row", filled.rows(table).name(row));
     json.writeObjectFieldStart("values");
     for (Column column : table.columns()) {
       FilledValue value = filled.value(column, row);

@@ -3,7 +3,6 @@ package org.battenbook.bind;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.battenbook.book.Book;
 import org.battenbook.book.Column;
@@ -19,11 +18,11 @@ import org.battenbook.syntax.Name;
  */
 public final class SpotFinder {
   private final Book book;
-  private final Map<Table, RowKeys> keys;
+  private final BookRows rows;
 
-  public SpotFinder(Book book, Map<Table, RowKeys> keys) {
+  public SpotFinder(Book book, BookRows rows) {
     this.book = book;
-    this.keys = keys;
+    this.rows = rows;
   }
 
   /** What was found: exactly one spot, or why not. */
@@ -49,12 +48,11 @@ public final class SpotFinder {
   }
 
   /** Whether a cell comes with a row that is opened from the other's: that is where it is set. */
-  private static boolean isTakenFrom(Spot spot, Spot other) {
+  private boolean isTakenFrom(Spot spot, Spot other) {
     return spot.place() instanceof Column column
         && other.place() instanceof Column there
-        && column
-            .table()
-            .opens(spot.row())
+        && rows.rows(column.table())
+            .opening(spot.row())
             .filter(o -> o.from() == there.table() && o.cells().containsKey(column))
             .isPresent();
   }
@@ -149,7 +147,8 @@ public final class SpotFinder {
             .toList();
     if (!tables.isEmpty()) {
       Table table = book.table(Name.key(tables.get(0)));
-      String example = table == null || table.rowCount() == 0 ? "…" : keysOf(table).name(0);
+      String example =
+          table == null || keysOf(table).names().isEmpty() ? "…" : keysOf(table).name(0);
       return "'%s' is a column of '%s': say of which row, '%s of %s'"
           .formatted(wanted, String.join("' and '", tables), wanted, example);
     }
@@ -167,10 +166,6 @@ public final class SpotFinder {
   }
 
   private RowKeys keysOf(Table table) {
-    RowKeys found = keys.get(table);
-    if (found == null) {
-      throw new IllegalStateException("no row names of " + table);
-    }
-    return found;
+    return rows.rows(table).keys();
   }
 }

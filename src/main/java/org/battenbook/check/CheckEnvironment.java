@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.battenbook.bind.NameBinder;
-import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Rows;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Book;
 import org.battenbook.book.Table;
@@ -35,7 +35,7 @@ final class CheckEnvironment {
   private final NameBinder binder;
   private final @Nullable String currency;
   private final ShownForms shownForms;
-  private final Map<Table, RowKeys> keys;
+  private final Map<Table, Rows> rows;
   private final Map<FunctionDefinition.Parameter, Kind> parameters = new HashMap<>();
 
   /**
@@ -49,9 +49,10 @@ final class CheckEnvironment {
     this.binder = new NameBinder(book);
     this.currency = currency(book.currency(), diagnostics);
     this.shownForms = new ShownForms(book.lengths(), diagnostics);
-    Map<Table, RowKeys> found = new LinkedHashMap<>();
-    book.tables().forEach(table -> found.put(table, CellCheck.keys(table, diagnostics)));
-    this.keys = found;
+    Map<Table, Rows> found = new LinkedHashMap<>();
+    book.tables()
+        .forEach(table -> found.put(table, new Rows(table, CellCheck.keys(table, diagnostics))));
+    this.rows = found;
     DeclaredKinds declared = declaredKinds(diagnostics);
     book.functions().stream()
         .flatMap(function -> function.parameters().stream())
@@ -98,12 +99,8 @@ final class CheckEnvironment {
     return shownForms;
   }
 
-  Map<Table, RowKeys> keys() {
-    return keys;
-  }
-
-  RowKeys keys(Table table) {
-    RowKeys found = keys.get(table);
+  Rows rows(Table table) {
+    Rows found = rows.get(table);
     if (found == null) {
       throw new IllegalArgumentException("no table " + table);
     }

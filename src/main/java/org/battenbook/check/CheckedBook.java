@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Rows;
 import org.battenbook.bind.Scope;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Book;
@@ -52,12 +52,8 @@ public final class CheckedBook {
     return environment.shownForms().defaults();
   }
 
-  public Map<Table, RowKeys> keys() {
-    return environment.keys();
-  }
-
-  public RowKeys keys(Table table) {
-    return environment.keys(table);
+  public Rows rows(Table table) {
+    return environment.rows(table);
   }
 
   /** Every line, column and condition of a rule, in the order of the book; then those beside. */
@@ -163,7 +159,7 @@ public final class CheckedBook {
       return change.span();
     }
     if (spot.place() instanceof Column column && column.comesWithRow()) {
-      return column.table().rowOrigin(spot.row());
+      return rows(column.table()).origin(spot.row());
     }
     return ownCell && spot.place() instanceof Column column
         ? AsWritten.cell(checked, column, spot.row()).orElse(spot.place().layer().span())
@@ -190,7 +186,7 @@ public final class CheckedBook {
   /** As people say a spot. */
   public String words(Spot spot) {
     return spot.place() instanceof Column column
-        ? spot.words(keys(column.table()))
+        ? spot.words(rows(column.table()).keys())
         : spot.place().words();
   }
 
@@ -241,7 +237,7 @@ public final class CheckedBook {
   public Optional<CheckedBook> withCell(Column column, int row, @Nullable Formula entry) {
     CheckedPlace old = place(column);
     Diagnostics found = new Diagnostics();
-    Cells cells = old.cells().copy(column.table().rowCount());
+    Cells cells = old.cells().copy(rows(column.table()).count());
     new CellCheck(new CheckedKinds(environment, settled.places()), found)
         .enter(entry, row, column, old.kind(), cells);
     if (entry != null && !cells.isFilled(row)) {

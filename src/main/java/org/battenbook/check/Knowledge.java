@@ -46,7 +46,7 @@ interface Knowledge {
   }
 
   default RowKeys keys(Table table) {
-    return environment().keys(table);
+    return environment().rows(table).keys();
   }
 
   default @Nullable FunctionDefinition function(String key, Scope scope) {

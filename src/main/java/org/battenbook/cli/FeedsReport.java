@@ -55,8 +55,8 @@ final class FeedsReport {
     }
   }
 
-  private static String rows(Column column, Set<Integer> rows) {
-    int all = column.table().rowCount();
+  private String rows(Column column, Set<Integer> rows) {
+    int all = filled.rows(column.table()).count();
     return rows.size() == all
         ? "all %s rows".formatted(all)
         : rows.size() + " of %s rows".formatted(all);

@@ -58,12 +58,13 @@ final class FillReport {
     SourceText job = filled.book().source();
     PlanStatement plan = table.plan();
     if (plan != null) {
-      return table.key().equals(plan.table("totals")) && plan.parts().table().isStatedIn(job);
+      return table.key().equals(plan.table("totals"))
+          && filled.rows(plan.parts().table()).areStatedIn(job);
     }
     boolean isPlannedWith =
         filled.book().plans().stream()
             .anyMatch(p -> p.parts().table() == table || p.stock().table() == table);
-    return isPlannedWith ? table.isWrittenIn(job) : table.isStatedIn(job);
+    return isPlannedWith ? table.isWrittenIn(job) : filled.rows(table).areStatedIn(job);
   }
 
   /**
@@ -116,7 +117,7 @@ final class FillReport {
     for (Page page : filled.book().pages()) {
       page.lines().forEach(line -> addMissing(filled.value(line), missing));
       for (Table table : page.tables()) {
-        for (int row = 0; row < table.rowCount(); row++) {
+        for (int row = 0; row < filled.rows(table).count(); row++) {
           int at = row;
           table.columns().forEach(c -> addMissing(filled.value(c, at), missing));
         }

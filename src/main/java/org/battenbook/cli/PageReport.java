@@ -58,7 +58,7 @@ final class PageReport {
 
   private void printTable(Table table, List<Column> columns) {
     TextTable text = new TextTable(columns.stream().map(this::column).toList());
-    for (int row = 0; row < table.rowCount(); row++) {
+    for (int row = 0; row < filled.rows(table).count(); row++) {
       int at = row;
       text.add(columns.stream().map(column -> cell(filled.value(column, at))).toList());
     }

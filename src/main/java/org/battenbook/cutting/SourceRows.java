@@ -1,6 +1,6 @@
 package org.battenbook.cutting;
 
-import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.PlanStatement;
@@ -14,16 +14,16 @@ import org.battenbook.value.Value;
 final class SourceRows {
   private final Results results;
   private final PlanStatement.Source source;
-  private final RowKeys keys;
+  private final Rows rows;
 
   SourceRows(Results results, PlanStatement.Source source) {
     this.results = results;
     this.source = source;
-    this.keys = results.program().book().keys(source.table());
+    this.rows = results.rows(source.table());
   }
 
   int count() {
-    return source.table().rowCount();
+    return rows.count();
   }
 
   Table table() {
@@ -31,7 +31,7 @@ final class SourceRows {
   }
 
   String name(int row) {
-    return keys.name(row);
+    return rows.name(row);
   }
 
   /** What a row is called by people: by its label, where it has one. */

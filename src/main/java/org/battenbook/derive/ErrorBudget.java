@@ -126,7 +126,7 @@ public record ErrorBudget(
         open(key);
         return -1;
       }
-      return book.keys(column.table()).row(name.text()).orElse(-1);
+      return results.rows(column.table()).keys().row(name.text()).orElse(-1);
     }
 
     private void add(Spot source, Place tolerancePlace, Value coefficient) {

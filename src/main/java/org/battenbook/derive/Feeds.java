@@ -60,16 +60,20 @@ public final class Feeds {
      */
     record Values(Place place, Set<Integer> rows, boolean isDirect) implements Fed {}
 
-    /** Which rows a table has. */
-    record Rows(Table table, boolean isDirect) implements Fed {
+    /**
+     * Which rows a table has.
+     *
+     * @param count how many
+     */
+    record Rows(Table table, int count, boolean isDirect) implements Fed {
       /** As people say it. */
       public String words() {
         return Why.rowsOf(table);
       }
 
-      /** How many it has. */
+      /** How many, as people read it. */
       public Shown shown() {
-        return new Shown(Why.rowCount(table), false);
+        return new Shown(Why.inRows(count), false);
       }
 
       /** How they come about, in words; empty where people wrote them. */
@@ -146,7 +150,7 @@ public final class Feeds {
         (key, rows) ->
             result.add(
                 key instanceof Table table
-                    ? new Fed.Rows(table, near.contains(key))
+                    ? new Fed.Rows(table, results.rows(table).count(), near.contains(key))
                     : new Fed.Values((Place) key, rows, near.contains(key))));
     return result;
   }
@@ -171,7 +175,7 @@ public final class Feeds {
     opens(table).forEach(opened -> found.add(new Node.RowsOf(opened)));
     if (table.plan() != null) {
       table.columns().stream()
-          .flatMap(RowSources::spots)
+          .flatMap(results::spots)
           .filter(this::isPlanned)
           .forEach(spot -> found.add(new Node.Value(spot)));
     }
@@ -204,7 +208,8 @@ public final class Feeds {
   /** A row reads only what the branch taken, the row looked up, and the rows that count need. */
   private void addIfReads(Spot user, Spot read, Set<Spot> found) {
     boolean isThere =
-        !(user.place() instanceof Column column) || user.row() < column.table().rowCount();
+        !(user.place() instanceof Column column)
+            || user.row() < results.rows(column.table()).count();
     Trace trace = isThere ? Trace.reading(results, user) : null;
     if (trace != null && trace.reads().all().contains(read)) {
       found.add(user);
@@ -214,7 +219,7 @@ public final class Feeds {
   /** Notes what each row of a place reads, once. */
   private void index(Place place) {
     if (indexed.add(place)) {
-      RowSources.spots(place).forEach(this::index);
+      results.spots(place).forEach(this::index);
     }
   }
 

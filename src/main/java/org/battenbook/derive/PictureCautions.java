@@ -47,12 +47,13 @@ public final class PictureCautions {
   }
 
   private void look(CheckedPlace checked) {
-    int rows = checked.place() instanceof Column column ? column.table().rowCount() : 1;
-    for (int row = 0; row < rows; row++) {
-      Trace trace = Trace.of(results, new Spot(checked.place(), row));
-      if (trace != null) {
-        look(trace, trace.formula().expression(), row);
-      }
+    results.spots(checked.place()).forEach(this::look);
+  }
+
+  private void look(Spot spot) {
+    Trace trace = Trace.of(results, spot);
+    if (trace != null) {
+      look(trace, trace.formula().expression(), spot.row());
     }
   }
 

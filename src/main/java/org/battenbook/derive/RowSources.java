@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.Table;
+import org.battenbook.evaluate.Results;
 import org.battenbook.source.Span;
 import org.jspecify.annotations.Nullable;
 
@@ -64,14 +62,8 @@ final class RowSources {
   }
 
   /** The values that decide, place by place. */
-  List<Spot> spots() {
-    return places().stream().flatMap(RowSources::spots).toList();
-  }
-
-  /** Every value of a place. */
-  static Stream<Spot> spots(Place place) {
-    int rows = place instanceof Column column ? column.table().rowCount() : 1;
-    return IntStream.range(0, rows).mapToObj(row -> new Spot(place, row));
+  List<Spot> spots(Results results) {
+    return places().stream().flatMap(results::spots).toList();
   }
 
   /** The statement that brings the rows, or else the table. */

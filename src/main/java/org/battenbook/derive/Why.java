@@ -58,9 +58,9 @@ public final class Why {
     return "rows of " + table;
   }
 
-  /** How many rows a table has, in words. */
-  static String rowCount(Table table) {
-    return table.rowCount() == 1 ? "1 row" : table.rowCount() + " rows";
+  /** So many rows, in words. */
+  static String inRows(int count) {
+    return count == 1 ? "1 row" : count + " rows";
   }
 
   /** Whether a plan wrote the value of a spot. */
@@ -154,7 +154,8 @@ public final class Why {
     boolean repeated = !toldRows.add(table);
     RowSources sources = RowSources.of(table);
     List<Derivation> from = new ArrayList<>();
-    List<Spot> spots = sources.spots();
+    List<Spot> spots = sources.spots(results);
+    int count = results.rows(table).count();
     if (!repeated) {
       sources.tables().forEach(opening -> from.add(rows(opening)));
       spots.stream().limit(ReadLog.MOST_ROWS).forEach(spot -> from.add(derive(spot)));
@@ -162,8 +163,8 @@ public final class Why {
     return new Derivation(
         new Spot(Objects.requireNonNull(table.keyColumn()), 0),
         rowsOf(table),
-        new Value.Amount(Quantity.of(Rational.of(table.rowCount()))),
-        new Shown(rowCount(table), false),
+        new Value.Amount(Quantity.of(Rational.of(count))),
+        new Shown(inRows(count), false),
         sources.words(),
         "",
         How.ROWS,

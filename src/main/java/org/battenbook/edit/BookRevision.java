@@ -3,6 +3,8 @@ package org.battenbook.edit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.battenbook.bind.BookRows;
+import org.battenbook.bind.Rows;
 import org.battenbook.book.Book;
 import org.battenbook.book.Column;
 import org.battenbook.book.FollowedFiles;
@@ -18,26 +20,21 @@ import org.battenbook.syntax.WorkbookFile;
 public final class BookRevision {
   private final Book book;
   private final FollowedFiles files;
-  private final RowNames names;
+  private final BookRows rowsOf;
   private final Map<SourceText, TextEdits> edits = new LinkedHashMap<>();
   private final StatementRevision statements = new StatementRevision(this);
   private final RowRevision rows = new RowRevision(this);
-
-  /** What the rows of a table are called. */
-  @FunctionalInterface
-  public interface RowNames {
-    String name(Table table, int row);
-  }
 
   /**
    * A book without edits yet.
    *
    * @param files that the book was put together from
+   * @param rowsOf the rows that its tables have
    */
-  public BookRevision(Book book, FollowedFiles files, RowNames names) {
+  public BookRevision(Book book, FollowedFiles files, BookRows rowsOf) {
     this.book = book;
     this.files = files;
-    this.names = names;
+    this.rowsOf = rowsOf;
   }
 
   /** The new text of each file that changes, by its name; asked for once, behind all edits. */
@@ -57,8 +54,8 @@ public final class BookRevision {
     return files.job();
   }
 
-  String name(Table table, int row) {
-    return names.name(table, row);
+  Rows rowsOf(Table table) {
+    return rowsOf.rows(table);
   }
 
   TextEdits edits(SourceText source) {

@@ -1,5 +1,6 @@
 package org.battenbook.edit;
 
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Column;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
@@ -12,17 +13,19 @@ import org.battenbook.source.Span;
  */
 public record CellEdit(Column column, int row, String entry) implements WorkbookEdit {
   @Override
-  public String words() {
+  public String words(BookRows rows) {
     return entry.isBlank()
         ? "emptying '%s'".formatted(column.words())
         : "setting '%s' to '%s'".formatted(column.words(), entry.strip());
   }
 
   @Override
-  public Span at() {
+  public Span at(BookRows rows) {
     return column.comesWithRow()
-        ? column.table().rowOrigin(row)
-        : column.table().cell(column, row).orElseGet(() -> column.table().nameSpan(row));
+        ? rows.rows(column.table()).origin(row)
+        : rows.rows(column.table())
+            .cell(column, row)
+            .orElseGet(() -> rows.rows(column.table()).nameSpan(row));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.battenbook.edit;
 
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Line;
 import org.battenbook.book.Place;
@@ -17,12 +18,12 @@ import org.jspecify.annotations.Nullable;
 public record ChangeEdit(Place place, int row, String formula, @Nullable String because)
     implements WorkbookEdit {
   @Override
-  public String words() {
+  public String words(BookRows rows) {
     return "changing '%s' to '%s'".formatted(place.words(), formula.strip());
   }
 
   @Override
-  public Span at() {
+  public Span at(BookRows rows) {
     return place.layer().span();
   }
 
@@ -49,7 +50,7 @@ public record ChangeEdit(Place place, int row, String formula, @Nullable String 
     if (place instanceof Column column) {
       String words = column.name() + " of " + column.table();
       return isOfCell()
-          ? words + " " + TypedText.quoted(revision.name(column.table(), row))
+          ? words + " " + TypedText.quoted(revision.rowsOf(column.table()).name(row))
           : words;
     }
     return isAlone(revision) ? place.name().text() : place.page() + "." + place.name();

@@ -1,5 +1,6 @@
 package org.battenbook.edit;
 
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Place;
 import org.battenbook.source.Span;
 
@@ -10,12 +11,12 @@ import org.battenbook.source.Span;
  */
 public record ChangeRemoval(Place place, int row) implements WorkbookEdit {
   @Override
-  public String words() {
+  public String words(BookRows rows) {
     return "taking back the change of '%s'".formatted(place.words());
   }
 
   @Override
-  public Span at() {
+  public Span at(BookRows rows) {
     return place.layer().span();
   }
 

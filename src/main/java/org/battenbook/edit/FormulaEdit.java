@@ -1,5 +1,6 @@
 package org.battenbook.edit;
 
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Place;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
@@ -12,12 +13,12 @@ import org.battenbook.source.Span;
  */
 public record FormulaEdit(Place place, String formula) implements WorkbookEdit {
   @Override
-  public String words() {
+  public String words(BookRows rows) {
     return "setting '%s' to '%s'".formatted(place.words(), formula.strip());
   }
 
   @Override
-  public Span at() {
+  public Span at(BookRows rows) {
     return place.layer().span();
   }
 

@@ -1,5 +1,6 @@
 package org.battenbook.edit;
 
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Page;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
@@ -11,12 +12,12 @@ import org.battenbook.source.Span;
  */
 public record LineAddition(Page page, String line) implements WorkbookEdit {
   @Override
-  public String words() {
+  public String words(BookRows rows) {
     return "adding a line to the page '%s'".formatted(page);
   }
 
   @Override
-  public Span at() {
+  public Span at(BookRows rows) {
     return page.origin();
   }
 

@@ -1,6 +1,7 @@
 package org.battenbook.edit;
 
 import java.util.Map;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.battenbook.source.Diagnostics;
@@ -17,12 +18,12 @@ public record RowAddition(Table table, Map<Column, String> cells) implements Wor
   }
 
   @Override
-  public String words() {
+  public String words(BookRows rows) {
     return "adding a row to '%s'".formatted(table);
   }
 
   @Override
-  public Span at() {
+  public Span at(BookRows rows) {
     return table.origin();
   }
 

@@ -2,6 +2,7 @@ package org.battenbook.edit;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.battenbook.source.Diagnostics;
@@ -19,13 +20,13 @@ public record RowCopy(Table table, int row, Map<Column, String> cells) implement
   }
 
   @Override
-  public String words() {
+  public String words(BookRows rows) {
     return "copying a row of '%s'".formatted(table);
   }
 
   @Override
-  public Span at() {
-    return table.nameSpan(row);
+  public Span at(BookRows rows) {
+    return rows.rows(table).nameSpan(row);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.battenbook.edit;
 
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Table;
 import org.battenbook.source.Span;
 
@@ -12,13 +13,13 @@ import org.battenbook.source.Span;
  */
 public record RowMove(Table table, int row, int before) implements WorkbookEdit {
   @Override
-  public String words() {
+  public String words(BookRows rows) {
     return "moving a row of '%s'".formatted(table);
   }
 
   @Override
-  public Span at() {
-    return table.nameSpan(row);
+  public Span at(BookRows rows) {
+    return rows.rows(table).nameSpan(row);
   }
 
   @Override
@@ -27,7 +28,7 @@ public record RowMove(Table table, int row, int before) implements WorkbookEdit 
       return;
     }
     RowRevision.WrittenRow from = revision.rows().written(table, row);
-    boolean isLast = before == table.rowCount();
+    boolean isLast = before == revision.rowsOf(table).count();
     RowRevision.WrittenRow to = revision.rows().written(table, isLast ? before - 1 : before);
     int at = isLast ? to.at() + 1 : to.at();
     if (from.block() == to.block()) {

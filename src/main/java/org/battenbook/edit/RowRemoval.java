@@ -1,5 +1,6 @@
 package org.battenbook.edit;
 
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Table;
 import org.battenbook.source.Span;
 
@@ -10,13 +11,13 @@ import org.battenbook.source.Span;
  */
 public record RowRemoval(Table table, int row) implements WorkbookEdit {
   @Override
-  public String words() {
-    return "removing the row %s of '%s'".formatted(at().text(), table);
+  public String words(BookRows rows) {
+    return "removing the row %s of '%s'".formatted(at(rows).text(), table);
   }
 
   @Override
-  public Span at() {
-    return table.nameSpan(row);
+  public Span at(BookRows rows) {
+    return rows.rows(table).nameSpan(row);
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.RowSegment;
@@ -35,6 +36,10 @@ final class RowRevision {
 
   RowRevision(BookRevision revision) {
     this.revision = revision;
+  }
+
+  private Rows rowsOf(Table table) {
+    return revision.rowsOf(table);
   }
 
   void writeInto() throws EditRefused {
@@ -155,19 +160,19 @@ final class RowRevision {
   }
 
   /** The cells that say which opened row is filled in. */
-  private static Map<Column, String> address(Table table, int row) throws EditRefused {
+  private Map<Column, String> address(Table table, int row) throws EditRefused {
     RowOpening opening =
-        table
-            .opens(row)
+        rowsOf(table)
+            .opening(row)
             .orElseThrow(
                 () ->
                     new EditRefused(
                         "edit-of-plan", "this row of '%s' comes of a plan".formatted(table), ""));
     Map<Column, String> cells = new LinkedHashMap<>();
-    cells.put(opening.each(), table.openedCell(opening.each(), row));
+    cells.put(opening.each(), rowsOf(table).openedCell(opening.each(), row));
     if (opening.count() != null) {
       Column number = opening.count().number();
-      cells.put(number, table.openedCell(number, row));
+      cells.put(number, rowsOf(table).openedCell(number, row));
     }
     return cells;
   }
@@ -222,12 +227,12 @@ final class RowRevision {
           "the rows of '%s' come from the plan '%s'".formatted(table, table.plan().name()),
           "change the plan, its parts or its stock instead");
     }
-    Optional<RowOpening> opening = table.opens(row);
+    Optional<RowOpening> opening = rowsOf(table).opening(row);
     if (opening.isPresent()) {
       throw new EditRefused(
           "edit-of-opened-row",
           "the row \"%s\" of '%s' is opened from '%s'"
-              .formatted(revision.name(table, row), table, opening.get().from()),
+              .formatted(rowsOf(table).name(row), table, opening.get().from()),
           opening.get().count() == null
               ? "add or remove a row of '%s'".formatted(opening.get().from())
               : "change '%s' of '%s'"

@@ -99,7 +99,7 @@ final class StatementRevision {
 
   /** The change that sets a cell; the last one where several files have one. */
   Optional<Change> changeOf(Column column, int row) {
-    String name = revision.name(column.table(), row);
+    String name = revision.rowsOf(column.table()).name(row);
     return column.cellChanges().stream()
         .filter(change -> change.row() != null && TypedText.sameName(change.row().text(), name))
         .reduce((earlier, later) -> later);

@@ -1,5 +1,6 @@
 package org.battenbook.edit;
 
+import org.battenbook.bind.BookRows;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 
@@ -20,10 +21,10 @@ public sealed interface WorkbookEdit
         RowRemoval {
 
   /** What it does, for people: {@code removing the row "oak" of 'mouldings'}. */
-  String words();
+  String words(BookRows rows);
 
   /** Where what it changes stands today. */
-  Span at();
+  Span at(BookRows rows);
 
   /**
    * Looks at the text that was typed, if the edit has any.

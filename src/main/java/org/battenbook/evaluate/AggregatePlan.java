@@ -2,6 +2,7 @@ package org.battenbook.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Table;
 import org.battenbook.column.BitLane;
 import org.battenbook.column.Lane;
@@ -45,11 +46,11 @@ final class AggregatePlan extends OverRowsPlan {
   }
 
   @Override
-  Steps steps() {
+  Steps steps(BookRows rows) {
     if (!dependsOnRow) {
-      return allRows().allOnce().plus(Steps.ONE);
+      return allRows(rows).allOnce().plus(Steps.ONE);
     }
-    return isGroupedWhole() ? allRows().allOnce().plus(super.steps()) : super.steps();
+    return isGroupedWhole() ? allRows(rows).allOnce().plus(super.steps(rows)) : super.steps(rows);
   }
 
   @Override
@@ -76,13 +77,14 @@ final class AggregatePlan extends OverRowsPlan {
 
   /** What the rows of one chunk come to, where no row around enters. */
   Aggregation chunk(Reading reading, int chunk) {
-    Aggregation byLanes = byLanes(fresh(reading), ChunkFrame.of(reading, chunk, rowCount));
+    int count = reading.rows(table).count();
+    Aggregation byLanes = byLanes(fresh(reading), ChunkFrame.of(reading, chunk, count));
     if (byLanes != null) {
       return byLanes;
     }
     Aggregation aggregation = fresh(reading);
     int first = chunk << ColumnValues.SHIFT;
-    int rows = ColumnValues.rowsIn(chunk, rowCount);
+    int rows = ColumnValues.rowsIn(chunk, count);
     Frame inner = Frame.atRow(reading, 0).inner();
     for (int row = first; row < first + rows && !aggregation.isBroken(); row++) {
       inner.row = row;

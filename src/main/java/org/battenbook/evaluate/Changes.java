@@ -1,7 +1,6 @@
 package org.battenbook.evaluate;
 
 import java.util.BitSet;
-import org.battenbook.book.Place;
 import org.jspecify.annotations.Nullable;
 
 /** Which chunks of each place came out otherwise than before; a line has one. */
@@ -10,10 +9,6 @@ final class Changes {
 
   Changes(int slotCount) {
     bySlot = new @Nullable BitSet[slotCount];
-  }
-
-  static int chunkCount(Place place) {
-    return ColumnValues.chunkCount(Program.rowCount(place));
   }
 
   void add(Slot slot, int chunk) {

@@ -38,7 +38,7 @@ public final class Evaluator {
   void run(Slot slot) {
     PlacePlan plan = program.plan(slot);
     if (slot.place() instanceof Column column) {
-      results.set(slot, column(plan, column.table().rowCount()));
+      results.set(slot, column(plan, results.valueCount(column)));
     } else {
       results.set(slot, plan.value(Frame.atRow(results, 0)));
     }

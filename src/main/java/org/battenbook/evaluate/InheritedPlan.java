@@ -24,7 +24,7 @@ final class InheritedPlan extends Plan {
   @Override
   Value evaluate(Frame frame) {
     if (replaced == null) {
-      return new Value.Waiting(slot.words(frame.row), false);
+      return new Value.Waiting(slot.words(frame.row, frame.reading), false);
     }
     Watch watch = frame.watch;
     if (watch == null) {

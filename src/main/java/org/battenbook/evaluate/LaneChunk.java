@@ -20,7 +20,11 @@ final class LaneChunk implements ColumnValues.Chunk {
   /** Makes values of what a lane holds. */
   record Reader(Dimension dimension, String table, @Nullable RowKeys keys) {
 
-    /** Reads the lanes of a kind; {@code keys} are those of the table whose rows it names. */
+    /**
+     * Reads the lanes of a kind.
+     *
+     * @param keys those of the table whose rows it names; absent for other kinds
+     */
     static Reader of(Kind kind, @Nullable RowKeys keys) {
       return new Reader(
           kind instanceof Kind.Measured measured ? measured.dimension() : Dimension.NONE,

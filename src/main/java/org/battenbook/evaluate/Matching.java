@@ -1,5 +1,7 @@
 package org.battenbook.evaluate;
 
+import org.battenbook.bind.BookRows;
+
 /**
  * {@code where inner = outer}, or that and more: rows are grouped by the inner side once, not all
  * gone through for each row around.
@@ -10,7 +12,7 @@ package org.battenbook.evaluate;
  */
 record Matching(Plan inner, Plan outer, boolean decides) {
   /** What it takes to group so many rows, once, and to find a group each time. */
-  Steps steps(int rows) {
-    return inner.steps().times(rows).allOnce().plus(outer.steps());
+  Steps steps(int count, BookRows rows) {
+    return inner.steps(rows).times(count).allOnce().plus(outer.steps(rows));
   }
 }

@@ -1,7 +1,6 @@
 package org.battenbook.evaluate;
 
 import java.util.List;
-import org.battenbook.bind.RowKeys;
 import org.battenbook.book.Table;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
@@ -9,12 +8,10 @@ import org.battenbook.value.Value;
 /** {@code this}: the row around an aggregate. */
 final class OuterRowPlan extends Plan {
   private final Table table;
-  private final RowKeys keys;
 
-  OuterRowPlan(Expression node, Table table, RowKeys keys) {
+  OuterRowPlan(Expression node, Table table) {
     super(node);
     this.table = table;
-    this.keys = keys;
   }
 
   @Override
@@ -25,6 +22,6 @@ final class OuterRowPlan extends Plan {
   @Override
   Value evaluate(Frame frame) {
     int row = Frames.outer(frame).row;
-    return new Value.Row(table.key(), row, keys.name(row));
+    return new Value.Row(table.key(), row, frame.reading.rows(table).name(row));
   }
 }

@@ -3,6 +3,7 @@ package org.battenbook.evaluate;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Table;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
@@ -11,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 /** One value out of the rows of a table: of all, or of those that a {@code where} lets through. */
 abstract class OverRowsPlan extends Plan {
   final Table table;
-  final int rowCount;
 
   /** What is taken of a row that counts; absent where a row is only counted, or is the value. */
   final @Nullable Plan of;
@@ -21,8 +21,8 @@ abstract class OverRowsPlan extends Plan {
   /** What the {@code where} begins with, if that groups the rows. */
   final @Nullable Matching matching;
 
-  /** The steps that one row takes. */
-  private final Steps ofRow;
+  /** The operations that one row takes. */
+  private final int operationsOfRow;
 
   OverRowsPlan(
       Expression node,
@@ -32,11 +32,10 @@ abstract class OverRowsPlan extends Plan {
       @Nullable Matching matching) {
     super(node);
     this.table = table;
-    this.rowCount = table.rowCount();
     this.of = of;
     this.where = where;
     this.matching = matching;
-    this.ofRow = parts().stream().map(Plan::steps).reduce(Steps.ONE, Steps::plus);
+    this.operationsOfRow = operations();
   }
 
   @Override
@@ -46,13 +45,15 @@ abstract class OverRowsPlan extends Plan {
 
   /** Those of grouping the rows, or of going through all of them each time. */
   @Override
-  Steps steps() {
-    return matching == null ? allRows() : matching.steps(rowCount).plus(Steps.ONE);
+  Steps steps(BookRows rows) {
+    return matching == null
+        ? allRows(rows)
+        : matching.steps(rows.rows(table).count(), rows).plus(Steps.ONE);
   }
 
   /** Those of going through all rows. */
-  final Steps allRows() {
-    return ofRow.times(rowCount).plus(Steps.ONE);
+  final Steps allRows(BookRows rows) {
+    return stepsOfParts(rows).times(rows.rows(table).count()).plus(Steps.ONE);
   }
 
   /** Goes through the rows that can count for the row around. */
@@ -65,18 +66,22 @@ abstract class OverRowsPlan extends Plan {
       return missing;
     }
     if (matching == null) {
-      return among(frame, RowList.first(rowCount));
+      return counted(frame, all(frame.reading));
     }
     Groups groups = frame.reading.groups(this);
     boolean serve = frame.watch == null ? groups.areExact() : groups.areOfWords();
     return serve
         ? groups.result(frame, group -> ofGroup(frame, group))
-        : counted(frame, RowList.first(rowCount));
+        : counted(frame, all(frame.reading));
+  }
+
+  private RowList all(Reading reading) {
+    return RowList.first(reading.rows(table).count());
   }
 
   /** Goes through the rows once, to group them; to be asked for only where something does. */
   final Groups grouped(Reading reading) {
-    return new Groups(Objects.requireNonNull(matching), rowCount, reading);
+    return new Groups(Objects.requireNonNull(matching), reading.rows(table).count(), reading);
   }
 
   /** What a group comes to for the row around. */
@@ -84,9 +89,9 @@ abstract class OverRowsPlan extends Plan {
     return counted(frame, group.rows);
   }
 
-  /** How many rows it goes through is known only now. */
+  /** Which rows it goes through is known only now. */
   private Value counted(Frame frame, RowList rows) {
-    Value.Fault tooMuch = frame.reading.meter().step(ofRow.each() * rows.size());
+    Value.Fault tooMuch = frame.reading.meter().step((long) operationsOfRow * rows.size());
     return tooMuch == null ? among(frame, rows) : tooMuch;
   }
 

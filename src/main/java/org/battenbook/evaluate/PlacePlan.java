@@ -1,11 +1,11 @@
 package org.battenbook.evaluate;
 
 import java.util.Map;
-import java.util.Set;
-import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.BookRows;
+import org.battenbook.book.Column;
 import org.battenbook.book.Place;
+import org.battenbook.book.Table;
 import org.battenbook.check.CheckedPlace;
-import org.battenbook.check.Need;
 import org.battenbook.column.Lane;
 import org.battenbook.evaluate.ColumnValues.Chunk;
 import org.battenbook.value.Value;
@@ -18,46 +18,37 @@ final class PlacePlan {
   private final @Nullable Plan formula;
   private final @Nullable LanePlan lanes;
   private final Map<Integer, Plan> cellFormulas;
-  private final int rowCount;
-  private final LaneChunk.Reader reader;
-  private final Written written;
-  private final Set<Need> needs;
+  private final @Nullable Table namedRows;
   private final long operations;
-  private final long steps;
 
   /**
    * A plan.
    *
    * @param formula the plan of the formula that holds; absent for a given place without one
    * @param cellFormulas the plans of formulas that stand in single cells, by row
-   * @param keys the row names of the table whose rows the place's values are, if they are rows
+   * @param namedRows the table whose rows the place's values are, if they are rows
    */
   PlacePlan(
       Slot slot,
       CheckedPlace checked,
       @Nullable Plan formula,
       Map<Integer, Plan> cellFormulas,
-      @Nullable RowKeys keys) {
+      @Nullable Table namedRows) {
     this.slot = slot;
     this.checked = checked;
     this.formula = formula;
     this.lanes = formula == null || !slot.isColumn() ? null : LaneCompiler.compile(formula);
     this.cellFormulas = cellFormulas;
-    this.needs = checked.needs();
-    this.rowCount = Program.rowCount(slot.place());
-    this.reader = LaneChunk.Reader.of(checked.kind(), keys);
-    this.written = new Written(checked.cells(), rowCount, reader);
+    this.namedRows = namedRows;
     this.operations = checked.operations();
-    this.steps = countSteps();
-  }
-
-  /** All that the place's values are worked out from. */
-  Set<Need> needs() {
-    return needs;
   }
 
   Place place() {
     return slot.place();
+  }
+
+  Slot slot() {
+    return slot;
   }
 
   /** The operations of its formulas, functions written out. */
@@ -66,13 +57,10 @@ final class PlacePlan {
   }
 
   /** The steps that it takes in a fill. */
-  long steps() {
-    return steps;
-  }
-
-  private long countSteps() {
-    long own = formula == null ? 0 : formula.steps().of(rowCount);
-    return own + cellFormulas.values().stream().mapToLong(plan -> plan.steps().of(1)).sum();
+  long steps(BookRows rows) {
+    int count = place() instanceof Column column ? rows.rows(column.table()).count() : 1;
+    long own = formula == null ? 0 : formula.steps(rows).of(count);
+    return own + cellFormulas.values().stream().mapToLong(plan -> plan.steps(rows).of(1)).sum();
   }
 
   @Nullable Plan formula() {
@@ -95,17 +83,34 @@ final class PlacePlan {
   }
 
   private Value byFormula(Frame frame) {
-    return formula == null ? new Value.Waiting(slot.words(frame.row), false) : formula.run(frame);
+    return formula == null
+        ? new Value.Waiting(slot.words(frame.row, frame.reading), false)
+        : formula.run(frame);
+  }
+
+  /** What rows say of it, in the rows that there are. */
+  Written written(Reading reading) {
+    return new Written(checked.cells(), reading.rows(table()).count(), reader(reading));
+  }
+
+  private Table table() {
+    return ((Column) place()).table();
+  }
+
+  private LaneChunk.Reader reader(Reading reading) {
+    return LaneChunk.Reader.of(
+        checked.kind(), namedRows == null ? null : reading.rows(namedRows).keys());
   }
 
   /** The values of a chunk of rows. */
   Chunk chunk(Reading reading, int chunk) {
-    Written.Part cells = written.part(chunk);
+    Written.Part cells = reading.written(this).part(chunk);
     if (cells.whole() != null) {
       return cells.whole();
     }
-    Lane lane = cells.hasFormulas() ? null : lane(ChunkFrame.of(reading, chunk, rowCount), cells);
-    return lane == null ? rowByRow(reading, chunk) : new LaneChunk(lane, reader);
+    int count = reading.rows(table()).count();
+    Lane lane = cells.hasFormulas() ? null : lane(ChunkFrame.of(reading, chunk, count), cells);
+    return lane == null ? rowByRow(reading, chunk, count) : new LaneChunk(lane, reader(reading));
   }
 
   private @Nullable Lane lane(ChunkFrame frame, Written.Part cells) {
@@ -122,19 +127,19 @@ final class PlacePlan {
     }
   }
 
-  private Chunk rowByRow(Reading reading, int chunk) {
-    Value[] values = new Value[ColumnValues.rowsIn(chunk, rowCount)];
+  private Chunk rowByRow(Reading reading, int chunk, int count) {
+    Value[] values = new Value[ColumnValues.rowsIn(chunk, count)];
     int first = chunk << ColumnValues.SHIFT;
     Frame frame = Frame.atRow(reading, first);
     for (int i = 0; i < values.length; i++) {
       frame.row = first + i;
       values[i] = value(frame);
     }
-    return pack(values);
+    return pack(values, reading);
   }
 
   /** The values of a chunk as they are held: in a lane where there is one. */
-  Chunk pack(Value[] values) {
-    return LaneChunk.pack(values, reader);
+  Chunk pack(Value[] values, Reading reading) {
+    return LaneChunk.pack(values, reader(reading));
   }
 }

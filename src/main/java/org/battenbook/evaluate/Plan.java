@@ -1,6 +1,7 @@
 package org.battenbook.evaluate;
 
 import java.util.List;
+import org.battenbook.bind.BookRows;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -33,9 +34,22 @@ abstract class Plan {
     return false;
   }
 
-  /** What it takes in a fill, together with the plans it runs. */
-  Steps steps() {
-    return parts().stream().map(Plan::steps).reduce(Steps.ONE, Steps::plus);
+  /**
+   * What it takes in a fill, together with the plans it runs.
+   *
+   * @param rows those of every table that it goes over
+   */
+  Steps steps(BookRows rows) {
+    return stepsOfParts(rows);
+  }
+
+  final Steps stepsOfParts(BookRows rows) {
+    return parts().stream().map(part -> part.steps(rows)).reduce(Steps.ONE, Steps::plus);
+  }
+
+  /** How many operations it has, those of the plans it runs among them. */
+  final int operations() {
+    return 1 + parts().stream().mapToInt(Plan::operations).sum();
   }
 
   /** The plans it runs. */

@@ -160,7 +160,7 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
       return new ReadPlan(node, slots.of(outer.column()), ReadPlan.From.OUTER_ROW);
     }
     if (target instanceof Target.OuterRow outerRow) {
-      return new OuterRowPlan(node, outerRow.table(), book.keys(outerRow.table()));
+      return new OuterRowPlan(node, outerRow.table());
     }
     if (target instanceof Target.Parameter parameter) {
       return new ArgumentPlan(node, parameter.index());
@@ -299,7 +299,6 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
     return new SelectionPlan(
         selection,
         table,
-        book.keys(table),
         planOrNone(selection.where()),
         planOrNone(by),
         matching(selection.where(), by));

@@ -7,14 +7,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import org.battenbook.bind.RowKeys;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Need;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Kind;
@@ -27,6 +26,7 @@ public final class Program {
   private final Slots slots;
   private final List<Stage> stages;
   private final List<PlacePlan> plans;
+  private final List<Set<Need>> needs;
   private final Map<Rule, Plan> messages = new ConcurrentHashMap<>();
 
   /** Plans of formulas that are run again, each made once: what they group rows by is kept. */
@@ -46,11 +46,17 @@ public final class Program {
     }
   }
 
-  private Program(CheckedBook book, Slots slots, List<Stage> stages, List<PlacePlan> plans) {
+  private Program(
+      CheckedBook book,
+      Slots slots,
+      List<Stage> stages,
+      List<PlacePlan> plans,
+      List<Set<Need>> needs) {
     this.book = book;
     this.slots = slots;
     this.stages = stages;
     this.plans = plans;
+    this.needs = needs;
   }
 
   /**
@@ -67,9 +73,12 @@ public final class Program {
     if (diagnostics.hasFaults()) {
       return null;
     }
-    Program program = new Program(book, slots, stages, new ArrayList<>(slots.count()));
-    book.places().forEach(checked -> program.plans.add(program.compile(checked)));
-    size.checkWork(program.plans);
+    Program program = new Program(book, slots, stages, new ArrayList<>(), new ArrayList<>());
+    for (CheckedPlace checked : book.places()) {
+      program.plans.add(program.compile(checked));
+      program.needs.add(checked.needs());
+    }
+    size.checkWork(program.plans, book::rows);
     return diagnostics.hasFaults() ? null : program;
   }
 
@@ -81,16 +90,20 @@ public final class Program {
    */
   public @Nullable Program edited(CheckedBook edited, Set<Place> changed, Diagnostics diagnostics) {
     boolean asBefore =
-        changed.stream().allMatch(p -> edited.place(p).needs().equals(plan(p).needs()));
+        changed.stream().allMatch(p -> edited.place(p).needs().equals(needs(slots.of(p))));
     List<Stage> order = asBefore ? stages : Ordering.order(edited, slots, diagnostics);
     if (diagnostics.hasFaults()) {
       return null;
     }
-    Program program = new Program(edited, slots, order, new ArrayList<>(plans));
-    changed.forEach(
-        place -> program.plans.set(slots.of(place).number(), program.compile(edited.place(place))));
+    Program program =
+        new Program(edited, slots, order, new ArrayList<>(plans), new ArrayList<>(needs));
+    for (Place place : changed) {
+      int number = slots.of(place).number();
+      program.plans.set(number, program.compile(edited.place(place)));
+      program.needs.set(number, edited.place(place).needs());
+    }
     ProgramSize size = new ProgramSize(diagnostics);
-    size.checkWork(program.plans);
+    size.checkWork(program.plans, edited::rows);
     return diagnostics.hasFaults() ? null : program;
   }
 
@@ -103,8 +116,8 @@ public final class Program {
         .cells()
         .formulas()
         .forEach((row, cell) -> cells.put(row, compileCell(checked, row, cell, plan, shared)));
-    RowKeys keys = checked.kind() instanceof Kind.RowOf rowOf ? book.keys(tableOf(rowOf)) : null;
-    return new PlacePlan(slots.of(checked.place()), checked, plan, cells, keys);
+    Table named = checked.kind() instanceof Kind.RowOf rowOf ? tableOf(rowOf) : null;
+    return new PlacePlan(slots.of(checked.place()), checked, plan, cells, named);
   }
 
   private Table tableOf(Kind.RowOf rowOf) {
@@ -142,13 +155,13 @@ public final class Program {
     return plans.get(slot.number());
   }
 
-  PlacePlan plan(Place place) {
-    return plan(slots.of(place));
+  /** All that the values of a place are worked out from. */
+  Set<Need> needs(Slot slot) {
+    return needs.get(slot.number());
   }
 
-  /** How many values a place has: one for a line, as many as rows for a column. */
-  static int rowCount(Place place) {
-    return place instanceof Column column ? column.table().rowCount() : 1;
+  PlacePlan plan(Place place) {
+    return plan(slots.of(place));
   }
 
   Plan message(Rule rule) {

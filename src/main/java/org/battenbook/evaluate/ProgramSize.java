@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToLongFunction;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.bound.Bound;
@@ -43,19 +44,19 @@ final class ProgramSize {
   }
 
   /** Looks at what a fill takes. */
-  void checkWork(List<PlacePlan> plans) {
-    if (Bound.STEPS.isPassedBy(sum(plans, PlacePlan::steps))) {
-      PlacePlan largest = largest(plans, PlacePlan::steps);
+  void checkWork(List<PlacePlan> plans, BookRows rows) {
+    if (Bound.STEPS.isPassedBy(sum(plans, plan -> plan.steps(rows)))) {
+      PlacePlan largest = largest(plans, plan -> plan.steps(rows));
       Place place = largest.place();
-      String rows =
+      String inRows =
           place instanceof Column column
-              ? String.format(Locale.ROOT, " in its %,d rows", column.table().rowCount())
+              ? String.format(Locale.ROOT, " in its %,d rows", rows.rows(column.table()).count())
               : "";
       diagnostics.refuse(
           "too-much-work",
           place.layer().span(),
           "this job takes more than %s steps to work out, most of them for '%s'%s"
-              .formatted(Bound.STEPS.shown(), place.words(), rows),
+              .formatted(Bound.STEPS.shown(), place.words(), inRows),
           "begin what stands after 'where' with '… = this', so that rows are grouped once; or part"
               + " the job in two");
     }

@@ -51,11 +51,11 @@ final class ReadPlan extends Plan {
 
   private Value line(Frame frame) {
     frame.tellRead(slot, 0, true);
-    return slot.read(frame.reading.line(slot.number()), 0);
+    return slot.read(frame.reading.line(slot.number()), 0, frame.reading);
   }
 
   private Value cell(Frame frame, int row) {
     frame.tellRead(slot, row, isAround());
-    return slot.read(frame.reading.cell(slot.number(), row), row);
+    return slot.read(frame.reading.cell(slot.number(), row), row, frame.reading);
   }
 }

@@ -1,5 +1,6 @@
 package org.battenbook.evaluate;
 
+import org.battenbook.bind.Rows;
 import org.battenbook.book.Table;
 import org.battenbook.column.Lookup;
 import org.battenbook.value.Value;
@@ -7,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The values worked out so far, by the number of their place in the program. */
 interface Reading {
+  Rows rows(Table table);
+
   Value line(int place);
 
   Value cell(int place, int row);
@@ -16,6 +19,9 @@ interface Reading {
 
   /** What counts the work, and the long numbers and texts that are made. */
   Meter meter();
+
+  /** What rows say of a column, made once a fill. */
+  Written written(PlacePlan column);
 
   /** Some rows of a column. */
   ColumnValues.Chunk chunk(int place, int chunk);

@@ -59,7 +59,7 @@ public final class Refill {
     Changes edited = new Changes(program.slots().count());
     for (Place place : changed) {
       int only = row.applyAsInt(place);
-      for (int chunk = 0; chunk < Changes.chunkCount(place); chunk++) {
+      for (int chunk = 0; chunk < before.chunkCount(place); chunk++) {
         if (only < 0 || chunk == only >> ColumnValues.SHIFT) {
           edited.add(program.slots().of(place), chunk);
         }
@@ -82,6 +82,9 @@ public final class Refill {
   private void run(Slot slot) {
     BitSet dirty = dirty(slot);
     evaluator.results().share(slot, before);
+    if (program.plan(slot) == before.program().plan(slot)) {
+      evaluator.results().shareWritten(slot, before);
+    }
     if (dirty.isEmpty()) {
       return;
     }
@@ -165,7 +168,7 @@ public final class Refill {
       Chunk fresh = rows.chunk(c, chunk);
       if (!fresh.equals(old)) {
         changed.add(slot, chunk);
-        int last = ColumnValues.rowsIn(chunk, Program.rowCount(slot.place())) - 1;
+        int last = ColumnValues.rowsIn(chunk, before.valueCount(slot.place())) - 1;
         lastRow |= !fresh.value(last).equals(old.value(last));
       }
     }
@@ -176,10 +179,10 @@ public final class Refill {
   private BitSet dirty(Slot slot) {
     BitSet dirty = new BitSet();
     dirty.or(edited.of(slot));
-    for (Need need : program.plan(slot).needs()) {
+    for (Need need : program.needs(slot)) {
       BitSet read = changed.of(program.slots().of(need.place()));
       if (!read.isEmpty()) {
-        addReaders(need.reach(), read, Changes.chunkCount(slot.place()), dirty);
+        addReaders(need.reach(), read, before.chunkCount(slot.place()), dirty);
       }
     }
     return dirty;

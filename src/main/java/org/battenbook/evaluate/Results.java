@@ -5,8 +5,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.Stream;
+import org.battenbook.bind.BookRows;
+import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
+import org.battenbook.book.Place;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.Rule;
@@ -16,9 +20,10 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** Every value of a book, worked out. Never changes once it is given out. */
-public final class Results implements Reading {
+public final class Results implements Reading, BookRows {
   private final Program program;
   private final @Nullable Object[] values;
+  private final AtomicReferenceArray<@Nullable Written> written;
   private final Meter meter;
   private final Map<OverRowsPlan, Groups> groups = new ConcurrentHashMap<>();
   private final Map<Table, Optional<Value>> missingRows = new ConcurrentHashMap<>();
@@ -36,10 +41,32 @@ public final class Results implements Reading {
     this.program = program;
     this.meter = meter;
     this.values = new @Nullable Object[program.slots().count()];
+    this.written = new AtomicReferenceArray<>(program.slots().count());
   }
 
   public Program program() {
     return program;
+  }
+
+  @Override
+  public Rows rows(Table table) {
+    return program.book().rows(table);
+  }
+
+  /** Every value of a place. */
+  public Stream<Spot> spots(Place place) {
+    return place instanceof Column column
+        ? rows(column.table()).spots(place)
+        : Stream.of(new Spot(place, 0));
+  }
+
+  int chunkCount(Place place) {
+    return ColumnValues.chunkCount(valueCount(place));
+  }
+
+  /** How many values a place has: one for a line, as many as rows for a column. */
+  int valueCount(Place place) {
+    return place instanceof Column column ? rows(column.table()).count() : 1;
   }
 
   /** The value at a spot: known, at fault or waiting. */
@@ -74,6 +101,22 @@ public final class Results implements Reading {
   /** Takes a place's values over from results before an edit. */
   void share(Slot slot, Results before) {
     values[slot.number()] = before.values[slot.number()];
+  }
+
+  /** Takes over what rows say of a column from results before an edit of something else. */
+  void shareWritten(Slot slot, Results before) {
+    written.set(slot.number(), before.written.get(slot.number()));
+  }
+
+  @Override
+  public Written written(PlacePlan column) {
+    int number = column.slot().number();
+    Written known = written.get(number);
+    if (known == null) {
+      known = column.written(this);
+      written.set(number, known);
+    }
+    return known;
   }
 
   @Override
@@ -140,10 +183,10 @@ public final class Results implements Reading {
   private @Nullable Value firstUnknown(Column column) {
     Slot slot = program.slots().of(column);
     ColumnValues values = column(slot.number());
-    for (int row = 0; row < column.table().rowCount(); row++) {
+    for (int row = 0; row < valueCount(column); row++) {
       Value value = values.value(row);
       if (!value.isKnown()) {
-        return slot.read(value, row);
+        return slot.read(value, row, this);
       }
     }
     return null;
@@ -163,7 +206,7 @@ public final class Results implements Reading {
   private Value addedUp(AggregatePlan aggregate) {
     AtomicReferenceArray<@Nullable Aggregation> parts =
         totals.computeIfAbsent(
-            aggregate, a -> new AtomicReferenceArray<>(ColumnValues.chunkCount(a.rowCount)));
+            aggregate, a -> new AtomicReferenceArray<>(chunkCount(a.table.keyColumn())));
     Aggregation total = aggregate.fresh(this);
     for (int chunk = 0; chunk < parts.length(); chunk++) {
       Aggregation part = parts.get(chunk);

@@ -31,7 +31,7 @@ final class RowByRow {
 
   private RowByRow(Program program, Results results, Stage stage) {
     this.results = results;
-    this.rowCount = Program.rowCount(stage.slots().get(0).place());
+    this.rowCount = results.valueCount(stage.slots().get(0).place());
     stage.slots().forEach(slot -> plans.add(program.plan(slot)));
   }
 
@@ -67,7 +67,7 @@ final class RowByRow {
       }
     }
     for (int c = 0; c < plans.size(); c++) {
-      columns.get(c)[chunk] = plans.get(c).pack(open.get(c));
+      columns.get(c)[chunk] = plans.get(c).pack(open.get(c), results);
     }
   }
 }

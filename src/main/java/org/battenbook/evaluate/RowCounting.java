@@ -65,7 +65,7 @@ public final class RowCounting {
     for (Table table : results.program().book().book().tables()) {
       rowsOfTable = 0;
       table.openings().forEach(opening -> count(opening, counted));
-      rowsOfJob += table.openings().isEmpty() ? table.rowCount() : rowsOfTable;
+      rowsOfJob += table.openings().isEmpty() ? results.rows(table).count() : rowsOfTable;
     }
     return new OpenedRows(false, counted, Map.of());
   }
@@ -78,9 +78,9 @@ public final class RowCounting {
   }
 
   private List<OpenedRows.Opened> opened(RowOpening opening) {
-    RowKeys keys = results.program().book().keys(opening.from());
+    RowKeys keys = results.rows(opening.from()).keys();
     List<OpenedRows.Opened> opened = new ArrayList<>();
-    for (int row = 0; row < opening.from().rowCount() && !diagnostics.isRefused(); row++) {
+    for (int row = 0; row < keys.names().size() && !diagnostics.isRefused(); row++) {
       int count = count(opening, row, keys.name(row));
       if (count > 0) {
         opened.add(new OpenedRows.Opened(row, keys.name(row), count));

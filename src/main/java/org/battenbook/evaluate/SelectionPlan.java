@@ -1,6 +1,6 @@
 package org.battenbook.evaluate;
 
-import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Rows;
 import org.battenbook.book.Table;
 import org.battenbook.syntax.Selection;
 import org.battenbook.value.Value;
@@ -8,18 +8,15 @@ import org.jspecify.annotations.Nullable;
 
 /** One row of a table: the one that fits, or the best of those that do. */
 final class SelectionPlan extends OverRowsPlan {
-  private final RowKeys keys;
   private final boolean largest;
 
   SelectionPlan(
       Selection node,
       Table table,
-      RowKeys keys,
       @Nullable Plan where,
       @Nullable Plan by,
       @Nullable Matching matching) {
     super(node, table, by, where, matching);
-    this.keys = keys;
     this.largest = node.preference() != null && node.preference().largest();
   }
 
@@ -31,14 +28,14 @@ final class SelectionPlan extends OverRowsPlan {
   @Override
   Value among(Frame frame, RowList rows) {
     Frame inner = frame.inner();
-    Value chosen = choose(inner, rows);
+    Value chosen = choose(inner, rows, frame.reading.rows(table));
     if (chosen instanceof Value.Row row) {
       tellChosen(inner, row.row());
     }
     return chosen;
   }
 
-  private Value choose(Frame inner, RowList rows) {
+  private Value choose(Frame inner, RowList rows, Rows named) {
     RowList fitting = new RowList();
     for (int i = 0; i < rows.size(); i++) {
       inner.row = rows.row(i);
@@ -54,7 +51,7 @@ final class SelectionPlan extends OverRowsPlan {
       return new Value.Fault(
           "no-row-fits", "no row of '%s' fits: add one, or ask for less".formatted(table));
     }
-    return of == null ? only(fitting) : best(fitting, of, inner);
+    return of == null ? only(fitting, named) : best(fitting, of, inner, named);
   }
 
   /** Works out what a row compares; unless that is not known, the row is only passed. */
@@ -83,18 +80,18 @@ final class SelectionPlan extends OverRowsPlan {
     }
   }
 
-  private Value only(RowList fitting) {
+  private Value only(RowList fitting, Rows named) {
     if (fitting.size() == 1) {
-      return row(fitting.row(0));
+      return row(fitting.row(0), named);
     }
     return new Value.Fault(
         "many-rows-fit",
         "%d rows of '%s' fit, \"%s\" and \"%s\" among them: add 'with smallest …' to say which"
             .formatted(
-                fitting.size(), table, keys.name(fitting.row(0)), keys.name(fitting.row(1))));
+                fitting.size(), table, named.name(fitting.row(0)), named.name(fitting.row(1))));
   }
 
-  private Value best(RowList fitting, Plan by, Frame inner) {
+  private Value best(RowList fitting, Plan by, Frame inner, Rows named) {
     int bestRow = -1;
     Value best = null;
     for (int i = 0; i < fitting.size(); i++) {
@@ -110,10 +107,10 @@ final class SelectionPlan extends OverRowsPlan {
         bestRow = row;
       }
     }
-    return row(bestRow);
+    return row(bestRow, named);
   }
 
-  private Value row(int row) {
-    return new Value.Row(table.key(), row, keys.name(row));
+  private Value row(int row, Rows named) {
+    return new Value.Row(table.key(), row, named.name(row));
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedPlace;
@@ -17,11 +16,7 @@ final class Slots {
   Slots(CheckedBook book) {
     for (CheckedPlace checked : book.places()) {
       Place place = checked.place();
-      Slot slot =
-          new Slot(
-              inOrder.size(),
-              place,
-              place instanceof Column column ? book.keys(column.table()) : null);
+      Slot slot = new Slot(inOrder.size(), place);
       byPlace.put(place, slot);
       inOrder.add(slot);
     }

@@ -33,6 +33,6 @@ final class ThroughPlan extends Plan {
 
   private Value read(Frame frame, int led) {
     frame.tellRead(column, led, isAround());
-    return column.read(frame.reading.cell(column.number(), led), led);
+    return column.read(frame.reading.cell(column.number(), led), led, frame.reading);
   }
 }

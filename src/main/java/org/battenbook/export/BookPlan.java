@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.Table;
@@ -20,15 +21,15 @@ final class BookPlan {
   private final RuleSheetPlan rules;
   private final DerivationPlan derivations;
 
-  BookPlan(CheckedBook book) {
+  BookPlan(CheckedBook book, BookRows rows) {
     SheetNames sheetNames = new SheetNames();
     DefinedNames definedNames = new DefinedNames();
     for (Page page : book.book().pages()) {
       if (!page.lines().isEmpty() || !page.tables().isEmpty()) {
-        add(new SheetPlan(page, sheetNames.name(page.title())), definedNames);
+        add(new SheetPlan(page, sheetNames.name(page.title()), rows), definedNames);
       }
     }
-    rules = new RuleSheetPlan(sheetNames.name("Requirements"), book.book().pages());
+    rules = new RuleSheetPlan(sheetNames.name("Requirements"), book.book().pages(), rows);
     derivations = new DerivationPlan(sheetNames.name("Derivation"), sheets);
   }
 

@@ -44,7 +44,7 @@ final class DerivationPlan {
   private static long size(SheetPlan page) {
     long cells =
         page.tables().values().stream()
-            .mapToLong(table -> (long) table.columns().size() * table.table().rowCount())
+            .mapToLong(table -> (long) table.columns().size() * table.rowCount())
             .sum();
     return cells + page.page().lines().size();
   }
@@ -55,7 +55,7 @@ final class DerivationPlan {
   }
 
   private void addTable(TablePlan table) {
-    int count = table.table().rowCount();
+    int count = table.rowCount();
     for (int row = 0; row < (whole ? count : Math.min(1, count)); row++) {
       int at = row;
       table.columns().keySet().forEach(c -> add(new Spot(c, at), table.cell(c, at)));

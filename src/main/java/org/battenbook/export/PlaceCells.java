@@ -149,7 +149,9 @@ final class PlaceCells {
 
   /** The name of a spot's row; empty for a line. */
   String rowName(Spot spot) {
-    return spot.place() instanceof Column column ? book.keys(column.table()).name(spot.row()) : "";
+    return spot.place() instanceof Column column
+        ? results.rows(column.table()).name(spot.row())
+        : "";
   }
 
   /** A cell that shows the value of a spot by reading the spot's own cell. */

@@ -158,7 +158,7 @@ final class PlaceReads {
             false,
             row -> beside(new Spot(column, row), Standing.inRow(table, row)),
             row -> CellContents.ofHelper(results.value(new Spot(column, row))));
-    if (column.table().rowCount() > 0) {
+    if (table.rowCount() > 0) {
       beside(new Spot(column, 0), Standing.inRow(table, 0));
     }
     return made;
@@ -213,7 +213,7 @@ final class PlaceReads {
   /** Whether a name could be taken for a pattern when it is looked for among the rows' names. */
   private boolean hasWildcards(Table table) {
     return wildcards.computeIfAbsent(
-        table, t -> book.keys(t).names().stream().anyMatch(PlaceReads::hasWildcard));
+        table, t -> results.rows(t).keys().names().stream().anyMatch(PlaceReads::hasWildcard));
   }
 
   private static boolean hasWildcard(String name) {

@@ -2,6 +2,7 @@ package org.battenbook.export;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Page;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
@@ -19,12 +20,12 @@ final class RulePlan {
   private final int headingRow;
   private final List<Ruled> rules = new ArrayList<>();
 
-  /** A rule with the table in whose rows it holds; absent for a page's rule. */
-  record Ruled(Rule rule, Page page, @Nullable Table table) {
-    int rowCount() {
-      return table == null ? 1 : table.rowCount();
-    }
-  }
+  /**
+   * A rule with the table in whose rows it holds; absent for a page's rule.
+   *
+   * @param rowCount in how many rows it holds; 1 for a page's rule
+   */
+  record Ruled(Rule rule, Page page, @Nullable Table table, int rowCount) {}
 
   /**
    * Places the rules of one kind.
@@ -32,13 +33,13 @@ final class RulePlan {
    * @param required whether they are requirements, rather than cautions
    * @param below the first row that is free
    */
-  RulePlan(boolean required, Iterable<Page> pages, int below) {
+  RulePlan(boolean required, Iterable<Page> pages, BookRows rows, int below) {
     this.required = required;
     this.headingRow = below + 2;
     for (Page page : pages) {
-      page.rules().forEach(rule -> add(new Ruled(rule, page, null)));
+      page.rules().forEach(rule -> add(new Ruled(rule, page, null, 1)));
       for (Table table : page.tables()) {
-        table.rules().forEach(rule -> add(new Ruled(rule, page, table)));
+        table.rules().forEach(rule -> add(new Ruled(rule, page, table, rows.rows(table).count())));
       }
     }
   }

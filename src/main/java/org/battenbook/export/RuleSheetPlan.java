@@ -2,6 +2,7 @@ package org.battenbook.export;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Page;
 
 /** Where the requirements and the cautions of a book stand, on a sheet of their own. */
@@ -11,10 +12,10 @@ final class RuleSheetPlan {
   private final String sheet;
   private final List<RulePlan> blocks = new ArrayList<>();
 
-  RuleSheetPlan(String sheet, Iterable<Page> pages) {
+  RuleSheetPlan(String sheet, Iterable<Page> pages, BookRows rows) {
     this.sheet = sheet;
     for (boolean required : new boolean[] {true, false}) {
-      RulePlan block = new RulePlan(required, pages, end());
+      RulePlan block = new RulePlan(required, pages, rows, end());
       if (!block.rules().isEmpty()) {
         blocks.add(block);
       }

@@ -88,7 +88,7 @@ final class SelectionTranslation {
 
   /** The place of the best rank; of a single one programs make no array to look through. */
   private SpreadsheetText best(SpreadsheetText ranks) {
-    if (table.table().rowCount() == 1) {
+    if (table.rowCount() == 1) {
       return choice(total("COUNT", ranks).compared("=", number(0)), call("NA"), ONE);
     }
     Selection.Preference preference = selection.preference();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.battenbook.bind.BookRows;
 import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.Table;
@@ -24,14 +25,14 @@ final class SheetPlan {
   private final Map<Table, TablePlan> tables = new LinkedHashMap<>();
   private final List<LineBlock> lines = new ArrayList<>();
 
-  SheetPlan(Page page, String name) {
+  SheetPlan(Page page, String name, BookRows rows) {
     this.page = page;
     this.name = name;
     int row = page.note().isEmpty() ? 1 : 2;
     row = placeLines(page.linesAbove(), row);
     for (Table table : page.tables()) {
       int heading = row + (hasSubtitles() ? 2 : 1);
-      TablePlan placed = new TablePlan(table, name, heading, visibleColumns());
+      TablePlan placed = new TablePlan(rows.rows(table), name, heading, visibleColumns());
       tables.put(table, placed);
       row = placed.end();
     }

@@ -52,7 +52,7 @@ public final class SpreadsheetExport {
   /** Writes a file as above, and tells how far it is with each row. */
   public static List<Fixed> write(Filled filled, OutputStream out, Progress progress)
       throws IOException {
-    BookPlan plan = new BookPlan(filled.checked());
+    BookPlan plan = new BookPlan(filled.checked(), filled.results());
     for (SheetPlan sheet : plan.sheets()) {
       SheetLimits.check(sheet);
     }

@@ -36,7 +36,7 @@ public final class TableExport {
       csv.text(heading(column));
     }
     csv.endRow();
-    for (int row = 0; row < table.rowCount(); row++) {
+    for (int row = 0; row < filled.rows(table).count(); row++) {
       for (Column column : table.columns()) {
         cell(filled.value(column, row).value(), form(column), csv);
       }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
+import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.battenbook.operation.SpreadsheetText;
@@ -13,6 +14,7 @@ import org.battenbook.operation.SpreadsheetText;
 /** Where a table stands in its sheet: the key's column first, then the ticket's. */
 final class TablePlan {
   private final Table table;
+  private final int rowCount;
   private final String sheet;
   private final int headingRow;
   private final int firstHelper;
@@ -25,8 +27,9 @@ final class TablePlan {
    *
    * @param firstHelper the first of the sheet's columns that no table shows
    */
-  TablePlan(Table table, String sheet, int headingRow, int firstHelper) {
-    this.table = table;
+  TablePlan(Rows rows, String sheet, int headingRow, int firstHelper) {
+    this.table = rows.table();
+    this.rowCount = rows.count();
     this.sheet = sheet;
     this.headingRow = headingRow;
     this.firstHelper = firstHelper;
@@ -37,6 +40,10 @@ final class TablePlan {
 
   Table table() {
     return table;
+  }
+
+  int rowCount() {
+    return rowCount;
   }
 
   String sheet() {
@@ -59,7 +66,7 @@ final class TablePlan {
 
   /** The first row below the table; an empty table keeps one row free. */
   int end() {
-    return sheetRow(Math.max(1, table.rowCount()));
+    return sheetRow(Math.max(1, rowCount));
   }
 
   List<HelperColumn> helpers() {

@@ -25,7 +25,7 @@ final class TableRows implements Sheet.Rows {
       row.accept(subtitle());
     }
     row.accept(headings());
-    for (int i = 0; i < table.table().rowCount(); i++) {
+    for (int i = 0; i < table.rowCount(); i++) {
       row.accept(values(i));
     }
   }

@@ -143,7 +143,7 @@ public final class Keeping {
   }
 
   private void tellLowered(Table table, int row, Column column, Taken one) throws NotKept {
-    String name = filled.checked().keys(table).name(row);
+    String name = filled.rows(table).name(row);
     if (one.left() < 0) {
       throw new NotKept(
           "\"%s\" of '%s' is taken %d times, and its '%s' is %d"
@@ -151,7 +151,7 @@ public final class Keeping {
     }
     changes.add(
         new Change(
-            table.nameSpan(row).source().name(),
+            filled.rows(table).nameSpan(row).source().name(),
             "%s of \"%s\" in '%s': %d instead of %d"
                 .formatted(column.name(), name, table, one.left(), one.onHand())));
   }
@@ -162,7 +162,7 @@ public final class Keeping {
     for (NewRow offcut : offcuts) {
       tell(revision.addRow(rack, offcut.cells()), rack, offcut);
     }
-    if (!offcuts.isEmpty() && rack.rows().isEmpty()) {
+    if (!offcuts.isEmpty() && filled.rows(rack).count() == 0) {
       changes.add(
           new Change(
               filled.file(),
@@ -207,7 +207,7 @@ public final class Keeping {
 
   private void check(Filled now, Table rack, int row, Taken one) throws NotKept {
     Column column = Objects.requireNonNull(counts.get(rack));
-    String name = filled.checked().keys(rack).name(row);
+    String name = filled.rows(rack).name(row);
     FilledValue count =
         FilledRow.of(now, rack.key()).stream()
             .filter(same -> same.name().equals(name))

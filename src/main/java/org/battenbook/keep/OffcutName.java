@@ -23,7 +23,7 @@ public final class OffcutName {
             .filter(one -> one.keep() != null && one.keep().table() == keep.table())
             .count();
     String piece = keepThere > 1 ? plan.name() + " " + offcut.name() : offcut.name();
-    return free(filled.title() + ", " + piece, filled.checked().keys(keep.table()));
+    return free(filled.title() + ", " + piece, filled.rows(keep.table()).keys());
   }
 
   /** The name, numbered where a row has it already. */

@@ -112,7 +112,7 @@ final class PlanKeeping {
       int count = taken - part.fromRack();
       if (count > 0 && isWorthKeeping(part.row())) {
         String wanted = "%s, rest of %s".formatted(filled.title(), part.name());
-        String name = OffcutName.free(wanted, filled.checked().keys(keep.table()));
+        String name = OffcutName.free(wanted, filled.rows(keep.table()).keys());
         NewRow rest = offcut(name, part.row(), count);
         sizes.forEach(size -> put(rest, size, value(part.row(), size)));
         rests.add(rest);
@@ -167,7 +167,7 @@ final class PlanKeeping {
     List<NewRow> records = new ArrayList<>();
     for (TakenStock one : plan.stock()) {
       NewRow record =
-          new NewRow(into, OffcutName.free(one.name(), filled.checked().keys(into.table())));
+          new NewRow(into, OffcutName.free(one.name(), filled.rows(into.table()).keys()));
       putMaterial(record, into, one.row());
       sizes.forEach(size -> put(record, into, size, one.row()));
       record.with("bought", Integer.toString(one.toBuy()));

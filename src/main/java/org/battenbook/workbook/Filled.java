@@ -3,6 +3,7 @@ package org.battenbook.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.bind.SpotFinder;
 import org.battenbook.book.Book;
@@ -57,6 +58,11 @@ public final class Filled {
 
   public Results results() {
     return results;
+  }
+
+  /** The rows of a table. */
+  public Rows rows(Table table) {
+    return results.rows(table);
   }
 
   public String title() {
@@ -136,7 +142,7 @@ public final class Filled {
    * @throws UnknownPlace when the words name no value, or more than one
    */
   public Spot spot(String place) {
-    SpotFinder.Answer answer = new SpotFinder(book(), checked.keys()).find(place);
+    SpotFinder.Answer answer = new SpotFinder(book(), results).find(place);
     if (!answer.isFound()) {
       throw new UnknownPlace(answer.message());
     }
@@ -169,7 +175,7 @@ public final class Filled {
       page.rules().forEach(rule -> add(rule, required, 1, verdicts));
     }
     for (Table table : book().tables()) {
-      table.rules().forEach(rule -> add(rule, required, table.rowCount(), verdicts));
+      table.rules().forEach(rule -> add(rule, required, rows(table).count(), verdicts));
     }
     return verdicts;
   }
@@ -190,13 +196,10 @@ public final class Filled {
   }
 
   private void addFaults(Place place, List<FilledValue> faults) {
-    int rowCount = place instanceof Column column ? column.table().rowCount() : 1;
-    for (int row = 0; row < rowCount; row++) {
-      Spot spot = new Spot(place, row);
-      if (results.value(spot) instanceof Value.Fault) {
-        faults.add(value(spot));
-      }
-    }
+    results
+        .spots(place)
+        .filter(spot -> results.value(spot) instanceof Value.Fault)
+        .forEach(spot -> faults.add(value(spot)));
   }
 
   /** What was worth telling when the workbook was read. */
@@ -252,8 +255,7 @@ public final class Filled {
   }
 
   BookRevision revision(List<WorkbookEdit> edits) {
-    BookRevision revision =
-        new BookRevision(book(), reading.files(), (table, row) -> checked.keys(table).name(row));
+    BookRevision revision = new BookRevision(book(), reading.files(), results);
     for (WorkbookEdit edit : edits) {
       try {
         edit.writeInto(revision);

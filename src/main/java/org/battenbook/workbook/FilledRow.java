@@ -28,14 +28,14 @@ public final class FilledRow {
     Table found = filled.book().table(table);
     return found == null
         ? List.of()
-        : IntStream.range(0, found.rowCount())
+        : IntStream.range(0, filled.rows(found).count())
             .mapToObj(row -> new FilledRow(filled, found, row))
             .toList();
   }
 
   /** What the row is called. */
   public String name() {
-    return filled.checked().keys(table).name(row);
+    return filled.rows(table).name(row);
   }
 
   /** The table it stands in. */
@@ -52,7 +52,8 @@ public final class FilledRow {
   public Optional<FilledRow> in(Table wanted) {
     return table == wanted
         ? Optional.of(this)
-        : table
+        : filled
+            .rows(table)
             .openedFrom(row)
             .flatMap(from -> new FilledRow(filled, from.table(), from.row()).in(wanted));
   }

@@ -31,7 +31,8 @@ final class TextEdit {
     } catch (EditRefused refused) {
       return Edit.refused(
           List.of(
-              Diagnostic.fault(refused.code(), edit.at(), refused.message(), refused.repair())));
+              Diagnostic.fault(
+                  refused.code(), edit.at(filled.results()), refused.message(), refused.repair())));
     }
   }
 
@@ -61,9 +62,9 @@ final class TextEdit {
   private Diagnostic refusal(Diagnostic mention) {
     return Diagnostic.fault(
         "edit-refused",
-        edit.at(),
+        edit.at(filled.results()),
         "%s leaves a fault at %s: %s"
-            .formatted(edit.words(), mention.span().place(), mention.message()),
+            .formatted(edit.words(filled.results()), mention.span().place(), mention.message()),
         mention.repair());
   }
 

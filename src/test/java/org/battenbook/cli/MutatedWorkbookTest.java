@@ -80,7 +80,7 @@ class MutatedWorkbookTest {
   }
 
   private static void ask(Filled filled, Place place) {
-    boolean isEmpty = place instanceof Column column && column.table().rowCount() == 0;
+    boolean isEmpty = place instanceof Column column && filled.rows(column.table()).count() == 0;
     if (!isEmpty) {
       filled.value(new Spot(place, 0)).shown();
     }

@@ -335,7 +335,7 @@ class StickPlanStatementTest {
     return requireNonNull(filled.book().table("rail cuts")).columns().stream()
         .flatMap(
             column ->
-                IntStream.range(0, column.table().rowCount())
+                IntStream.range(0, filled.rows(column.table()).count())
                     .mapToObj(row -> filled.value(column, row).exact()))
         .toList();
   }

@@ -62,11 +62,13 @@ class LanesEqualRowsTest {
     for (CheckedPlace checked : program.book().places()) {
       if (checked.place() instanceof Column column) {
         Slot slot = program.slots().of(column);
-        for (int row = 0; row < column.table().rowCount(); row++) {
+        for (int row = 0; row < results.valueCount(column); row++) {
           Value byRow = program.plan(slot).value(Frame.atRow(results, row));
-          assertThat(results.cell(slot.number(), row)).as(slot.words(row)).isEqualTo(byRow);
+          assertThat(results.cell(slot.number(), row))
+              .as(slot.words(row, results))
+              .isEqualTo(byRow);
         }
-        for (int chunk = 0; chunk < Changes.chunkCount(column); chunk++) {
+        for (int chunk = 0; chunk < results.chunkCount(column); chunk++) {
           lanes += results.chunk(slot.number(), chunk) instanceof LaneChunk ? 1 : 0;
         }
       }

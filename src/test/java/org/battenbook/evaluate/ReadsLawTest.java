@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
@@ -69,6 +70,16 @@ class ReadsLawTest {
     }
 
     @Override
+    public Rows rows(Table table) {
+      return results.rows(table);
+    }
+
+    @Override
+    public Written written(PlacePlan column) {
+      return results.written(column);
+    }
+
+    @Override
     public Meter meter() {
       return results.meter();
     }
@@ -80,7 +91,7 @@ class ReadsLawTest {
 
     @Override
     public ColumnValues.Chunk chunk(int place, int chunk) {
-      int rows = Program.rowCount(Objects.requireNonNull(places.get(place)));
+      int rows = results.valueCount(Objects.requireNonNull(places.get(place)));
       IntStream.range(0, rows).forEach(row -> note(place, row));
       return results.chunk(place, chunk);
     }
@@ -102,7 +113,7 @@ class ReadsLawTest {
       if (missing != null) {
         return missing;
       }
-      return aggregate.among(Frame.atRow(this, 0), RowList.first(aggregate.rowCount));
+      return aggregate.among(Frame.atRow(this, 0), RowList.first(rows(aggregate.table).count()));
     }
   }
 
@@ -258,8 +269,6 @@ class ReadsLawTest {
   private static Stream<Spot> spots(Filled filled) {
     return filled.checked().places().stream()
         .map(CheckedPlace::place)
-        .flatMap(
-            place ->
-                IntStream.range(0, Program.rowCount(place)).mapToObj(row -> new Spot(place, row)));
+        .flatMap(filled.results()::spots);
   }
 }

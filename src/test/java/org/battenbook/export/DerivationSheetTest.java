@@ -95,7 +95,8 @@ class DerivationSheetTest {
   }
 
   private static Cell told(XSSFWorkbook book, Filled filled, Spot spot) {
-    Address at = requireNonNull(new BookPlan(filled.checked()).derivations().of(spot));
+    Address at =
+        requireNonNull(new BookPlan(filled.checked(), filled.results()).derivations().of(spot));
     return Places.cell(book, at);
   }
 
@@ -143,7 +144,7 @@ class DerivationSheetTest {
             .open()
             .fill();
     try (XSSFWorkbook book = Recalculation.exported(filled)) {
-      RuleSheetPlan rules = new BookPlan(filled.checked()).rules();
+      RuleSheetPlan rules = new BookPlan(filled.checked(), filled.results()).rules();
       RulePlan required = rules.blocks().get(0);
       RulePlan cautions = rules.blocks().get(1);
       XSSFSheet sheet = book.getSheet("Requirements");

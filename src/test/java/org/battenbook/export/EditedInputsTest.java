@@ -114,8 +114,8 @@ class EditedInputsTest {
 
   private static String name(Filled filled, Value.Row row, Random random) {
     Table table = requireNonNull(filled.book().table(row.table()));
-    RowKeys keys = filled.checked().keys(table);
-    String name = keys.name(random.nextInt(table.rowCount()));
+    RowKeys keys = filled.rows(table).keys();
+    String name = keys.name(random.nextInt(filled.rows(table).count()));
     return "\"" + name.replace("\"", "\"\"") + "\"";
   }
 

@@ -79,7 +79,7 @@ record Answers(Workbook workbook, Filled filled) {
     List<Spot> spots = new ArrayList<>();
     for (CheckedPlace checked : filled.checked().places()) {
       Place place = checked.place();
-      int rows = place instanceof Column column ? column.table().rowCount() : 1;
+      int rows = place instanceof Column column ? filled.rows(column.table()).count() : 1;
       if (rows > 0 && !filled.checked().isBeside(place)) {
         spots.add(new Spot(place, rows - 1));
       }

@@ -106,13 +106,13 @@ final class Seeds {
   private static Stream<String> spots(Filled filled) {
     return filled.checked().places().stream()
         .map(CheckedPlace::place)
-        .map(place -> new Spot(place, lastRow(place)))
+        .map(place -> new Spot(place, lastRow(filled, place)))
         .filter(spot -> spot.row() >= 0)
         .map(filled.checked()::words);
   }
 
-  private static int lastRow(Place place) {
-    return place instanceof Column column ? column.table().rowCount() - 1 : 0;
+  private static int lastRow(Filled filled, Place place) {
+    return place instanceof Column column ? filled.rows(column.table()).count() - 1 : 0;
   }
 
   /** The job and its files out of each case of the diagnostics, what is told of them left out. */

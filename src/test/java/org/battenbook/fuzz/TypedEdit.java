@@ -27,10 +27,12 @@ import org.jspecify.annotations.Nullable;
  * {@code cell 3 1 15 in}. Numbers beyond what there is begin again from 0.
  */
 final class TypedEdit {
+  private final Filled filled;
   private final int row;
   private final String typed;
 
-  private TypedEdit(int row, String typed) {
+  private TypedEdit(Filled filled, int row, String typed) {
+    this.filled = filled;
     this.row = row;
     this.typed = typed;
   }
@@ -47,7 +49,7 @@ final class TypedEdit {
       return null;
     }
     Place place = places.get(number(words[1]) % places.size());
-    TypedEdit edit = new TypedEdit(number(words[2]), words[3]);
+    TypedEdit edit = new TypedEdit(filled, number(words[2]), words[3]);
     return place instanceof Column column
         ? edit.ofColumn(words[0], column)
         : edit.ofLine(words[0], (Line) place);
@@ -70,7 +72,7 @@ final class TypedEdit {
 
   private @Nullable WorkbookEdit ofColumn(String sort, Column column) {
     Table table = column.table();
-    int rows = table.rowCount();
+    int rows = filled.rows(table).count();
     return switch (sort) {
       case "formula" -> new FormulaEdit(column, typed);
       case "change" -> new ChangeEdit(column, -1, formula(), reason());
@@ -86,7 +88,7 @@ final class TypedEdit {
       case "changecell" -> new ChangeEdit(column, at, formula(), reason());
       case "unchangecell" -> new ChangeRemoval(column, at);
       case "remove" -> new RowRemoval(table, at);
-      case "move" -> new RowMove(table, at, number(typed) % (table.rowCount() + 1));
+      case "move" -> new RowMove(table, at, number(typed) % (filled.rows(table).count() + 1));
       case "copy" ->
           new RowCopy(table, at, Map.of(Objects.requireNonNull(table.keyColumn()), typed));
       default -> new CellEdit(column, at, typed);

@@ -34,7 +34,7 @@ final class BillSums {
   /** The prices of a table's frames, each its unit price times its quantity. */
   private BigDecimal framing(String name) {
     Table frames = table(name);
-    for (int row = 0; row < frames.rowCount(); row++) {
+    for (int row = 0; row < job.rows(frames).count(); row++) {
       BigDecimal quantity = new BigDecimal(shown(frames, "quantity", row));
       assertThat(amount(frames, "unit price", row).multiply(quantity))
           .isEqualByComparingTo(amount(frames, "price", row));
@@ -54,7 +54,7 @@ final class BillSums {
   private BigDecimal sum(String name, String column) {
     Table table = table(name);
     BigDecimal sum = BigDecimal.ZERO;
-    for (int row = 0; row < table.rowCount(); row++) {
+    for (int row = 0; row < job.rows(table).count(); row++) {
       sum = sum.add(amount(table, column, row));
     }
     return sum;

@@ -31,7 +31,7 @@ public record EditLaw(Map<String, String> loaded, Function<Map<String, String>, 
    * @return the workbook after the edit; null where the edit is refused
    */
   public @Nullable Filled check(Filled filled, WorkbookEdit edit, String where) {
-    String as = where + ": " + edit.words() + ", " + edit.at();
+    String as = where + ": " + edit.words(filled.results()) + ", " + edit.at(filled.results());
     Edit result = filled.edit(edit);
     Filled after = result.filled();
     if (after == null) {

@@ -111,8 +111,8 @@ class EditsEqualReadingTest {
     return place.flatMap(
         one ->
             filled
-                .checked()
-                .keys(((Column) one).table())
+                .rows(((Column) one).table())
+                .keys()
                 .row(named)
                 .map(row -> new CellEdit((Column) one, row, candidate.text())));
   }
@@ -133,7 +133,7 @@ class EditsEqualReadingTest {
       Filled filled, RandomWorkbook job, Random random) {
     List<Table> tables = List.copyOf(filled.book().tables());
     Table table = tables.get(random.nextInt(tables.size()));
-    int rows = table.rowCount();
+    int rows = filled.rows(table).count();
     if (rows == 0) {
       return Optional.empty();
     }

@@ -23,7 +23,7 @@ class RandomWorkbookTest {
       Filled filled = filled(RandomWorkbook.of(seed), seed);
       faults += filled.faults().size();
       for (CheckedPlace place : filled.checked().places()) {
-        values += filled.checked().keys().size() + place.layers().size();
+        values += filled.book().tables().size() + place.layers().size();
       }
     }
     assertThat(faults).isLessThan(values / 50);

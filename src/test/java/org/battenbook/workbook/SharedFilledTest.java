@@ -97,15 +97,16 @@ class SharedFilledTest {
     List<Place> places =
         filled.checked().places().stream()
             .map(CheckedPlace::place)
-            .filter(SharedFilledTest::hasRow)
+            .filter(place -> hasRow(filled, place))
             .toList();
     Place place = places.get(random.nextInt(places.size()));
-    int row = place instanceof Column column ? random.nextInt(column.table().rowCount()) : 0;
+    int row =
+        place instanceof Column column ? random.nextInt(filled.rows(column.table()).count()) : 0;
     Spot spot = new Spot(place, row);
     assertThat(filled.why(spot).value()).isEqualTo(filled.results().value(spot));
   }
 
-  private static boolean hasRow(Place place) {
-    return !(place instanceof Column column) || column.table().rowCount() > 0;
+  private static boolean hasRow(Filled filled, Place place) {
+    return !(place instanceof Column column) || filled.rows(column.table()).count() > 0;
   }
 }

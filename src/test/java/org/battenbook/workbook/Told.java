@@ -22,7 +22,7 @@ final class Told {
     Map<String, String> values = new TreeMap<>();
     for (CheckedPlace checked : filled.checked().places()) {
       Place place = checked.place();
-      int rows = place instanceof Column column ? column.table().rowCount() : 1;
+      int rows = place instanceof Column column ? filled.rows(column.table()).count() : 1;
       for (int row = 0; row < rows && !filled.checked().isBeside(place); row++) {
         FilledValue value = filled.value(new Spot(place, row));
         values.put(

@@ -48,12 +48,12 @@ class WhyLawTest {
   /** Asks three rows of each column: the first, the last and one between. */
   private static void check(Filled filled, String as) {
     for (CheckedPlace checked : filled.checked().places()) {
-      spots(checked.place()).forEach(spot -> check(filled, spot, as));
+      spots(filled, checked.place()).forEach(spot -> check(filled, spot, as));
     }
   }
 
-  private static Stream<Spot> spots(Place place) {
-    int rows = place instanceof Column column ? column.table().rowCount() : 1;
+  private static Stream<Spot> spots(Filled filled, Place place) {
+    int rows = place instanceof Column column ? filled.rows(column.table()).count() : 1;
     return IntStream.of(rows - 1, 0, rows / 2)
         .filter(row -> row >= 0 && row < rows)
         .distinct()

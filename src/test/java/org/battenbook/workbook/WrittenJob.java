@@ -37,13 +37,13 @@ final class WrittenJob {
 
   /** What the rows of a table are called. */
   static List<String> names(Filled filled, String table) {
-    return filled.checked().keys(table(filled, table)).names();
+    return filled.rows(table(filled, table)).keys().names();
   }
 
   /** What a column shows, row by row. */
   static List<String> column(Filled filled, String table, String name) {
     Column column = Objects.requireNonNull(table(filled, table).column(name));
-    return IntStream.range(0, column.table().rowCount())
+    return IntStream.range(0, filled.rows(column.table()).count())
         .mapToObj(row -> filled.value(column, row).shown().text())
         .toList();
   }

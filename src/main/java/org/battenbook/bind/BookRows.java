@@ -1,0 +1,9 @@
+package org.battenbook.bind;
+
+import org.battenbook.book.Table;
+
+/** The rows of every table of a book. */
+@FunctionalInterface
+public interface BookRows {
+  Rows rows(Table table);
+}
