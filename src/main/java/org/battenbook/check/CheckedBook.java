@@ -10,16 +10,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.Rows;
 import org.battenbook.bind.Scope;
-import org.battenbook.bind.Spot;
 import org.battenbook.book.Book;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.source.Diagnostics;
-import org.battenbook.source.Span;
 import org.battenbook.syntax.AtWorst;
-import org.battenbook.syntax.Change;
 import org.battenbook.syntax.Formula;
 import org.battenbook.unit.Forms;
 import org.battenbook.unit.Shown;
@@ -77,28 +74,16 @@ public final class CheckedBook {
   }
 
   /**
-   * How errors come into the value of a spot by the formula that decides it.
+   * The errors of what a formula reads.
    *
-   * @param ways each way of an error into it
-   * @param barriers what no error goes through
+   * @param written the place whose own value is written in the formula's row; absent where none is
    */
-  public record Errors(List<Influence> ways, List<Influence.Barrier> barriers) {}
-
-  /** The errors of what a spot's formula reads; without those of its own {@code ±}. */
-  public Errors errors(Spot spot) {
-    CheckedPlace checked = place(spot.place());
-    CheckedFormula own = checked.cells().formulas().get(spot.row());
-    boolean written = checked.cells().value(spot.row()) != null;
-    CheckedFormula formula = own == null && !written ? checked.formula() : own;
-    if (formula == null) {
-      return new Errors(List.of(), List.of());
-    }
+  Decisions.Errors errors(CheckedFormula formula, @Nullable Place written) {
     Map<Place, CheckedPlace> places = settled.places();
     Beside beside = settled.beside();
-    Reaches reaches = new Reaches(places, beside);
-    Propagation followed = new Propagation(places, beside, reaches, written ? spot.place() : null);
+    Propagation followed = new Propagation(places, beside, new Reaches(places, beside), written);
     followed.follow(Part.of(formula, formula.expression()), Weight.ONE);
-    return new Errors(
+    return new Decisions.Errors(
         ErrorFormulas.influences(beside, followed, formula, places),
         ErrorFormulas.barriers(beside, followed, formula));
   }
@@ -138,56 +123,9 @@ public final class CheckedBook {
     return found;
   }
 
-  /** A value of a spot as people read it: as it was written, or in the form of its place. */
-  public Shown show(Spot spot, Value value) {
-    return AsWritten.show(place(spot.place()), spot, value);
-  }
-
   /** How a value that was reckoned from those of a place is shown, whatever is written there. */
   public Shown showReckoned(Place place, Value value) {
     return ShownValue.of(value, place(place).form());
-  }
-
-  /** The statement that decides a spot: its cell in a row, else the formula that holds. */
-  public Span origin(Spot spot) {
-    CheckedPlace checked = place(spot.place());
-    Change change = checked.cells().changes().get(spot.row());
-    boolean ownCell =
-        checked.cells().value(spot.row()) != null
-            || checked.cells().formulas().containsKey(spot.row());
-    if (change != null) {
-      return change.span();
-    }
-    if (spot.place() instanceof Column column && column.comesWithRow()) {
-      return rows(column.table()).origin(spot.row());
-    }
-    return ownCell && spot.place() instanceof Column column
-        ? AsWritten.cell(checked, column, spot.row()).orElse(spot.place().layer().span())
-        : spot.place().layer().span();
-  }
-
-  /** Where the value of a spot stood before a change: in its cell, or in a layer of its place. */
-  public Span replaced(Spot spot, int layer) {
-    CheckedPlace checked = place(spot.place());
-    boolean written = checked.cells().value(spot.row()) != null;
-    Span ofPlace = spot.place().layers().get(layer).span();
-    return written && spot.place() instanceof Column column
-        ? AsWritten.cell(checked, column, spot.row()).orElse(ofPlace)
-        : ofPlace;
-  }
-
-  /** Whether a spot stays empty: its row is opened from another table than its column speaks of. */
-  public boolean staysEmpty(Spot spot) {
-    return spot.place() instanceof Column column
-        && column.comesWithRow()
-        && place(column).cells().value(spot.row()) == null;
-  }
-
-  /** As people say a spot. */
-  public String words(Spot spot) {
-    return spot.place() instanceof Column column
-        ? spot.words(rows(column.table()).keys())
-        : spot.place().words();
   }
 
   /** The message of a rule, a text with holes. */

@@ -42,7 +42,7 @@ final class Messages {
     Value.Fault fault = (Value.Fault) value.value();
     return Diagnostic.fault(
         fault.code(),
-        filled.checked().origin(value.spot()),
+        filled.results().decisions().origin(value.spot()),
         value.words() + ": " + fault.message(),
         "");
   }

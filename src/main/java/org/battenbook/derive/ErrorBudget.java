@@ -9,6 +9,7 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.Decisions;
 import org.battenbook.check.Influence;
 import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.Trace;
@@ -84,7 +85,7 @@ public record ErrorBudget(
         return new ErrorBudget(null, null, List.of(), List.of("it is no known number"));
       }
       own();
-      CheckedBook.Errors errors = book.errors(spot);
+      Decisions.Errors errors = results.decisions().errors(spot);
       errors.ways().forEach(this::way);
       errors.barriers().forEach(this::barrier);
       return open.isEmpty()

@@ -188,7 +188,7 @@ public final class Feeds {
   }
 
   private boolean isPlanned(Spot spot) {
-    return Why.isPlanned(book, spot);
+    return Why.isPlanned(results.decisions(), spot);
   }
 
   private Set<Spot> readers(Spot spot) {

@@ -87,7 +87,9 @@ public final class PictureCautions {
     if (file instanceof Reference reference) {
       Path path = formula.path(reference);
       if (path.through().isEmpty() && path.target() instanceof Target.Here here) {
-        return book.origin(new Spot(here.place(), here.place() instanceof Column ? row : 0));
+        return results
+            .decisions()
+            .origin(new Spot(here.place(), here.place() instanceof Column ? row : 0));
       }
     }
     return file.span();

@@ -13,6 +13,7 @@ import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Decisions;
 import org.battenbook.derive.Derivation.How;
 import org.battenbook.evaluate.ReadLog;
 import org.battenbook.evaluate.Results;
@@ -35,12 +36,14 @@ import org.jspecify.annotations.Nullable;
 public final class Why {
   private final Results results;
   private final CheckedBook book;
+  private final Decisions decided;
   private final Set<Spot> told = new HashSet<>();
   private final Set<Table> toldRows = new HashSet<>();
 
   private Why(Results results) {
     this.results = results;
     this.book = results.program().book();
+    this.decided = results.decisions();
   }
 
   /** The derivation of one value; what is used twice is derived where it is met first. */
@@ -64,10 +67,10 @@ public final class Why {
   }
 
   /** Whether a plan wrote the value of a spot. */
-  static boolean isPlanned(CheckedBook book, Spot spot) {
+  static boolean isPlanned(Decisions decided, Spot spot) {
     return spot.place() instanceof Column column
         && column.table().plan() != null
-        && book.place(column).cells().value(spot.row()) != null;
+        && decided.written(spot) != null;
   }
 
   /** What a value was worked out from; nothing of it where that is told of elsewhere. */
@@ -82,7 +85,7 @@ public final class Why {
   }
 
   private Parts repeated(Spot spot, @Nullable Trace trace) {
-    boolean hasParts = trace == null ? isPlanned(book, spot) : !isEmpty(trace.reads());
+    boolean hasParts = trace == null ? isPlanned(decided, spot) : !isEmpty(trace.reads());
     return new Parts(List.of(), hasParts, 0);
   }
 
@@ -94,7 +97,7 @@ public final class Why {
     if (trace != null) {
       return parts(spot, trace, inheritedLayer(spot));
     }
-    return spot.place() instanceof Column column && isPlanned(book, spot)
+    return spot.place() instanceof Column column && isPlanned(decided, spot)
         ? new Parts(List.of(rows(column.table())), false, 0)
         : NOTHING;
   }
@@ -117,29 +120,29 @@ public final class Why {
   /** The layer that a change read by its own name: in a cell's, that of the column's formula. */
   private int inheritedLayer(Spot spot) {
     int last = spot.place().layers().size() - 1;
-    return book.place(spot.place()).cells().formulas().containsKey(spot.row()) ? last : last - 1;
+    return decided.ownFormula(spot) != null ? last : last - 1;
   }
 
   /** The value that a place had before a change, and what that was worked out from. */
   private Derivation inherited(Spot spot, int layer) {
     CheckedPlace checked = book.place(spot.place());
-    Value written = checked.cells().value(spot.row());
+    Value written = decided.written(spot);
     Trace trace = written == null ? Trace.ofLayer(results, spot, layer) : null;
     Value value = written;
     if (value == null) {
-      value = trace == null ? new Value.Waiting(book.words(spot), false) : trace.value();
+      value = trace == null ? new Value.Waiting(decided.words(spot), false) : trace.value();
     }
     Layer before = spot.place().layers().get(layer);
     Parts parts = trace == null ? NOTHING : parts(spot, trace, layer - 1);
     return new Derivation(
         spot,
-        book.words(spot) + ", inherited",
+        decided.words(spot) + ", inherited",
         value,
         ShownValue.of(value, checked.form()),
         trace == null ? "" : trace.formula().formula().text(),
         trace == null ? "" : WithValues.of(book, results, trace, spot.row()),
         How.INHERITED,
-        book.replaced(spot, layer),
+        decided.replaced(spot, layer),
         before.note(),
         parts.from(),
         false,
@@ -183,13 +186,13 @@ public final class Why {
     Value value = results.value(spot);
     return new Derivation(
         spot,
-        book.words(spot),
+        decided.words(spot),
         value,
-        book.show(spot, value),
+        decided.show(spot, value),
         formula == null ? "" : formula.text(),
         trace == null ? "" : WithValues.of(book, results, trace, spot.row()),
         how(spot, trace),
-        book.origin(spot),
+        decided.origin(spot),
         note(spot),
         parts.from(),
         parts.isRepeated(),
@@ -201,7 +204,7 @@ public final class Why {
 
   private How how(Spot spot, @Nullable Trace trace) {
     CheckedPlace checked = book.place(spot.place());
-    boolean cell = checked.cells().value(spot.row()) != null;
+    boolean cell = decided.written(spot) != null;
     if (trace == null) {
       boolean opened = spot.place() instanceof Column column && column.comesWithRow();
       return opened ? How.OPENED : cell ? How.GIVEN : How.MISSING;
@@ -225,13 +228,13 @@ public final class Why {
 
   private Derivation.@Nullable Changed changed(Spot spot) {
     Place place = spot.place();
-    Change cell = book.place(place).cells().changes().get(spot.row());
+    Change cell = decided.change(spot);
     int last = place.layers().size() - 1;
     if (cell != null) {
       return new Derivation.Changed(
-          inheritedCell(spot), book.replaced(spot, last), cell.because().text());
+          inheritedCell(spot), decided.replaced(spot, last), cell.because().text());
     }
-    return book.place(place).cells().isFilled(spot.row()) ? null : changed(place, last);
+    return decided.cells(place).isFilled(spot.row()) ? null : changed(place, last);
   }
 
   /** The change that a layer is; absent where it is none, or is of a place that this is beside. */
@@ -247,7 +250,7 @@ public final class Why {
   }
 
   private String inheritedCell(Spot spot) {
-    Value written = book.place(spot.place()).cells().value(spot.row());
+    Value written = decided.written(spot);
     Formula formula = spot.place().layer().formula();
     return written != null
         ? ShownValue.of(written, book.place(spot.place()).form()).text()
@@ -256,7 +259,7 @@ public final class Why {
 
   private Derivation.@Nullable FilledByHand override(Spot spot) {
     CheckedPlace checked = book.place(spot.place());
-    if (spot.place().isGiven() || checked.cells().value(spot.row()) == null) {
+    if (spot.place().isGiven() || decided.written(spot) == null) {
       return null;
     }
     Value instead = Trace.withoutCell(results, spot);

@@ -66,7 +66,7 @@ final class WithValues {
     if (node instanceof Reference reference) {
       Spot spot = spot(trace.formula().path(reference));
       if (spot != null) {
-        return book.show(spot, value).text();
+        return results.decisions().show(spot, value).text();
       }
     }
     return ShownValue.of(value, form(value)).text();

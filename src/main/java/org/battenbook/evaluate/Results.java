@@ -15,6 +15,7 @@ import org.battenbook.book.PlanStatement;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
+import org.battenbook.check.Decisions;
 import org.battenbook.column.Lookup;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +25,7 @@ public final class Results implements Reading, BookRows {
   private final Program program;
   private final @Nullable Object[] values;
   private final AtomicReferenceArray<@Nullable Written> written;
+  private final Decisions decisions;
   private final Meter meter;
   private final Map<OverRowsPlan, Groups> groups = new ConcurrentHashMap<>();
   private final Map<Table, Optional<Value>> missingRows = new ConcurrentHashMap<>();
@@ -39,6 +41,7 @@ public final class Results implements Reading, BookRows {
 
   Results(Program program, Meter meter) {
     this.program = program;
+    this.decisions = new Decisions(program.book(), this::rows);
     this.meter = meter;
     this.values = new @Nullable Object[program.slots().count()];
     this.written = new AtomicReferenceArray<>(program.slots().count());
@@ -67,6 +70,11 @@ public final class Results implements Reading, BookRows {
   /** How many values a place has: one for a line, as many as rows for a column. */
   int valueCount(Place place) {
     return place instanceof Column column ? rows(column.table()).count() : 1;
+  }
+
+  /** What decides each of its values. */
+  public Decisions decisions() {
+    return decisions;
   }
 
   /** The value at a spot: known, at fault or waiting. */

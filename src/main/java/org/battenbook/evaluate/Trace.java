@@ -5,7 +5,6 @@ import java.util.Objects;
 import java.util.function.BiPredicate;
 import org.battenbook.bind.Spot;
 import org.battenbook.check.CheckedFormula;
-import org.battenbook.check.CheckedPlace;
 import org.battenbook.operation.Operation;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
@@ -37,19 +36,10 @@ public final class Trace {
   }
 
   private static @Nullable Trace of(Results results, Spot spot, @Nullable ReadLog log) {
-    CheckedFormula formula = formula(results, spot);
+    CheckedFormula formula = results.decisions().formula(spot);
     return formula == null
         ? null
         : run(results, formula, plan(results, spot, formula), spot.row(), log);
-  }
-
-  private static @Nullable CheckedFormula formula(Results results, Spot spot) {
-    CheckedPlace checked = results.program().book().place(spot.place());
-    CheckedFormula own = checked.cells().formulas().get(spot.row());
-    if (own == null && checked.cells().value(spot.row()) != null) {
-      return null;
-    }
-    return own == null ? checked.formula() : own;
   }
 
   /** The formula of a cell has a plan of its own: its own name means what the cell had before. */
@@ -105,7 +95,7 @@ public final class Trace {
    */
   public static boolean every(
       Results results, Spot spot, BiPredicate<Operation, List<Value>> holds) {
-    CheckedFormula formula = formula(results, spot);
+    CheckedFormula formula = results.decisions().formula(spot);
     boolean[] failed = {false};
     if (formula != null) {
       Watch watch =

@@ -10,6 +10,7 @@ import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Decisions;
 import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.Trace;
 import org.battenbook.operation.Operation;
@@ -33,12 +34,14 @@ final class PlaceCells {
   private final PlaceReads reads;
   private final CheckedBook book;
   private final Results results;
+  private final Decisions decided;
   private final Map<Spot, String> fixed = new LinkedHashMap<>();
 
   PlaceCells(PlaceReads reads) {
     this.reads = reads;
     this.book = reads.book();
     this.results = reads.results();
+    this.decided = results.decisions();
   }
 
   /**
@@ -48,14 +51,14 @@ final class PlaceCells {
    */
   SheetCell cell(Spot spot, Address at, Standing standing) {
     CheckedPlace checked = book.place(spot.place());
-    CheckedFormula own = checked.cells().formulas().get(spot.row());
-    boolean written = own == null && checked.cells().value(spot.row()) != null;
+    CheckedFormula own = decided.ownFormula(spot);
+    boolean written = own == null && decided.written(spot) != null;
     CheckedFormula formula = own == null ? checked.formula() : own;
     boolean isCounted = formula != null && formula.countsPixels() && spot.place().isGiven();
     if (written || isCounted || (formula != null && formula.literal().isPresent())) {
       return constant(spot, at, written);
     }
-    if (book.staysEmpty(spot)) {
+    if (decided.staysEmpty(spot)) {
       return cell(spot, at, readable(new CellContent.Words("")), Look.WORKED_OUT, "");
     }
     if (formula == null) {
@@ -79,7 +82,7 @@ final class PlaceCells {
     Value value = results.value(spot);
     CellContent content = CellContents.of(value, checked.form());
     Optional<SpreadsheetText> asWritten =
-        WrittenUnit.of(book.show(spot, value).text(), value, checked.form());
+        WrittenUnit.of(decided.show(spot, value).text(), value, checked.form());
     CellContent shown =
         asWritten.isPresent()
             ? new CellContent.Formula(asWritten.get().toString(), false, content)
@@ -159,7 +162,9 @@ final class PlaceCells {
     CheckedPlace checked = book.place(spot.place());
     Value value = results.value(spot);
     CellContent content =
-        book.staysEmpty(spot) ? new CellContent.Words("") : CellContents.of(value, checked.form());
+        decided.staysEmpty(spot)
+            ? new CellContent.Words("")
+            : CellContents.of(value, checked.form());
     CellContent read = new CellContent.Formula(own.seenFrom(at.sheet()), false, content);
     return new SheetCell(
         at.row(), at.column(), read, Look.WORKED_OUT, format(checked, value, content), "");

@@ -167,8 +167,8 @@ final class PlaceReads {
   /** What stands beside a place: as rows say, else as its formula says. */
   private SpreadsheetText beside(Spot spot, Standing standing) {
     CheckedPlace checked = book.place(spot.place());
-    CheckedFormula own = checked.cells().formulas().get(spot.row());
-    Value written = checked.cells().value(spot.row());
+    CheckedFormula own = results.decisions().ownFormula(spot);
+    Value written = results.decisions().written(spot);
     CheckedFormula formula = own == null ? checked.formula() : own;
     if (own == null && written instanceof Value.YesNo filledIn) {
       return SpreadsheetText.truth(filledIn.yes());

@@ -62,7 +62,9 @@ public final class SpreadsheetExport {
     List<Fixed> fixed = new ArrayList<>();
     places
         .fixed()
-        .forEach((spot, reason) -> fixed.add(new Fixed(filled.checked().words(spot), reason)));
+        .forEach(
+            (spot, reason) ->
+                fixed.add(new Fixed(filled.results().decisions().words(spot), reason)));
     return fixed;
   }
 

@@ -3,6 +3,7 @@ package org.battenbook.export;
 import static org.battenbook.operation.SpreadsheetText.number;
 
 import java.util.List;
+import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Line;
 import org.battenbook.book.Place;
@@ -207,7 +208,10 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     var checked = reads.book().place(inherited.place());
     var own = formula.scope().own();
     boolean ofCell = own != null && own.layer() == checked.layers().size();
-    Value written = ofCell ? checked.cells().value(standing.row()) : null;
+    Value written =
+        ofCell
+            ? reads.results().decisions().written(new Spot(inherited.place(), standing.row()))
+            : null;
     if (written != null) {
       return constant(written);
     }

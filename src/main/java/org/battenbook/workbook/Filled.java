@@ -84,7 +84,7 @@ public final class Filled {
   }
 
   public FilledValue value(Spot spot) {
-    return new FilledValue(checked, spot, results.value(spot));
+    return new FilledValue(results.decisions(), spot, results.value(spot));
   }
 
   /**

@@ -2,9 +2,8 @@ package org.battenbook.workbook;
 
 import java.util.Optional;
 import org.battenbook.bind.Spot;
-import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
-import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Decisions;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.unit.Dimension;
@@ -15,19 +14,19 @@ import org.battenbook.value.Value;
 
 /** One value of a filled workbook, and how it is told. */
 public final class FilledValue {
-  private final CheckedBook book;
+  private final Decisions decided;
   private final Spot spot;
   private final Value value;
 
   /** Whether it stands at its spot; else it is reckoned from what does. */
   private final boolean stands;
 
-  FilledValue(CheckedBook book, Spot spot, Value value) {
-    this(book, spot, value, true);
+  FilledValue(Decisions decided, Spot spot, Value value) {
+    this(decided, spot, value, true);
   }
 
-  private FilledValue(CheckedBook book, Spot spot, Value value, boolean stands) {
-    this.book = book;
+  private FilledValue(Decisions decided, Spot spot, Value value, boolean stands) {
+    this.decided = decided;
     this.spot = spot;
     this.value = value;
     this.stands = stands;
@@ -43,7 +42,7 @@ public final class FilledValue {
 
   /** Whether there is nothing to be known: its row is opened from another table. */
   public boolean staysEmpty() {
-    return book.staysEmpty(spot);
+    return decided.staysEmpty(spot);
   }
 
   /** The name of its line or column. */
@@ -53,12 +52,12 @@ public final class FilledValue {
 
   /** As people say it: {@code top rail of "Tide chart, north"}. */
   public String words() {
-    return book.words(spot);
+    return decided.words(spot);
   }
 
   /** As people read it. */
   public Shown shown() {
-    return stands ? book.show(spot, value) : book.showReckoned(spot.place(), value);
+    return stands ? decided.show(spot, value) : decided.book().showReckoned(spot.place(), value);
   }
 
   /**
@@ -122,7 +121,7 @@ public final class FilledValue {
   }
 
   private FilledValue reckoned(Quantity quantity) {
-    return new FilledValue(book, spot, new Value.Amount(quantity), false);
+    return new FilledValue(decided, spot, new Value.Amount(quantity), false);
   }
 
   /** Whether it is known only to within a bound. */
@@ -137,17 +136,12 @@ public final class FilledValue {
 
   /** Its formula as written; empty for what is written as a value. */
   public String formula() {
-    CheckedPlace checked = book.place(spot.place());
-    CheckedFormula own = checked.cells().formulas().get(spot.row());
-    if (own == null && checked.cells().value(spot.row()) != null) {
-      return "";
-    }
-    CheckedFormula formula = own == null ? checked.formula() : own;
+    CheckedFormula formula = decided.formula(spot);
     return formula == null ? "" : formula.formula().text();
   }
 
   /** Where it is set, {@code frame-shop.batten:31}. */
   public String at() {
-    return book.origin(spot).place();
+    return decided.origin(spot).place();
   }
 }

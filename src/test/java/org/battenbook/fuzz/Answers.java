@@ -40,7 +40,7 @@ record Answers(Workbook workbook, Filled filled) {
 
   private static void checkFaults(Filled filled, FilesInOneText files) {
     for (FilledValue fault : filled.faults()) {
-      Bounds.checkPlace(filled.checked().origin(fault.spot()), files);
+      Bounds.checkPlace(filled.results().decisions().origin(fault.spot()), files);
     }
   }
 

@@ -108,7 +108,7 @@ final class Seeds {
         .map(CheckedPlace::place)
         .map(place -> new Spot(place, lastRow(filled, place)))
         .filter(spot -> spot.row() >= 0)
-        .map(filled.checked()::words);
+        .map(filled.results().decisions()::words);
   }
 
   private static int lastRow(Filled filled, Place place) {

@@ -1,0 +1,121 @@
+package org.battenbook.check;
+
+import java.util.List;
+import org.battenbook.bind.BookRows;
+import org.battenbook.bind.Rows;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.book.Table;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.Change;
+import org.battenbook.unit.Shown;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/** What decides each value of a book, in the rows that its tables came to have. */
+public final class Decisions {
+  private final CheckedBook book;
+  private final BookRows rows;
+
+  /**
+   * The decisions of a book.
+   *
+   * @param rows those of each of its tables
+   */
+  public Decisions(CheckedBook book, BookRows rows) {
+    this.book = book;
+    this.rows = rows;
+  }
+
+  public CheckedBook book() {
+    return book;
+  }
+
+  public Rows rows(Table table) {
+    return rows.rows(table);
+  }
+
+  /** What the rows of its table say of a place; nothing for a line. */
+  public Cells cells(Place place) {
+    return book.place(place).cells();
+  }
+
+  /** The value that stands in a spot's cell; absent where none does. */
+  public @Nullable Value written(Spot spot) {
+    return cells(spot.place()).value(spot.row());
+  }
+
+  /** The formula that stands in a spot's own cell; absent where none does. */
+  public @Nullable CheckedFormula ownFormula(Spot spot) {
+    return cells(spot.place()).formulas().get(spot.row());
+  }
+
+  /** The formula that decides a spot; absent where a written value or nothing does. */
+  public @Nullable CheckedFormula formula(Spot spot) {
+    CheckedFormula own = ownFormula(spot);
+    if (own != null || written(spot) != null) {
+      return own;
+    }
+    return book.place(spot.place()).formula();
+  }
+
+  /** The change of a spot's own cell; absent where there is none. */
+  public @Nullable Change change(Spot spot) {
+    return cells(spot.place()).changes().get(spot.row());
+  }
+
+  /** Whether a spot stays empty: its row is opened from another table than its column speaks of. */
+  public boolean staysEmpty(Spot spot) {
+    return spot.place() instanceof Column column && column.comesWithRow() && written(spot) == null;
+  }
+
+  /** As people say a spot. */
+  public String words(Spot spot) {
+    return spot.place() instanceof Column column
+        ? spot.words(rows(column.table()).keys())
+        : spot.place().words();
+  }
+
+  /** A value of a spot as people read it: as it was written, or in the form of its place. */
+  public Shown show(Spot spot, Value value) {
+    return AsWritten.show(this, spot, value);
+  }
+
+  /** The statement that decides a spot: its cell in a row, else the formula that holds. */
+  public Span origin(Spot spot) {
+    Change change = change(spot);
+    if (change != null) {
+      return change.span();
+    }
+    if (spot.place() instanceof Column column && column.comesWithRow()) {
+      return rows(column.table()).origin(spot.row());
+    }
+    Span ofPlace = spot.place().layer().span();
+    return cells(spot.place()).isFilled(spot.row())
+        ? AsWritten.cell(this, spot).orElse(ofPlace)
+        : ofPlace;
+  }
+
+  /** Where the value of a spot stood before a change: in its cell, or in a layer of its place. */
+  public Span replaced(Spot spot, int layer) {
+    Span ofPlace = spot.place().layers().get(layer).span();
+    return written(spot) == null ? ofPlace : AsWritten.cell(this, spot).orElse(ofPlace);
+  }
+
+  /**
+   * How errors come into the value of a spot by the formula that decides it.
+   *
+   * @param ways each way of an error into it
+   * @param barriers what no error goes through
+   */
+  public record Errors(List<Influence> ways, List<Influence.Barrier> barriers) {}
+
+  /** The errors of what a spot's formula reads; without those of its own {@code ±}. */
+  public Errors errors(Spot spot) {
+    CheckedFormula formula = formula(spot);
+    return formula == null
+        ? new Errors(List.of(), List.of())
+        : book.errors(formula, written(spot) == null ? null : spot.place());
+  }
+}
