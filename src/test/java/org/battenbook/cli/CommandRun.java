@@ -7,7 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.battenbook.planstore.PlanStore;
 
 /** One run of the command, and all that it told. */
@@ -43,9 +45,18 @@ record CommandRun(int status, String out, String err) {
         status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 
-  /** Runs it in a process of its own with so much memory. */
+  /** Runs it in a process of its own with so much memory, and with no plans kept before. */
   static CommandRun withMemory(String memory, String... arguments)
       throws IOException, InterruptedException {
+    Path cache = Files.createTempDirectory("cache");
+    try {
+      return inProcess(command(memory, arguments), cache);
+    } finally {
+      delete(cache);
+    }
+  }
+
+  private static List<String> command(String memory, String... arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("-Xmx" + memory);
@@ -53,10 +64,23 @@ record CommandRun(int status, String out, String err) {
     command.add(System.getProperty("java.class.path"));
     command.add(Battenbook.class.getName());
     command.addAll(List.of(arguments));
+    return command;
+  }
+
+  private static CommandRun inProcess(List<String> command, Path cache)
+      throws IOException, InterruptedException {
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
-    builder.environment().put("XDG_CACHE_HOME", Files.createTempDirectory("cache").toString());
+    builder.environment().put("XDG_CACHE_HOME", cache.toString());
     Process process = builder.start();
     String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     return new CommandRun(process.waitFor(), "", told);
+  }
+
+  private static void delete(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
   }
 }
