@@ -56,7 +56,8 @@ record CommandRun(int status, String out, String err) {
     }
   }
 
-  private static List<String> command(String memory, String... arguments) {
+  /** The command line of a process with so much memory. */
+  static List<String> command(String memory, String... arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("-Xmx" + memory);
