@@ -2,17 +2,13 @@ package org.battenbook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
-import org.battenbook.planstore.PlanStore;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -129,18 +125,11 @@ class KilledRunsTest {
     private static void run(String command, Path folder) {
       String job = folder.resolve("job.batten").toString();
       if (command.equals("cuts")) {
-        quietly("cuts", job, "--keep");
+        CommandRun.of("cuts", job, "--keep");
       } else {
-        quietly("export", job, "--to", folder.resolve("job.json").toString());
+        CommandRun.of("export", job, "--to", folder.resolve("job.json").toString());
       }
     }
-  }
-
-  private static int quietly(String... arguments) {
-    PrintStream nowhere =
-        new PrintStream(new ByteArrayOutputStream(), false, StandardCharsets.UTF_8);
-    Terminal terminal = new Terminal(nowhere, nowhere, StandardCharsets.UTF_8, false, false);
-    return Battenbook.run(new Surroundings(terminal, PlanStore.NONE), arguments);
   }
 
   private static void makeJob(Path folder) throws IOException {
@@ -228,22 +217,22 @@ class KilledRunsTest {
     Path example = root.resolve("whole");
     Path whole = example.resolve("job.json");
     makeJob(example);
-    quietly("export", example.resolve("job.batten").toString(), "--to", whole.toString());
+    CommandRun.of("export", example.resolve("job.batten").toString(), "--to", whole.toString());
     int midway = 0;
     for (int i = 0; i < KILLS; i++) {
       Path folder = killed("export", root.resolve("export" + i));
       midway += hasSideFiles(folder) ? 1 : 0;
       String found = Files.readString(folder.resolve("job.json"));
       assertThat(withoutFolders(found)).isIn("earlier", withoutFolders(Files.readString(whole)));
-      int status =
-          quietly(
+      CommandRun next =
+          CommandRun.of(
               "export",
               folder.resolve("job.batten").toString(),
               "--to",
               folder.resolve("other.csv").toString(),
               "--table",
               "rack");
-      assertThat(status).isZero();
+      assertThat(next.status()).as(next.err()).isZero();
       assertThat(hasSideFiles(folder)).isFalse();
     }
     System.out.printf("%d kills: %d while it was written%n", KILLS, midway);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.lang.ProcessBuilder.Redirect;
 import java.nio.channels.Channels;
@@ -130,7 +131,8 @@ class UnwritableAnswerTest {
 
     private static int status(OutputStream out, OutputStream err, List<String> arguments) {
       Terminal terminal = new Terminal(out, err, UTF_8, false, false);
-      Surroundings surroundings = new Surroundings(terminal, PlanStore.NONE);
+      Surroundings surroundings =
+          new Surroundings(terminal, PlanStore.NONE, InputStream.nullInputStream());
       return Battenbook.run(surroundings, arguments.toArray(String[]::new));
     }
 
