@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.battenbook.keep.SlatShop;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,50 +25,7 @@ class KilledRunsTest {
   private static final String READY = "ready";
   private static final List<String> CHANGED = List.of("job.batten", "cellar.batten", "rack.batten");
 
-  private static final String SHOP =
-      """
-      workbook "Shop"
-      page wood
-        table rack by lath
-          given
-            lath    : text
-            wood    : text = "ash"
-            length  : length
-            on hand : count = 1
-            offcut  : yes or no = false
-        table taken by lath
-          given
-            lath   : text
-            length : length
-            bought : count
-            stored : count = 0
-        table slats by slat
-          given
-            slat  : text
-            long  : length
-            asked : count
-          worked out
-            needed = if (count of taken) > 0 then 0 else asked
-            wood   = "ash"
-        stick plan slat
-          parts of slats
-            length   = long
-            quantity = needed
-            material = wood
-          stock of rack
-            length   = length
-            material = wood
-            on hand  = on hand
-          keep in rack
-            length   = length
-            material = wood
-            on hand  = on hand
-            offcut   = offcut
-          record in taken
-            length    = length
-            bought    = bought
-            from rack = stored
-      """;
+  private static final String SHOP = "workbook \"Shop\"\n" + SlatShop.TABLES;
 
   private static final String RACK =
       """
