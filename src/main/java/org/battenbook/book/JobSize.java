@@ -11,6 +11,7 @@ final class JobSize {
   private final Diagnostics diagnostics;
   private int workbooks;
   private int statements;
+  private long statementText;
   private long characters;
 
   /**
@@ -26,9 +27,12 @@ final class JobSize {
   void add(WorkbookFile file) {
     workbooks++;
     statements += file.statements();
+    statementText += file.statementText();
     characters += file.source().text().length();
     if (Bound.STATEMENTS.isPassedBy(statements)) {
       refuse(Bound.STATEMENTS.shown() + " statements in all", file.source().span(0, 0));
+    } else if (Bound.STATEMENT_TEXT.isPassedBy(statementText)) {
+      refuse(Bound.STATEMENT_TEXT.shown() + " in all its statements", file.source().span(0, 0));
     }
   }
 

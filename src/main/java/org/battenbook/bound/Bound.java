@@ -13,23 +13,25 @@ public enum Bound {
   WORKBOOK_TEXT("all workbooks of a job together", 32_000_000, "characters"),
   FOLLOWS_CHAIN("workbooks that follow one another in a chain", 32, ""),
   STATEMENTS("statements of a job, such as lines and columns; not its rows", 20_000, ""),
+  STATEMENT_TEXT("text of the statements of a job, without its rows", 2_000_000, "characters"),
   LINE("a line, together with those that go on from it", 100_000, "characters"),
   NAME("a name", 200, "characters"),
   NESTING("brackets, choices and functions inside one another", 200, ""),
   TERMS("operators in a row, and dots", 1_000, ""),
   OPERATIONS("operations of a formula, functions written out", 10_000, ""),
+  ALL_OPERATIONS("operations of all formulas of a job, functions written out", 500_000, ""),
   WRITTEN_DIGITS("a number that is written", 100, "digits"),
   BINARY_DIGITS("a number that is worked out", 20_000, "binary digits"),
   ALL_BINARY_DIGITS(
-      "numbers of more than 1 000 binary digits, together", 100_000_000, "binary digits"),
+      "numbers of more than 1 000 binary digits, together", 20_000_000, "binary digits"),
   TEXT("a text that is worked out", 32_767, "characters"),
   ALL_TEXTS(
-      "texts that are worked out, together; each counts as 50 at least", 100_000_000, "characters"),
+      "texts that are worked out, together; each counts as 50 at least", 20_000_000, "characters"),
   TABLE_ROWS("rows of a table", 200_000, ""),
   ALL_ROWS("rows of all tables together", 500_000, ""),
   TABLE_COLUMNS("columns of a table", 1_000, ""),
   CELLS("cells of all tables together; each rule counts as a column", 4_000_000, ""),
-  ROWS_GONE_THROUGH("rows that a total or a choice of rows goes through", 50_000_000, ""),
+  STEPS("operations worked out in a fill, for all rows together", 500_000_000, ""),
   LIST_FILE("a list: a .csv or .xlsx file", 16, "MB"),
   LIST_UNPACKED("what an .xlsx list unpacks to", 128, "MB"),
   LIST_PARTS("parts of an .xlsx list", 1_000, ""),
@@ -43,7 +45,7 @@ public enum Bound {
   STICK_PIECES("pieces of one material in a stick plan", 100_000, ""),
   SHEET_PIECES("pieces of one material in a sheet plan", 10_000, ""),
   PLAN_KINDS("different parts, and different stock, of one material", 2_000, ""),
-  PLANNING_TIME("planning time of a plan, for each material", 5, "min");
+  PLANNING_TIME("planning time of a job, which its materials share", 5, "min");
 
   private final String what;
   private final int most;

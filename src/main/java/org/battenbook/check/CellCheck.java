@@ -9,6 +9,7 @@ import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
 import org.battenbook.book.RowSegment;
 import org.battenbook.book.Table;
+import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 import org.battenbook.parse.CellReader;
 import org.battenbook.source.Diagnostics;
@@ -26,6 +27,9 @@ import org.jspecify.annotations.Nullable;
 final class CellCheck {
   private final Knowledge knowledge;
   private final Diagnostics diagnostics;
+
+  /** How many operations the formulas in cells have so far, functions written out. */
+  private long operations;
 
   CellCheck(Knowledge knowledge, Diagnostics diagnostics) {
     this.knowledge = knowledge;
@@ -74,6 +78,9 @@ final class CellCheck {
   /** All cells of a column, those that changes set included. */
   Cells cells(Column column, Kind kind) {
     boolean spoken = column.table().segments().stream().anyMatch(s -> s.speaksOf(column));
+    if (diagnostics.isRefused()) {
+      return Cells.NONE;
+    }
     if (!spoken && column.cellChanges().isEmpty()) {
       return Cells.NONE;
     }
@@ -97,7 +104,7 @@ final class CellCheck {
     Map<String, Value> same = new HashMap<>();
     Map<String, @Nullable CheckedFormula> sameTolerances = new HashMap<>();
     ListedCells listed = at < 0 ? null : listed(segment, at, column, kind);
-    for (int i = 0; at >= 0 && i < written.rowCount(); i++) {
+    for (int i = 0; at >= 0 && i < written.rowCount() && !diagnostics.isRefused(); i++) {
       if (segment.row(i) == RowSegment.NO_ROW
           || written.isEmpty(i, at)
           || (listed != null && listed.isGivenUp())) {
@@ -155,11 +162,26 @@ final class CellCheck {
     setTolerance(checked, row, cells);
     if (literal.isEmpty()) {
       cells.set(row, checked);
+      count(checked, column);
       return;
     }
     cells.set(row, literal.get());
     if (DeclaredKinds.isCount(column.declaredKind())) {
       checkCount(literal.get(), entry.span());
+    }
+  }
+
+  /** Memory may not hold all of them, so that they are counted one by one. */
+  private void count(CheckedFormula formula, Column column) {
+    operations += formula.writtenOut();
+    if (Bound.ALL_OPERATIONS.isPassedBy(operations)) {
+      diagnostics.refuse(
+          "formulas-too-large",
+          formula.formula().span(),
+          "with functions written out, the formulas in the cells of '%s' have more than %s"
+                  .formatted(column.name(), Bound.ALL_OPERATIONS.shown())
+              + " operations",
+          "write one formula for the column, and only numbers into its cells");
     }
   }
 

@@ -129,7 +129,7 @@ public final class CheckedFormula {
   }
 
   /** How many nodes it has once each function that it calls is written out in place of its call. */
-  long writtenOut() {
+  public long writtenOut() {
     return writtenOut;
   }
 

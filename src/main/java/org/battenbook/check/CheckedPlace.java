@@ -50,6 +50,11 @@ public record CheckedPlace(
     return formulas;
   }
 
+  /** The operations of its formulas, functions written out. */
+  public long operations() {
+    return formulas().stream().mapToLong(CheckedFormula::writtenOut).sum();
+  }
+
   /** The formula that holds; absent where the place is given and not filled in. */
   public @Nullable CheckedFormula formula() {
     return layers.get(layers.size() - 1).formula();

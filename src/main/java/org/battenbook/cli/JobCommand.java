@@ -45,8 +45,8 @@ abstract class JobCommand implements Callable<Integer> {
       names = "--planning-time",
       paramLabel = "TIME",
       description =
-          "Allows plans up to this time for each material, such as \"2 h\"; without it a workbook may"
-              + " ask for 5 min at most.")
+          "Allows the plans of the job this time together, such as \"2 h\"; without it they have"
+              + " 5 min.")
   @Nullable String planningTime;
 
   JobCommand(Surroundings surroundings) {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.battenbook.book.PlanStatement;
+import org.battenbook.evaluate.Results;
 import org.battenbook.value.Value;
 
 /**
@@ -32,6 +34,16 @@ record Material(String name, List<Integer> parts, List<Integer> stock) {
       }
     }
     return List.copyOf(materials.values());
+  }
+
+  /** How many materials parts are cut from. */
+  static int count(PlanStatement plan, Results results) {
+    SourceRows parts = new SourceRows(results, plan.parts());
+    return Math.toIntExact(
+        IntStream.range(0, parts.count())
+            .mapToObj(row -> name(plan, parts, row))
+            .distinct()
+            .count());
   }
 
   /** A row whose material is not known goes with those that name none. */

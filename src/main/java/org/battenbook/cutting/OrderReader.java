@@ -17,9 +17,9 @@ abstract class OrderReader<J, P> {
   final SourceRows parts;
   final SourceRows stock;
 
-  OrderReader(PlanStatement plan, Results results, PlanningTime mostTime) {
+  OrderReader(PlanStatement plan, Results results, PlanningLimit limit) {
     this.plan = plan;
-    this.settings = new PlanSettings(results, plan, mostTime);
+    this.settings = new PlanSettings(results, plan, limit);
     this.parts = new SourceRows(results, plan.parts());
     this.stock = new SourceRows(results, plan.stock());
   }

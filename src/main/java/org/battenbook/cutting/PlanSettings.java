@@ -13,12 +13,12 @@ final class PlanSettings {
 
   private final Results results;
   private final PlanStatement plan;
-  private final PlanningTime mostTime;
+  private final PlanningLimit limit;
 
-  PlanSettings(Results results, PlanStatement plan, PlanningTime mostTime) {
+  PlanSettings(Results results, PlanStatement plan, PlanningLimit limit) {
     this.results = results;
     this.plan = plan;
-    this.mostTime = mostTime;
+    this.limit = limit;
   }
 
   /**
@@ -32,13 +32,12 @@ final class PlanSettings {
     if (time.signum() <= 0) {
       throw new NotPlannable("a planning time is more than nothing: write one such as 10 s");
     }
-    if (time.compareTo(mostTime.hours()) > 0) {
-      throw new NotPlannable(
-          "a workbook may ask for a planning time of at most %s: write a shorter one, or allow it"
-                  .formatted(mostTime)
-              + " with --planning-time \"%s\"".formatted(new PlanningTime(time)));
-    }
-    return time.dividedBy(USUAL_TIME).times(Rational.of(inUsualTime)).floor().longValueExact();
+    return limit
+        .allowed(time)
+        .dividedBy(USUAL_TIME)
+        .times(Rational.of(inUsualTime))
+        .floor()
+        .longValueExact();
   }
 
   /** A setting in the base unit of its dimension. */

@@ -1,6 +1,7 @@
 package org.battenbook.cutting;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,9 +73,10 @@ public final class Planning implements RowPlanner {
   @Override
   public Map<String, List<PlannedRows>> plan(Results results) {
     List<Ordered<?, ?>> all = new ArrayList<>();
-    for (PlanStatement plan : results.program().book().book().plans()) {
-      all.add(ordered(plan, results));
-    }
+    Collection<PlanStatement> plans = results.program().book().book().plans();
+    int materials = plans.stream().mapToInt(plan -> Material.count(plan, results)).sum();
+    PlanningLimit limit = new PlanningLimit(mostTime, materials);
+    plans.forEach(plan -> all.add(ordered(plan, results, limit)));
     Map<String, List<PlannedRows>> planned = new LinkedHashMap<>();
     all.forEach(one -> planned.put(one.plan().name().key(), rows(one)));
     return planned;
@@ -83,14 +85,11 @@ public final class Planning implements RowPlanner {
   /** A plan with what it is to make of each material, and its rows, none as yet. */
   private record Ordered<J, P>(PlanStatement plan, List<Order<J, P>> orders, PlanRows<J, P> rows) {}
 
-  private Ordered<?, ?> ordered(PlanStatement plan, Results results) {
+  private Ordered<?, ?> ordered(PlanStatement plan, Results results, PlanningLimit limit) {
     return plan.cutting() == Cutting.STICKS
         ? new Ordered<>(
-            plan,
-            new StickOrders(plan, results, mostTime, mergesStops).orders(),
-            new StickRows(plan))
-        : new Ordered<>(
-            plan, new SheetOrders(plan, results, mostTime).orders(), new SheetRows(plan));
+            plan, new StickOrders(plan, results, limit, mergesStops).orders(), new StickRows(plan))
+        : new Ordered<>(plan, new SheetOrders(plan, results, limit).orders(), new SheetRows(plan));
   }
 
   private <J, P> List<PlannedRows> rows(Ordered<J, P> ordered) {

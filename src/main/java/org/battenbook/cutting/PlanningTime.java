@@ -7,7 +7,7 @@ import org.battenbook.number.Rational;
 import org.battenbook.unit.Units;
 
 /**
- * The most time that a workbook may ask for, for each material of a plan.
+ * The most time that the plans of a job may take together, and that a workbook may ask for.
  *
  * @param hours more than nothing
  */

@@ -17,8 +17,8 @@ import org.battenbook.planstore.Request;
 
 /** Reads what a sheet plan is to make of each material. */
 final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
-  SheetOrders(PlanStatement plan, Results results, PlanningTime mostTime) {
-    super(plan, results, mostTime);
+  SheetOrders(PlanStatement plan, Results results, PlanningLimit limit) {
+    super(plan, results, limit);
   }
 
   @Override

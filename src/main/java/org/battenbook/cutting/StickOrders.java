@@ -13,8 +13,8 @@ import org.battenbook.planstore.Request;
 final class StickOrders extends OrderReader<StickJob, StickPlan> {
   private final boolean mergesStops;
 
-  StickOrders(PlanStatement plan, Results results, PlanningTime mostTime, boolean mergesStops) {
-    super(plan, results, mostTime);
+  StickOrders(PlanStatement plan, Results results, PlanningLimit limit, boolean mergesStops) {
+    super(plan, results, limit);
     this.mergesStops = mergesStops;
   }
 

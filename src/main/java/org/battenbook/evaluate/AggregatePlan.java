@@ -2,8 +2,6 @@ package org.battenbook.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import java.util.stream.Stream;
 import org.battenbook.book.Table;
 import org.battenbook.column.BitLane;
 import org.battenbook.column.Lane;
@@ -15,54 +13,31 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One value out of the rows of a table. {@code where} is decided first; what is taken of a row that
+ * A total over the rows of a table. {@code where} is decided first; what is taken of a row that
  * does not count is not worked out.
  */
-final class AggregatePlan extends Plan {
-  final AggregateFunction function;
-  final Table table;
-  final Kind kind;
-  final int rowCount;
-  final @Nullable Plan of;
-  final @Nullable Plan where;
-
-  /** What the {@code where} compares, if it compares the rows' own value with one of the outer. */
-  final @Nullable Matching matching;
+final class AggregatePlan extends OverRowsPlan {
+  private final AggregateFunction function;
+  private final Kind kind;
 
   /** Whether the row around it enters, through {@code this} or an argument. */
   final boolean dependsOnRow;
 
-  private final Effort effort;
   private final @Nullable LanePlan ofLanes;
   private final @Nullable LanePlan whereLanes;
   private final List<Read> reads;
-
-  /**
-   * {@code where inner = outer}, or that and more: rows are grouped by the inner side once, not all
-   * gone through anew.
-   *
-   * @param decides whether nothing else reads the row around, so that each group has one result
-   */
-  record Matching(Plan inner, Plan outer, boolean decides) {}
 
   AggregatePlan(
       Aggregate node,
       Table table,
       Kind kind,
-      Effort effort,
       @Nullable Plan of,
       @Nullable Plan where,
       @Nullable Matching matching,
       boolean dependsOnRow) {
-    super(node);
+    super(node, table, of, where, matching);
     this.function = node.function();
-    this.table = table;
     this.kind = kind;
-    this.effort = effort;
-    this.rowCount = Math.toIntExact(effort.each());
-    this.of = of;
-    this.where = where;
-    this.matching = matching;
     this.dependsOnRow = dependsOnRow;
     this.ofLanes = of == null ? null : LaneCompiler.compile(of);
     this.whereLanes = where == null ? null : LaneCompiler.compile(where);
@@ -70,36 +45,29 @@ final class AggregatePlan extends Plan {
   }
 
   @Override
-  List<Plan> parts() {
-    return Stream.of(of, where).filter(Objects::nonNull).toList();
+  Steps steps() {
+    if (!dependsOnRow) {
+      return allRows().allOnce().plus(Steps.ONE);
+    }
+    return isGroupedWhole() ? allRows().allOnce().plus(super.steps()) : super.steps();
   }
 
   @Override
   Value evaluate(Frame frame) {
-    if (!dependsOnRow && frame.watch == null) {
-      return frame.reading.total(this);
-    }
-    if (frame.watch != null) {
-      frame.watch.overRows(table);
-    }
-    Value missing = frame.reading.missingRows(table);
-    if (missing != null) {
-      return missing;
-    }
-    if (matching != null) {
-      boolean watched = frame.watch != null;
-      Groups groups = watched ? frame.reading.watchedGroups(this) : frame.reading.groups(this);
-      if (watched ? groups.areOfWords() && !groups.isBroken() : groups.areExact()) {
-        Value key = matching.outer().run(frame.inner());
-        return key.isKnown() ? groups.result(key, frame) : key;
-      }
-    }
-    if (effort.isTooMuch()) {
-      return effort.fault();
-    }
-    Aggregation aggregation = fresh(frame.reading);
-    goThrough(frame, 0, rowCount, aggregation);
-    return aggregation.result();
+    boolean isTotal = !dependsOnRow && frame.watch == null;
+    return isTotal ? frame.reading.total(this) : goThrough(frame);
+  }
+
+  @Override
+  Value ofGroup(Frame frame, Groups.Group group) {
+    return isGroupedWhole() && frame.watch == null
+        ? group.total(rows -> among(frame, rows))
+        : super.ofGroup(frame, group);
+  }
+
+  /** Whether each group has one result, whatever the row around. */
+  private boolean isGroupedWhole() {
+    return matching != null && matching.decides();
   }
 
   Aggregation fresh(Reading reading) {
@@ -115,7 +83,11 @@ final class AggregatePlan extends Plan {
     Aggregation aggregation = fresh(reading);
     int first = chunk << ColumnValues.SHIFT;
     int rows = ColumnValues.rowsIn(chunk, rowCount);
-    goThrough(Frame.atRow(reading, 0), first, first + rows, aggregation);
+    Frame inner = Frame.atRow(reading, 0).inner();
+    for (int row = first; row < first + rows && !aggregation.isBroken(); row++) {
+      inner.row = row;
+      add(inner, aggregation);
+    }
     return aggregation;
   }
 
@@ -159,14 +131,6 @@ final class AggregatePlan extends Plan {
     plan.parts().forEach(part -> collect(part, sameRows, reads));
   }
 
-  private void goThrough(Frame frame, int from, int to, Aggregation aggregation) {
-    Frame inner = frame.inner();
-    for (int row = from; row < to && !aggregation.isBroken(); row++) {
-      inner.row = row;
-      add(inner, aggregation);
-    }
-  }
-
   /** Takes a row if it counts. */
   private void add(Frame inner, Aggregation aggregation) {
     Watch watch = inner.watch;
@@ -191,16 +155,12 @@ final class AggregatePlan extends Plan {
     aggregation.add(counts.isKnown() ? taken(inner) : counts);
   }
 
-  /** What some rows come to, seen from a row around them. */
-  Value over(List<Integer> rows, Frame frame) {
-    Effort ofRows = effort.over(rows.size());
-    if (ofRows.isTooMuch()) {
-      return ofRows.fault();
-    }
+  @Override
+  Value among(Frame frame, RowList rows) {
     Aggregation aggregation = fresh(frame.reading);
     Frame inner = frame.inner();
     for (int i = 0; i < rows.size() && !aggregation.isBroken(); i++) {
-      inner.row = rows.get(i);
+      inner.row = rows.row(i);
       add(inner, aggregation);
     }
     return aggregation.result();

@@ -1,37 +1,25 @@
 package org.battenbook.evaluate;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.battenbook.syntax.Name;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** What an aggregate comes to for every value that its rows are grouped by. */
+/** The rows of a table grouped by what a {@code where} compares. */
 final class Groups {
-  private final AggregatePlan aggregate;
-  private final boolean decides;
-  private final Map<Object, Aggregation> byKey = new HashMap<>();
-
-  /** The rows of each group, where more than its key decides. */
-  private final Map<Object, List<Integer>> rowsByKey = new HashMap<>();
-
+  private final Matching matching;
+  private final Map<Object, Group> byKey = new HashMap<>();
   private @Nullable Value broken;
   private boolean exact = true;
   private boolean ofWords = true;
 
   /** Goes through the rows once. */
-  Groups(AggregatePlan aggregate, AggregatePlan.Matching matching, Reading reading) {
-    this(aggregate, matching, reading, matching.decides());
-  }
-
-  private Groups(
-      AggregatePlan aggregate, AggregatePlan.Matching matching, Reading reading, boolean decides) {
-    this.aggregate = aggregate;
-    this.decides = decides;
+  Groups(Matching matching, int rowCount, Reading reading) {
+    this.matching = matching;
     Frame inner = Frame.atRow(reading, 0).inner();
-    for (int row = 0; row < aggregate.rowCount && broken == null && exact; row++) {
+    for (int row = 0; row < rowCount && broken == null && exact; row++) {
       inner.row = row;
       Value key = matching.inner().run(inner);
       if (!key.isKnown()) {
@@ -39,21 +27,21 @@ final class Groups {
       } else {
         exact = isExact(key);
         ofWords &= !(key instanceof Value.Amount);
-        add(key(key), inner);
+        byKey.computeIfAbsent(key(key), k -> new Group()).rows.add(row);
       }
     }
   }
 
-  /** The rows of each group, to be gone through one by one for whoever watches. */
-  static Groups ofRows(AggregatePlan aggregate, AggregatePlan.Matching matching, Reading reading) {
-    return new Groups(aggregate, matching, reading, false);
-  }
+  /** The rows of one key, and their total once it was worked out. */
+  static final class Group {
+    final RowList rows = new RowList();
+    private @Nullable Value total;
 
-  private void add(Object key, Frame inner) {
-    if (decides) {
-      byKey.computeIfAbsent(key, k -> aggregate.fresh(inner.reading)).add(aggregate.taken(inner));
-    } else {
-      rowsByKey.computeIfAbsent(key, k -> new ArrayList<>()).add(inner.row);
+    /** Works the total out when it is first asked for. */
+    Value total(Function<RowList, Value> workedOut) {
+      Value known = total == null ? workedOut.apply(rows) : total;
+      total = known;
+      return known;
     }
   }
 
@@ -62,26 +50,18 @@ final class Groups {
     return exact;
   }
 
-  /** Whether the key of a row is not known. */
-  boolean isBroken() {
-    return broken != null;
-  }
-
-  /** What the rows of a key come to, seen from a row around them. */
-  Value result(Value key, Frame frame) {
-    if (broken != null) {
-      return broken;
-    }
-    if (!decides) {
-      return aggregate.over(rowsByKey.getOrDefault(key(key), List.of()), frame);
-    }
-    Aggregation found = byKey.get(key(key));
-    return found == null ? aggregate.fresh(frame.reading).result() : found.result();
-  }
-
-  /** Whether comparing two keys is comparing words: nothing about it can be near. */
+  /** Whether comparing any two keys is comparing words: nothing about it can be near. */
   boolean areOfWords() {
-    return exact && ofWords;
+    return exact && ofWords && broken == null;
+  }
+
+  /** What the group of a row around comes to; a key that is not known is the result. */
+  Value result(Frame around, Function<Group, Value> result) {
+    Value key = matching.outer().run(around.inner());
+    if (!key.isKnown()) {
+      return key;
+    }
+    return broken == null ? result.apply(byKey.getOrDefault(key(key), new Group())) : broken;
   }
 
   private static boolean isExact(Value key) {

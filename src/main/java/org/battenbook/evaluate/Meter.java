@@ -7,9 +7,9 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Counts what a fill makes of long numbers and of texts: small formulas can make more of them than
- * memory holds. Past a bound, the next is a fault. One thread fills; what is worked out again later
- * is not counted.
+ * Counts what a fill makes of long numbers and of texts, since small formulas can make more of them
+ * than memory holds; and the steps that are not known before it. Past a bound, the next is a fault.
+ * One thread fills; what is worked out again later is not counted.
  */
 final class Meter {
   /** From so many binary digits on, a number counts. */
@@ -33,6 +33,14 @@ final class Meter {
           "the texts that this job works out have more than %s together: work out fewer"
               .formatted(Bound.ALL_TEXTS.shown()));
 
+  private static final Value.Fault TOO_MUCH_WORK =
+      new Value.Fault(
+          "too-much-work",
+          "this job takes more than %s steps to work out, too many of them here: let fewer rows"
+                  .formatted(Bound.STEPS.shown())
+              + " have the same value behind '= this', or part the job in two");
+
+  private long steps;
   private long binaryDigits;
   private long characters;
   private boolean hasEnded;
@@ -41,6 +49,7 @@ final class Meter {
   /** A meter that goes on from what another has counted. */
   Meter goOn() {
     Meter next = new Meter();
+    next.steps = steps;
     next.binaryDigits = binaryDigits;
     next.characters = characters;
     next.isPassed = isPassed;
@@ -55,6 +64,12 @@ final class Meter {
   /** Whether something was too much, so that values hang on what was counted before them. */
   boolean isPassed() {
     return isPassed;
+  }
+
+  /** Takes so many steps; a fault where they are too many. */
+  Value.@Nullable Fault step(long more) {
+    steps += hasEnded ? 0 : more;
+    return passes(Bound.STEPS, steps) ? TOO_MUCH_WORK : null;
   }
 
   /** The value itself, or a fault where it is too much. */

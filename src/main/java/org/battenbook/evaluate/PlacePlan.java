@@ -3,6 +3,7 @@ package org.battenbook.evaluate;
 import java.util.Map;
 import java.util.Set;
 import org.battenbook.bind.RowKeys;
+import org.battenbook.book.Place;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Need;
 import org.battenbook.column.Lane;
@@ -21,6 +22,8 @@ final class PlacePlan {
   private final LaneChunk.Reader reader;
   private final Written written;
   private final Set<Need> needs;
+  private final long operations;
+  private final long steps;
 
   /**
    * A plan.
@@ -44,11 +47,32 @@ final class PlacePlan {
     this.rowCount = Program.rowCount(slot.place());
     this.reader = LaneChunk.Reader.of(checked.kind(), keys);
     this.written = new Written(checked.cells(), rowCount, reader);
+    this.operations = checked.operations();
+    this.steps = countSteps();
   }
 
   /** All that the place's values are worked out from. */
   Set<Need> needs() {
     return needs;
+  }
+
+  Place place() {
+    return slot.place();
+  }
+
+  /** The operations of its formulas, functions written out. */
+  long operations() {
+    return operations;
+  }
+
+  /** The steps that it takes in a fill. */
+  long steps() {
+    return steps;
+  }
+
+  private long countSteps() {
+    long own = formula == null ? 0 : formula.steps().of(rowCount);
+    return own + cellFormulas.values().stream().mapToLong(plan -> plan.steps().of(1)).sum();
   }
 
   @Nullable Plan formula() {

@@ -33,6 +33,11 @@ abstract class Plan {
     return false;
   }
 
+  /** What it takes in a fill, together with the plans it runs. */
+  Steps steps() {
+    return parts().stream().map(Plan::steps).reduce(Steps.ONE, Steps::plus);
+  }
+
   /** The plans it runs. */
   abstract List<Plan> parts();
 }

@@ -2,7 +2,6 @@ package org.battenbook.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
@@ -41,20 +40,12 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   /** For the formula of a single cell: the plan of the value that a change of it inherits. */
   private final @Nullable Plan inheritedInCell;
 
-  /** For how many rows the node at hand runs in a fill. */
-  private long rowsAround;
-
   private PlanCompiler(
-      CheckedBook book,
-      Slots slots,
-      CheckedFormula formula,
-      @Nullable Plan inheritedInCell,
-      long rowsAround) {
+      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inheritedInCell) {
     this.book = book;
     this.slots = slots;
     this.formula = formula;
     this.inheritedInCell = inheritedInCell;
-    this.rowsAround = rowsAround;
   }
 
   static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula) {
@@ -62,13 +53,7 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   }
 
   static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula, Expression part) {
-    return new PlanCompiler(book, slots, formula, null, rowCount(formula)).plan(part);
-  }
-
-  /** How many rows have the formula: those of its table, or one. */
-  private static long rowCount(CheckedFormula formula) {
-    Table table = formula.scope().table();
-    return table == null ? 1 : table.rowCount();
+    return new PlanCompiler(book, slots, formula, null).plan(part);
   }
 
   /**
@@ -78,7 +63,7 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
    */
   static Plan compileCell(
       CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inherited) {
-    return new PlanCompiler(book, slots, formula, inherited, 1).plan(formula.expression());
+    return new PlanCompiler(book, slots, formula, inherited).plan(formula.expression());
   }
 
   private Plan plan(Expression node) {
@@ -221,8 +206,7 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   }
 
   private Plan body(CheckedFunction function) {
-    return new PlanCompiler(book, slots, function.body(), null, rowsAround)
-        .plan(function.body().expression());
+    return new PlanCompiler(book, slots, function.body(), null).plan(function.body().expression());
   }
 
   @Override
@@ -242,8 +226,7 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
     Plan right = plan(comparison.children().get(1));
     CheckedFormula margin = book.margin(atWorst);
     if (margin != null) {
-      Plan worked =
-          new PlanCompiler(book, slots, margin, null, rowsAround).plan(margin.expression());
+      Plan worked = new PlanCompiler(book, slots, margin, null).plan(margin.expression());
       Plan off = new FunctionPlan(comparison, List.of(), worked);
       left =
           new ApplyPlan(atWorst, Operations.find(atWorst.move()).orElseThrow(), List.of(left, off));
@@ -254,29 +237,14 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   @Override
   public Plan aggregate(Aggregate aggregate) {
     Table table = formula.table(aggregate);
-    boolean dependsOnRow = dependsOnRow(aggregate);
-    Effort effort = new Effort(dependsOnRow ? rowsAround : 1, table.rowCount());
-    return within(
-        effort,
-        () ->
-            new AggregatePlan(
-                aggregate,
-                table,
-                formula.kind(aggregate),
-                effort,
-                planOrNone(aggregate.of()),
-                planOrNone(aggregate.where()),
-                matching(aggregate),
-                dependsOnRow));
-  }
-
-  /** Compiles what runs for each of the rows that an effort goes through. */
-  private Plan within(Effort effort, Supplier<Plan> plan) {
-    long around = rowsAround;
-    rowsAround = effort.total();
-    Plan compiled = plan.get();
-    rowsAround = around;
-    return compiled;
+    return new AggregatePlan(
+        aggregate,
+        table,
+        formula.kind(aggregate),
+        planOrNone(aggregate.of()),
+        planOrNone(aggregate.where()),
+        matching(aggregate.where(), aggregate.of()),
+        dependsOnRow(aggregate));
   }
 
   /**
@@ -284,23 +252,22 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
    * {@code this}, the other of the inner row. An {@code and} stops early, so that rows of other
    * groups decide nothing.
    */
-  private AggregatePlan.@Nullable Matching matching(Aggregate aggregate) {
-    Expression first = aggregate.where();
+  private @Nullable Matching matching(@Nullable Expression where, @Nullable Expression of) {
+    Expression first = where;
     while (first instanceof Apply apply && apply.operation().equals("and")) {
       first = apply.children().get(0);
     }
     if (!(first instanceof Apply equality) || !equality.operation().equals("=")) {
       return null;
     }
-    boolean decides =
-        first == aggregate.where() && (aggregate.of() == null || !readsAround(aggregate.of()));
+    boolean decides = first == where && (of == null || !readsAround(of));
     Expression left = equality.children().get(0);
     Expression right = equality.children().get(1);
     if (readsOnlyOuter(right) && !readsAround(left)) {
-      return new AggregatePlan.Matching(plan(left), plan(right), decides);
+      return new Matching(plan(left), plan(right), decides);
     }
     if (readsOnlyOuter(left) && !readsAround(right)) {
-      return new AggregatePlan.Matching(plan(right), plan(left), decides);
+      return new Matching(plan(right), plan(left), decides);
     }
     return null;
   }
@@ -328,16 +295,13 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   public Plan selection(Selection selection) {
     Table table = formula.table(selection);
     Selection.Preference preference = selection.preference();
-    Effort effort = new Effort(rowsAround, table.rowCount());
-    return within(
-        effort,
-        () ->
-            new SelectionPlan(
-                selection,
-                table,
-                book.keys(table),
-                effort,
-                planOrNone(selection.where()),
-                preference == null ? null : plan(preference.by())));
+    Expression by = preference == null ? null : preference.by();
+    return new SelectionPlan(
+        selection,
+        table,
+        book.keys(table),
+        planOrNone(selection.where()),
+        planOrNone(by),
+        matching(selection.where(), by));
   }
 }

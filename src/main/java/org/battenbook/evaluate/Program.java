@@ -56,25 +56,28 @@ public final class Program {
   /**
    * Compiles a book that has passed its check.
    *
-   * @param diagnostics takes the circles among formulas
+   * @param diagnostics takes the circles among formulas, and what is too much work
    * @return the program; not to be run when there were faults
    */
   public static @Nullable Program compile(CheckedBook book, Diagnostics diagnostics) {
     Slots slots = new Slots(book);
     List<Stage> stages = Ordering.order(book, slots, diagnostics);
+    ProgramSize size = new ProgramSize(diagnostics);
+    size.checkFormulas(book.places());
     if (diagnostics.hasFaults()) {
       return null;
     }
     Program program = new Program(book, slots, stages, new ArrayList<>(slots.count()));
     book.places().forEach(checked -> program.plans.add(program.compile(checked)));
-    return program;
+    size.checkWork(program.plans);
+    return diagnostics.hasFaults() ? null : program;
   }
 
   /**
    * This program for a book of the same places after an edit.
    *
    * @param changed the places that it changed
-   * @param diagnostics takes a circle that the edit closes
+   * @param diagnostics takes a circle that the edit closes, and what is too much work
    */
   public @Nullable Program edited(CheckedBook edited, Set<Place> changed, Diagnostics diagnostics) {
     boolean asBefore =
@@ -86,7 +89,9 @@ public final class Program {
     Program program = new Program(edited, slots, order, new ArrayList<>(plans));
     changed.forEach(
         place -> program.plans.set(slots.of(place).number(), program.compile(edited.place(place))));
-    return program;
+    ProgramSize size = new ProgramSize(diagnostics);
+    size.checkWork(program.plans);
+    return diagnostics.hasFaults() ? null : program;
   }
 
   private PlacePlan compile(CheckedPlace checked) {

@@ -11,13 +11,10 @@ interface Reading {
 
   Value cell(int place, int row);
 
-  /** The values of an aggregate grouped by what its {@code where} compares, made once a fill. */
-  Groups groups(AggregatePlan aggregate);
+  /** The rows that a plan groups, made once a fill. */
+  Groups groups(OverRowsPlan plan);
 
-  /** The rows of each such group, for who watches every step. */
-  Groups watchedGroups(AggregatePlan aggregate);
-
-  /** What counts the long numbers and texts that are made. */
+  /** What counts the work, and the long numbers and texts that are made. */
   Meter meter();
 
   /** Some rows of a column. */

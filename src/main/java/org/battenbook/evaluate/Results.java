@@ -2,7 +2,6 @@ package org.battenbook.evaluate;
 
 import java.util.BitSet;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
@@ -21,11 +20,7 @@ public final class Results implements Reading {
   private final Program program;
   private final @Nullable Object[] values;
   private final Meter meter;
-  private final Map<AggregatePlan, Groups> groups = new ConcurrentHashMap<>();
-
-  /** The same for who watches each step: the rows of each group, not what they come to. */
-  private final Map<AggregatePlan, Groups> watchedGroups = new ConcurrentHashMap<>();
-
+  private final Map<OverRowsPlan, Groups> groups = new ConcurrentHashMap<>();
   private final Map<Table, Optional<Value>> missingRows = new ConcurrentHashMap<>();
 
   private final Map<Integer, Optional<Lookup>> lookups = new ConcurrentHashMap<>();
@@ -58,7 +53,7 @@ public final class Results implements Reading {
     return program.message(rule).run(Frame.atRow(this, row));
   }
 
-  /** Whether long numbers or texts were too much, so that values hang on those before them. */
+  /** Whether something was too much, so that values hang on what was worked out before them. */
   public boolean areCutShort() {
     return meter.isPassed();
   }
@@ -96,22 +91,13 @@ public final class Results implements Reading {
   }
 
   @Override
-  public Groups groups(AggregatePlan aggregate) {
-    Groups known = groups.get(aggregate);
+  public Groups groups(OverRowsPlan plan) {
+    Groups known = groups.get(plan);
     if (known == null) {
-      if (aggregate.matching == null) {
-        throw new IllegalArgumentException("an aggregate that matches nothing has no groups");
-      }
-      known = new Groups(aggregate, aggregate.matching, this);
-      groups.put(aggregate, known);
+      known = plan.grouped(this);
+      groups.put(plan, known);
     }
     return known;
-  }
-
-  @Override
-  public Groups watchedGroups(AggregatePlan aggregate) {
-    return watchedGroups.computeIfAbsent(
-        aggregate, a -> Groups.ofRows(a, Objects.requireNonNull(a.matching), this));
   }
 
   @Override

@@ -1,9 +1,5 @@
 package org.battenbook.evaluate;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Objects;
-import java.util.stream.Stream;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.book.Table;
 import org.battenbook.syntax.Selection;
@@ -11,72 +7,54 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** One row of a table: the one that fits, or the best of those that do. */
-final class SelectionPlan extends Plan {
-  private final Table table;
+final class SelectionPlan extends OverRowsPlan {
   private final RowKeys keys;
-  private final Effort effort;
-  final @Nullable Plan where;
-  final @Nullable Plan by;
   private final boolean largest;
 
   SelectionPlan(
       Selection node,
       Table table,
       RowKeys keys,
-      Effort effort,
       @Nullable Plan where,
-      @Nullable Plan by) {
-    super(node);
-    this.table = table;
+      @Nullable Plan by,
+      @Nullable Matching matching) {
+    super(node, table, by, where, matching);
     this.keys = keys;
-    this.effort = effort;
-    this.where = where;
-    this.by = by;
     this.largest = node.preference() != null && node.preference().largest();
   }
 
   @Override
-  List<Plan> parts() {
-    return Stream.of(where, by).filter(Objects::nonNull).toList();
+  Value evaluate(Frame frame) {
+    return goThrough(frame);
   }
 
   @Override
-  Value evaluate(Frame frame) {
-    if (effort.isTooMuch()) {
-      return effort.fault();
-    }
-    if (frame.watch != null) {
-      frame.watch.overRows(table);
-    }
-    Value missing = frame.reading.missingRows(table);
-    if (missing != null) {
-      return missing;
-    }
+  Value among(Frame frame, RowList rows) {
     Frame inner = frame.inner();
-    Value chosen = choose(inner);
+    Value chosen = choose(inner, rows);
     if (chosen instanceof Value.Row row) {
       tellChosen(inner, row.row());
     }
     return chosen;
   }
 
-  private Value choose(Frame inner) {
-    List<Integer> fitting = new ArrayList<>();
-    for (int row = 0; row < table.rowCount(); row++) {
-      inner.row = row;
+  private Value choose(Frame inner, RowList rows) {
+    RowList fitting = new RowList();
+    for (int i = 0; i < rows.size(); i++) {
+      inner.row = rows.row(i);
       Value fits = where == null ? new Value.YesNo(true) : passing(where, inner);
       if (!fits.isKnown()) {
         return fits;
       }
       if (((Value.YesNo) fits).yes()) {
-        fitting.add(row);
+        fitting.add(rows.row(i));
       }
     }
-    if (fitting.isEmpty()) {
+    if (fitting.size() == 0) {
       return new Value.Fault(
           "no-row-fits", "no row of '%s' fits: add one, or ask for less".formatted(table));
     }
-    return by == null ? only(fitting) : best(fitting, by, inner);
+    return of == null ? only(fitting) : best(fitting, of, inner);
   }
 
   /** Works out what a row compares; unless that is not known, the row is only passed. */
@@ -105,21 +83,22 @@ final class SelectionPlan extends Plan {
     }
   }
 
-  private Value only(List<Integer> fitting) {
+  private Value only(RowList fitting) {
     if (fitting.size() == 1) {
-      return row(fitting.get(0));
+      return row(fitting.row(0));
     }
     return new Value.Fault(
         "many-rows-fit",
         "%d rows of '%s' fit, \"%s\" and \"%s\" among them: add 'with smallest …' to say which"
             .formatted(
-                fitting.size(), table, keys.name(fitting.get(0)), keys.name(fitting.get(1))));
+                fitting.size(), table, keys.name(fitting.row(0)), keys.name(fitting.row(1))));
   }
 
-  private Value best(List<Integer> fitting, Plan by, Frame inner) {
+  private Value best(RowList fitting, Plan by, Frame inner) {
     int bestRow = -1;
     Value best = null;
-    for (int row : fitting) {
+    for (int i = 0; i < fitting.size(); i++) {
+      int row = fitting.row(i);
       inner.row = row;
       Value value = passing(by, inner);
       if (!value.isKnown()) {

@@ -82,6 +82,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   private LineFaults faults;
 
   private int statements;
+  private int statementText;
 
   WorkbookBuilder(SourceText source, Diagnostics diagnostics) {
     this.source = source;
@@ -100,6 +101,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   void statement(Span where, LineFaults faults) {
     closeRows();
     statements++;
+    statementText += where.length();
     this.faults = faults;
     this.line = TokenReader.statement(where, faults);
     StatementContext tree = faults.any() ? null : GrammarRun.statement(line, faults);
@@ -115,6 +117,11 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
     return statements;
   }
 
+  /** How many characters they have. */
+  int statementText() {
+    return statementText;
+  }
+
   /** The file as read so far, all that is open closed. */
   WorkbookFile file() {
     closePage();
@@ -128,7 +135,8 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
         changes,
         functions,
         pages,
-        statements);
+        statements,
+        statementText);
   }
 
   private void closeRows() {

@@ -59,15 +59,21 @@ public final class WorkbookParser {
   }
 
   private void statement(Span where, LineFaults faults) {
-    if (builder.statements() < Bound.STATEMENTS.most()) {
-      builder.statement(where, faults);
+    if (Bound.STATEMENTS.isPassedBy(builder.statements() + 1L)) {
+      tooMany(where, "statements", Bound.STATEMENTS.shown());
+    } else if (Bound.STATEMENT_TEXT.isPassedBy(builder.statementText() + (long) where.length())) {
+      tooMany(where, "in its statements", Bound.STATEMENT_TEXT.shown());
     } else {
-      diagnostics.refuse(
-          "too-many-statements",
-          where,
-          "this workbook has more than %s statements".formatted(Bound.STATEMENTS.shown()),
-          "write what is alike as rows of a table");
+      builder.statement(where, faults);
     }
+  }
+
+  private void tooMany(Span where, String what, String most) {
+    diagnostics.refuse(
+        "too-many-statements",
+        where,
+        "this workbook has more than %s %s".formatted(most, what),
+        "write what is alike as rows of a table");
   }
 
   private boolean readRow(int line, LineFaults faults) {

@@ -14,6 +14,11 @@ public record Span(SourceText source, int start, int end) {
     return source.text().substring(start, end);
   }
 
+  /** How many characters it has. */
+  public int length() {
+    return end - start;
+  }
+
   /** The line it starts on, counted from 1. */
   public int line() {
     return source.line(start);

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param pageOrder the pages that are shown before all others, or empty
  * @param statements how many statements it has, heads of pages and tables included, rows not
+ * @param statementText how many characters those have
  */
 public record WorkbookFile(
     SourceText source,
@@ -20,7 +21,8 @@ public record WorkbookFile(
     List<Change> changes,
     List<FunctionDefinition> functions,
     List<PageSection> pages,
-    int statements) {
+    int statements,
+    int statementText) {
 
   public WorkbookFile {
     follows = List.copyOf(follows);

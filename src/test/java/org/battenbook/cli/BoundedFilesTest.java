@@ -108,6 +108,59 @@ class BoundedFilesTest {
   }
 
   @Test
+  void statements_with_too_much_text() throws IOException {
+    String sum = "1" + " + 1".repeat(400);
+    assertThat(told("page p\n" + repeated(1_300, i -> "  " + name(i) + " = " + sum + "\n")))
+        .contains("this workbook has more than 2,000,000 characters in its statements");
+  }
+
+  @Test
+  void functions_that_are_long_once_they_are_written_out() throws IOException {
+    String text =
+        "to find f(x) = x"
+            + " + x".repeat(999)
+            + "\npage p\n"
+            + repeated(300, i -> name(i) + " = f(1)\n");
+    assertThat(told(text))
+        .contains("the formulas of this job have more than 500,000 operations, 2,001 of")
+        .contains("work out what is used more than once on a line of its own");
+  }
+
+  @Test
+  void formulas_in_very_many_cells() throws IOException {
+    String text =
+        "page p\n  table t by name\n    given\n      name : text\n      n : number\n"
+            + "  rows of t\n    name | n\n"
+            + repeated(60_000, i -> "    \"r%d\" | %d + 1 + 1 + 1 + 1%n".formatted(i, i));
+    assertThat(told(text))
+        .contains("the formulas in the cells of 'n' have more than 500,000 operations")
+        .contains("write one formula for the column");
+  }
+
+  @Test
+  void a_total_over_all_rows_for_each_row() throws IOException {
+    assertThat(told(counting("n < this.n")))
+        .contains("job.batten:9:7", "this job takes more than 500,000,000 steps to work out")
+        .contains("most of them for 'h of t' in its 30,000 rows")
+        .contains("begin what stands after 'where' with '… = this'")
+        .doesNotContain("and ");
+  }
+
+  @Test
+  void a_group_of_all_rows_for_each_row() throws IOException {
+    assertThat(told(counting("same = this.same and n < this.n")))
+        .contains("this job takes more than 500,000,000 steps to work out, too many of them here");
+  }
+
+  private static String counting(String where) {
+    return "page p\n  table t by name\n    given\n      name : text\n      n : number\n"
+        + "      same : number = 1\n    worked out\n      h = count of t where %s%n"
+            .formatted(where)
+        + "  rows of t\n    name | n\n"
+        + repeated(30_000, i -> "    \"r%d\" | %d%n".formatted(i, i + 1));
+  }
+
+  @Test
   void one_opened_row_too_many() throws IOException {
     String opening =
         """
@@ -142,6 +195,6 @@ class BoundedFilesTest {
             + "  rows of t\n    name | n\n"
             + repeated(2_000, i -> "    \"r%d\" | %d%n".formatted(i, i + 1));
     assertThat(told(text))
-        .contains("the long numbers of this job have more than 100,000,000 binary digits together");
+        .contains("the long numbers of this job have more than 20,000,000 binary digits together");
   }
 }

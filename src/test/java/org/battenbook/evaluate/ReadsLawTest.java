@@ -74,13 +74,8 @@ class ReadsLawTest {
     }
 
     @Override
-    public Groups groups(AggregatePlan aggregate) {
-      return watchedGroups(aggregate);
-    }
-
-    @Override
-    public Groups watchedGroups(AggregatePlan aggregate) {
-      return Groups.ofRows(aggregate, Objects.requireNonNull(aggregate.matching), this);
+    public Groups groups(OverRowsPlan plan) {
+      return plan.grouped(this);
     }
 
     @Override
@@ -107,8 +102,7 @@ class ReadsLawTest {
       if (missing != null) {
         return missing;
       }
-      List<Integer> rows = IntStream.range(0, aggregate.rowCount).boxed().toList();
-      return aggregate.over(rows, Frame.atRow(this, 0));
+      return aggregate.among(Frame.atRow(this, 0), RowList.first(aggregate.rowCount));
     }
   }
 

@@ -10,6 +10,8 @@ import org.battenbook.derive.Feeds;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.value.Value;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The rules of workbooks: rows, follows, changes, aggregates, rows above, circles. */
 class WorkbookTest {
@@ -213,8 +215,8 @@ class WorkbookTest {
     return word.toString();
   }
 
-  @Test
-  void rows_gone_through_for_too_many_rows_are_a_fault_and_grouped_ones_are_not() {
+  /** Twenty thousand rows, a formula for which goes over them all. */
+  private static String manyRows(String formula) {
     StringBuilder job =
         new StringBuilder(
             """
@@ -225,22 +227,37 @@ class WorkbookTest {
                   k : text
                   w : length
                 worked out
-                  narrower = count of t where w < this.w
-                  alike = count of t where w = this.w
-                  picked = row of t where w > this.w with smallest w
+                  of all = %s
               rows of t
                 k | w
-            """);
-    for (int i = 0; i < 7100; i++) {
-      job.append("    \"r").append(i).append("\" | ").append(1 + i % 10).append(" in\n");
+            """
+                .formatted(formula));
+    for (int i = 0; i < 20_000; i++) {
+      job.append("    \"r").append(i).append("\" | ").append(1 + i % 10_000).append(" in\n");
     }
-    Filled filled = TextLoader.of(job.toString()).open().fill();
-    assertThat(filled.find("alike of r0").exact()).isEqualTo("710");
-    for (String place : List.of("narrower of r0", "picked of r0")) {
-      assertThat(filled.find(place).value())
-          .isInstanceOfSatisfying(
-              Value.Fault.class, fault -> assertThat(fault.code()).isEqualTo("too-many-rows"));
-    }
+    return job.toString();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "count of t where w = this.w | 2",
+        "sum of w over t where w = this.w and w < this.w + 1 in | 2 in",
+        "row of t where k = this.k | r0",
+        "row of t where w + 0 in = this.w and w < 1 ft with smallest w | r0"
+      })
+  void rows_of_one_value_are_grouped_once(String formula, String shown) {
+    Filled filled = TextLoader.of(manyRows(formula)).open().fill();
+    assertThat(filled.find("of all of r0").shown().text()).isEqualTo(shown);
+  }
+
+  @Test
+  void an_edit_to_what_is_too_much_work_is_refused() {
+    Filled filled = TextLoader.of(manyRows("count of t where w = this.w")).open().fill();
+    Edit edit =
+        filled.withFormula(filled.spot("of all of r0").place(), "count of t where w < this.w");
+    assertThat(edit.diagnostics()).extracting(Diagnostic::code).containsExactly("too-much-work");
   }
 
   @Test
