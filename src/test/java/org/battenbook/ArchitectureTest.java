@@ -84,7 +84,6 @@ class ArchitectureTest {
               List.of(
                   "org.apache.poi..", "org.apache.commons.compress..", "org.apache.commons.io.."),
           "logging", List.of("org.apache.logging.log4j.."),
-          "picture", List.of("com.drew.."),
           "plan", List.of("org.ojalgo.."),
           "answer", List.of("com.fasterxml.."),
           "cli", List.of("picocli.."));

@@ -17,7 +17,7 @@ final class FeedsCommand extends JobCommand {
   @Parameters(
       index = "1",
       paramLabel = "PLACE",
-      description = "As you say it: \"saw kerf\", \"width of Tide chart, north\".")
+      description = "A line, or a column of a row: \"saw kerf\", \"width of Tide chart, north\".")
   String place = "";
 
   @Option(names = "--json", description = "Answers in JSON.")

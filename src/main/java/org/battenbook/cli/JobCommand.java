@@ -1,6 +1,7 @@
 package org.battenbook.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -28,6 +29,7 @@ abstract class JobCommand implements Callable<Integer> {
   final Terminal terminal;
   final ProgressLine line;
   private final PlanStore plans;
+  private final InputStream keys;
   private @Nullable Claim claim;
   private @Nullable FolderLoader loader;
 
@@ -51,6 +53,7 @@ abstract class JobCommand implements Callable<Integer> {
     this.terminal = surroundings.terminal();
     this.line = new ProgressLine(terminal);
     this.plans = surroundings.plans();
+    this.keys = surroundings.keys();
   }
 
   @Override
@@ -128,7 +131,7 @@ abstract class JobCommand implements Callable<Integer> {
   }
 
   private PlanWatch watch(String plan, String material) {
-    return new PlanProgress(terminal, line, System.in, System::nanoTime, plan + ": " + material);
+    return new PlanProgress(terminal, line, keys, System::nanoTime, plan + ": " + material);
   }
 
   /** Whether near-equal stops of the saw are merged, where a plan says within what. */

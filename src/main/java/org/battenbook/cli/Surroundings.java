@@ -1,5 +1,6 @@
 package org.battenbook.cli;
 
+import java.io.InputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -8,10 +9,13 @@ import java.util.Optional;
 import org.battenbook.planstore.PlanStore;
 
 /**
- * What a command finds around it: the terminal, and where plans are kept. The process's own are
- * asked for here alone, so that a test that sets them meets neither.
+ * What a command finds around it. That of the process is asked for here alone, so that a test can
+ * set each of these.
+ *
+ * @param plans where plans are kept
+ * @param keys what the person types, line by line
  */
-record Surroundings(Terminal terminal, PlanStore plans) {
+record Surroundings(Terminal terminal, PlanStore plans, InputStream keys) {
   private static final String PLANS = "plans";
 
   static Surroundings ofProcess() {
@@ -22,7 +26,7 @@ record Surroundings(Terminal terminal, PlanStore plans) {
                 System.getProperty("user.home", ""))
             .<PlanStore>map(folder -> new CachedPlans(folder.resolve(PLANS)))
             .orElse(PlanStore.NONE);
-    return new Surroundings(Terminal.ofProcess(), plans);
+    return new Surroundings(Terminal.ofProcess(), plans, System.in);
   }
 
   /**

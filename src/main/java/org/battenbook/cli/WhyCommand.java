@@ -21,7 +21,8 @@ final class WhyCommand extends JobCommand {
   @Parameters(
       index = "1",
       paramLabel = "PLACE",
-      description = "As you say it: \"saw kerf\", \"top rail of Tide chart, north\".")
+      description =
+          "A line, or a column of a row: \"saw kerf\", \"top rail of Tide chart, north\".")
   String place = "";
 
   @Option(names = "--json", description = "Answers in JSON.")

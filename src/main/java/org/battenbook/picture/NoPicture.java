@@ -1,6 +1,6 @@
 package org.battenbook.picture;
 
-/** That bytes do not begin as an image file of a known kind does, for people. */
+/** Thrown when bytes are not the beginning of an image file, or do not say how large it is. */
 public final class NoPicture extends Exception {
   NoPicture(String message) {
     super(message);

@@ -1,49 +1,13 @@
 package org.battenbook.picture;
 
-import com.drew.imaging.ImageMetadataReader;
-import com.drew.imaging.ImageProcessingException;
-import com.drew.metadata.Directory;
-import com.drew.metadata.Metadata;
-import com.drew.metadata.bmp.BmpHeaderDirectory;
-import com.drew.metadata.exif.ExifIFD0Directory;
-import com.drew.metadata.gif.GifHeaderDirectory;
-import com.drew.metadata.jpeg.JpegDirectory;
-import com.drew.metadata.png.PngDirectory;
-import com.drew.metadata.webp.WebpDirectory;
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.util.List;
+import java.nio.ByteBuffer;
 
 /**
- * How many pixels an image has across and down, as it is seen: one that a camera turned by a mark
- * in its file counts as turned.
+ * How many pixels an image has across and down, as a person sees it: where a camera has marked it
+ * as turned by a quarter, across and down are exchanged.
  */
 public record PictureSize(int across, int down) {
-  /** Which tags of which part of a file tell its size; the first that is there counts. */
-  private record Tags(Class<? extends Directory> part, int across, int down) {}
-
-  private static final List<Tags> KNOWN =
-      List.of(
-          new Tags(
-              JpegDirectory.class, JpegDirectory.TAG_IMAGE_WIDTH, JpegDirectory.TAG_IMAGE_HEIGHT),
-          new Tags(PngDirectory.class, PngDirectory.TAG_IMAGE_WIDTH, PngDirectory.TAG_IMAGE_HEIGHT),
-          new Tags(
-              GifHeaderDirectory.class,
-              GifHeaderDirectory.TAG_IMAGE_WIDTH,
-              GifHeaderDirectory.TAG_IMAGE_HEIGHT),
-          new Tags(
-              BmpHeaderDirectory.class,
-              BmpHeaderDirectory.TAG_IMAGE_WIDTH,
-              BmpHeaderDirectory.TAG_IMAGE_HEIGHT),
-          new Tags(
-              WebpDirectory.class, WebpDirectory.TAG_IMAGE_WIDTH, WebpDirectory.TAG_IMAGE_HEIGHT),
-          new Tags(
-              ExifIFD0Directory.class,
-              ExifIFD0Directory.TAG_IMAGE_WIDTH,
-              ExifIFD0Directory.TAG_IMAGE_HEIGHT));
-
-  /** From here on the marks of orientation say that across and down are exchanged. */
-  private static final int FIRST_TURNED = 5;
+  private static final String NONE = "tells no size at its beginning";
 
   /**
    * Reads the size of an image: PNG, JPEG, GIF, BMP, TIFF or WebP.
@@ -52,35 +16,26 @@ public record PictureSize(int across, int down) {
    * @throws NoPicture where they tell none
    */
   public static PictureSize read(byte[] head) throws NoPicture {
-    Metadata metadata = metadata(PngHead.of(head));
-    for (Tags tags : KNOWN) {
-      for (Directory part : metadata.getDirectoriesOfType(tags.part())) {
-        Integer across = part.getInteger(tags.across());
-        Integer down = part.getInteger(tags.down());
-        // The lowest whole number has no opposite, and no image is that high.
-        if (across != null && down != null && across > 0 && Math.abs(down) > 0) {
-          return seen(across, Math.abs(down), metadata);
-        }
-      }
-    }
-    throw new NoPicture("is not read as an image, or tells no size at its beginning");
-  }
-
-  private static PictureSize seen(int across, int down, Metadata metadata) {
-    for (ExifIFD0Directory exif : metadata.getDirectoriesOfType(ExifIFD0Directory.class)) {
-      Integer orientation = exif.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
-      if (orientation != null && orientation >= FIRST_TURNED) {
-        return new PictureSize(down, across);
-      }
-    }
-    return new PictureSize(across, down);
-  }
-
-  private static Metadata metadata(byte[] head) throws NoPicture {
     try {
-      return ImageMetadataReader.readMetadata(new ByteArrayInputStream(head), head.length);
-    } catch (ImageProcessingException | IOException | RuntimeException none) {
-      throw new NoPicture("is not read as an image: PNG, JPEG, GIF, BMP, TIFF and WebP are");
+      return Format.of(head).size(ByteBuffer.wrap(head));
+    } catch (IndexOutOfBoundsException pastTheEnd) {
+      throw new NoPicture(NONE);
     }
+  }
+
+  /**
+   * A size as a file states it.
+   *
+   * @throws NoPicture where it has no extent, or too much to be counted
+   */
+  static PictureSize of(long across, long down) throws NoPicture {
+    if (Math.min(across, down) <= 0 || Math.max(across, down) > Integer.MAX_VALUE) {
+      throw new NoPicture(NONE);
+    }
+    return new PictureSize((int) across, (int) down);
+  }
+
+  PictureSize turned(boolean byQuarter) {
+    return byQuarter ? new PictureSize(/* across= */ down, /* down= */ across) : this;
   }
 }

@@ -1,4 +1,6 @@
-/** Image files: how many pixels they have, out of their first bytes; alone imports the library. */
+/**
+ * Image files: how many pixels they have, out of their first bytes. Nothing else in them is read.
+ */
 @NullMarked
 package org.battenbook.picture;
 

@@ -1,18 +1,20 @@
 package org.battenbook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.battenbook.workbook.Repeated.name;
+import static org.battenbook.workbook.Repeated.repeated;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.function.IntFunction;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.battenbook.bound.Bound;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A file that is just beyond a bound is refused with its place, before the work is done. */
+/**
+ * A file that is just beyond a bound is refused with its place, before the work is done. Costly
+ * files within the bounds are those of {@code CostlyFilesTest}.
+ */
 class BoundedFilesTest {
   @TempDir Path folder;
 
@@ -22,18 +24,6 @@ class BoundedFilesTest {
     CommandRun run = CommandRun.of("fill", job.toString());
     assertThat(run.status()).isEqualTo(3);
     return run.err();
-  }
-
-  private static String repeated(int times, IntFunction<String> part) {
-    return IntStream.range(0, times).mapToObj(part).collect(Collectors.joining());
-  }
-
-  /** A name of letters alone for a number. */
-  private static String name(int number) {
-    return Integer.toString(number, 5)
-        .chars()
-        .mapToObj(digit -> String.valueOf((char) ('a' + digit - '0')))
-        .collect(Collectors.joining("", "n", "n"));
   }
 
   private static String table(int columns, int rows) {

@@ -3,7 +3,6 @@ package org.battenbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,6 +16,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The table of diagnostics, {@code spec/diagnostics.txt}: workbooks that are at fault, and all that
@@ -58,6 +58,8 @@ class DiagnosticTableTest {
   private static final Set<String> NOT_IN_A_TABLE =
       Set.of("being-saved", "file-not-permitted", "out-of-place");
 
+  @TempDir static Path root;
+
   @TestFactory
   Stream<DynamicTest> what_is_told_of_each_workbook() throws IOException {
     return DiagnosticCase.readAll(TABLE).stream()
@@ -70,23 +72,7 @@ class DiagnosticTableTest {
   }
 
   private static String told(DiagnosticCase each) throws IOException {
-    Path folder = Files.createTempDirectory("diagnostics").toRealPath();
-    try {
-      return each.run(folder);
-    } finally {
-      try (Stream<Path> files = Files.list(folder)) {
-        files.forEach(DiagnosticTableTest::delete);
-      }
-      Files.delete(folder);
-    }
-  }
-
-  private static void delete(Path file) {
-    try {
-      Files.delete(file);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return each.run(Files.createTempDirectory(root, "case").toRealPath());
   }
 
   @BeforeAll

@@ -25,10 +25,9 @@ import org.junit.jupiter.api.io.TempDir;
  * clearing of the screen, turned directions. No command prints any of it, on neither stream.
  */
 class HostileTextTest {
-  private static final String TEXT =
-      "x\u001b[31m\u001b]0;owned\u0007\u009b2J\u202e\u2066\u007f\u200e\u200f\u061c\u2028\u2029y";
-
   private static final Pattern OUR_INK = Pattern.compile("\u001b\\[(0|1|1;31|33|2)m");
+
+  private static final String TEXT = HostileTexts.TEXT;
 
   @TempDir Path folder;
   private String job = "";
@@ -39,7 +38,7 @@ class HostileTextTest {
   void lay_out_a_shop_of_hostile_names() throws IOException {
     Path shop = Files.createDirectory(folder.resolve("shop" + TEXT + "\n"));
     Files.writeString(
-        shop.resolve("list" + TEXT + ".csv"), "name,width\n\"c%s\",3 in\n".formatted(TEXT));
+        shop.resolve(HostileTexts.LIST), "name,width\n\"c%s\",3 in\n".formatted(TEXT));
     try (XSSFWorkbook book = new XSSFWorkbook();
         OutputStream out = Files.newOutputStream(shop.resolve("list.xlsx"))) {
       XSSFSheet page = book.createSheet();
@@ -49,102 +48,14 @@ class HostileTextTest {
       page.getRow(1).createCell(1).setCellValue("4 in");
       book.write(out);
     }
-    job = write(shop, "job" + TEXT + ".batten", JOB);
-    broken = write(shop, "broken" + TEXT + ".batten", BROKEN);
-    plans = write(shop, "plans.batten", PLANS);
+    job = write(shop, "job" + TEXT + ".batten", HostileTexts.JOB);
+    broken = write(shop, "broken" + TEXT + ".batten", HostileTexts.BROKEN);
+    plans = write(shop, "plans.batten", HostileTexts.PLANS);
   }
 
   private static String write(Path shop, String name, String text) throws IOException {
-    return Files.writeString(shop.resolve(name), text.replace("HOSTILE", TEXT)).toString();
+    return Files.writeString(shop.resolve(name), text).toString();
   }
-
-  private static final String JOB =
-      """
-      workbook "Ferry HOSTILE"
-      page p "Page HOSTILE" -- a note HOSTILE
-        table t by name
-          given
-            name : text
-            width : length
-          worked out
-            twice = width * 2 -- a note HOSTILE
-        rows of t
-          name         | width
-          "r HOSTILE"  | 3 in ± 1/16 in
-          "s HOSTILE"  | 1/3 in
-        table u by name
-          given
-            name : text
-            width : length
-        rows of u from "list HOSTILE.csv"
-        table v by name
-          given
-            name : text
-            width : length
-        rows of v from "list.xlsx"
-        said = "words HOSTILE"
-        all = sum of twice over t
-        open : length
-        spare = open + all -- note HOSTILE
-        require all > 100 in
-          else "Too little HOSTILE {said}."
-        caution when all > 0 in
-          say "Beware HOSTILE."
-      change said = "other HOSTILE" because "reason HOSTILE"
-      """
-          .replace("list HOSTILE", "listHOSTILE");
-
-  private static final String BROKEN =
-      """
-      workbook "Ferry HOSTILE"
-      follows "noneHOSTILE.batten"
-      page p "Page HOSTILE"
-        a = "HOSTILE" + 1 in
-        bHOSTILE = 1 in
-        table u by name
-          given
-            name : text
-            width : length
-        rows of u from "listHOSTILE.cvs"
-        rows of u
-          name | wdith HOSTILE
-          "HOSTILE" | "HOSTILE"
-        c = width of u "HOSTILE"
-      """;
-
-  private static final String PLANS =
-      """
-      workbook "Plans HOSTILE"
-      page p
-        table parts by name
-          given
-            name : text
-            moulding : text
-            cut : length
-            many : number
-        rows of parts
-          name          | moulding      | cut   | many
-          "top HOSTILE" | "ash HOSTILE" | 20 in | 2
-          "far HOSTILE" | "oak HOSTILE" | 99 ft | 1
-        table rack by name
-          given
-            name : text
-            moulding : text
-            long : length
-            on hand : number
-        rows of rack
-          name            | moulding      | long | on hand
-          "stick HOSTILE" | "ash HOSTILE" | 8 ft | 3
-      stick plan rail
-        parts of parts
-          material = moulding
-          length = cut
-          quantity = many
-        stock of rack
-          material = moulding
-          length = long
-          on hand = on hand
-      """;
 
   @TestFactory
   Stream<DynamicTest> nothing_that_a_terminal_obeys_comes_out() {

@@ -2,17 +2,14 @@ package org.battenbook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
-import org.battenbook.planstore.PlanStore;
+import org.battenbook.keep.SlatShop;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,50 +25,7 @@ class KilledRunsTest {
   private static final String READY = "ready";
   private static final List<String> CHANGED = List.of("job.batten", "cellar.batten", "rack.batten");
 
-  private static final String SHOP =
-      """
-      workbook "Shop"
-      page wood
-        table rack by lath
-          given
-            lath    : text
-            wood    : text = "ash"
-            length  : length
-            on hand : count = 1
-            offcut  : yes or no = false
-        table taken by lath
-          given
-            lath   : text
-            length : length
-            bought : count
-            stored : count = 0
-        table slats by slat
-          given
-            slat  : text
-            long  : length
-            asked : count
-          worked out
-            needed = if (count of taken) > 0 then 0 else asked
-            wood   = "ash"
-        stick plan slat
-          parts of slats
-            length   = long
-            quantity = needed
-            material = wood
-          stock of rack
-            length   = length
-            material = wood
-            on hand  = on hand
-          keep in rack
-            length   = length
-            material = wood
-            on hand  = on hand
-            offcut   = offcut
-          record in taken
-            length    = length
-            bought    = bought
-            from rack = stored
-      """;
+  private static final String SHOP = "workbook \"Shop\"\n" + SlatShop.TABLES;
 
   private static final String RACK =
       """
@@ -129,18 +83,11 @@ class KilledRunsTest {
     private static void run(String command, Path folder) {
       String job = folder.resolve("job.batten").toString();
       if (command.equals("cuts")) {
-        quietly("cuts", job, "--keep");
+        CommandRun.of("cuts", job, "--keep");
       } else {
-        quietly("export", job, "--to", folder.resolve("job.json").toString());
+        CommandRun.of("export", job, "--to", folder.resolve("job.json").toString());
       }
     }
-  }
-
-  private static int quietly(String... arguments) {
-    PrintStream nowhere =
-        new PrintStream(new ByteArrayOutputStream(), false, StandardCharsets.UTF_8);
-    Terminal terminal = new Terminal(nowhere, nowhere, StandardCharsets.UTF_8, false, false);
-    return Battenbook.run(new Surroundings(terminal, PlanStore.NONE), arguments);
   }
 
   private static void makeJob(Path folder) throws IOException {
@@ -228,22 +175,22 @@ class KilledRunsTest {
     Path example = root.resolve("whole");
     Path whole = example.resolve("job.json");
     makeJob(example);
-    quietly("export", example.resolve("job.batten").toString(), "--to", whole.toString());
+    CommandRun.of("export", example.resolve("job.batten").toString(), "--to", whole.toString());
     int midway = 0;
     for (int i = 0; i < KILLS; i++) {
       Path folder = killed("export", root.resolve("export" + i));
       midway += hasSideFiles(folder) ? 1 : 0;
       String found = Files.readString(folder.resolve("job.json"));
       assertThat(withoutFolders(found)).isIn("earlier", withoutFolders(Files.readString(whole)));
-      int status =
-          quietly(
+      CommandRun next =
+          CommandRun.of(
               "export",
               folder.resolve("job.batten").toString(),
               "--to",
               folder.resolve("other.csv").toString(),
               "--table",
               "rack");
-      assertThat(status).isZero();
+      assertThat(next.status()).as(next.err()).isZero();
       assertThat(hasSideFiles(folder)).isFalse();
     }
     System.out.printf("%d kills: %d while it was written%n", KILLS, midway);

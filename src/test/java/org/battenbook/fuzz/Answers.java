@@ -47,7 +47,7 @@ record Answers(Workbook workbook, Filled filled) {
   private void all() throws IOException {
     fill();
     cuts();
-    for (Spot spot : asked()) {
+    for (Spot spot : asked(filled)) {
       ask(spot);
     }
     for (Table table : filled.book().tables()) {
@@ -75,7 +75,7 @@ record Answers(Workbook workbook, Filled filled) {
   }
 
   /** A few spots, spread over the workbook: to ask of each takes too long for random inputs. */
-  private List<Spot> asked() {
+  static List<Spot> asked(Filled filled) {
     List<Spot> spots = new ArrayList<>();
     for (CheckedPlace checked : filled.checked().places()) {
       Place place = checked.place();

@@ -4,12 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.battenbook.keep.SlatShop;
 import org.battenbook.source.SourceText;
 
-/**
- * A job whose plan takes laths out of a rack. Once the job remembers that it took some, it needs no
- * more slats.
- */
+/** A job whose plan takes laths out of a rack: the slats are its own, the rest is its shop's. */
 final class Bench {
   /** Slats that come out of new laths and out of the rack. */
   static final String ROWS =
@@ -22,71 +20,6 @@ final class Bench {
       """;
 
   private static final String SHOP = "shop.batten";
-
-  private static final String TABLES =
-      """
-      workbook "Shop"
-      page wood
-        table rack by lath
-          given
-            lath    : text
-            length  : length
-            on hand : count = 1
-            offcut  : yes or no = false
-        table taken by lath
-          given
-            lath   : text
-            length : length
-            bought : count
-            stored : count = 0
-        table slats by slat
-          given
-            slat  : text
-            long  : length
-            asked : count
-          worked out
-            needed = if (count of taken) > 0 then 0 else asked
-        table shop by sort
-          given
-            sort   : text
-            length : length
-        table stock by sort
-          for each sold of shop
-            length  = sold.length
-            on hand = 0
-            more    = true
-            old     = false
-          for each lath of rack
-            length  = lath.length
-            on hand = lath.on hand
-            more    = false
-            old     = lath.offcut
-          given
-            length  : length
-            on hand : count
-            more    : yes or no
-            old     : yes or no
-          worked out
-            least = 8 in
-        stick plan slat
-          parts of slats
-            length   = long
-            quantity = needed
-          stock of stock
-            length       = length
-            on hand      = on hand
-            any number   = more
-            offcut       = old
-            least offcut = least
-          keep in rack
-            length   = length
-            on hand  = on hand
-            offcut   = offcut
-          record in taken
-            length    = length
-            bought    = bought
-            from rack = stored
-      """;
 
   private static final Map<String, String> HEADINGS =
       Map.of(
@@ -105,7 +38,8 @@ final class Bench {
     texts.put(
         FilesInOneText.JOB,
         "workbook \"Bench\"\nfollows \"shop.batten\"\npage wood\n" + rows(lines, "slats"));
-    texts.put(SHOP, TABLES + rows(lines, "shop") + rows(lines, "rack"));
+    texts.put(
+        SHOP, "workbook \"Shop\"\n" + SlatShop.TABLES + rows(lines, "shop") + rows(lines, "rack"));
     return texts;
   }
 

@@ -2,6 +2,11 @@ package org.battenbook.fuzz;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.battenbook.book.Loader;
@@ -22,13 +27,16 @@ final class FilesInOneText implements Loader {
 
   private static final String FILE = "--- file ";
 
+  /** File systems take names of 255 bytes. */
+  private static final int MOST_OF_A_NAME = 60;
+
   private final Map<String, byte[]> files = new LinkedHashMap<>();
 
   FilesInOneText(String text) {
-    String[] parts = text.split("(?m)^" + FILE, -1);
+    String[] parts = text.split("(?md)^" + FILE, -1);
     with(JOB, parts[0].getBytes(UTF_8));
     for (int i = 1; i < parts.length; i++) {
-      String[] file = parts[i].split("\\R", 2);
+      String[] file = parts[i].split("\r?\n", 2);
       with(file[0], (file.length == 1 ? "" : file[1]).getBytes(UTF_8));
     }
   }
@@ -75,6 +83,33 @@ final class FilesInOneText implements Loader {
     Map<String, String> texts = new LinkedHashMap<>();
     files.forEach((name, content) -> texts.put(name, new String(content, UTF_8)));
     return texts;
+  }
+
+  /**
+   * Writes the files into a folder that had other ones; those whose names lead out are left out.
+   */
+  void writeInto(Path folder) throws IOException {
+    try (DirectoryStream<Path> earlier = Files.newDirectoryStream(folder)) {
+      for (Path file : earlier) {
+        Files.delete(file);
+      }
+    }
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      if (isPlainName(file.getKey())) {
+        Files.write(folder.resolve(file.getKey()), file.getValue());
+      }
+    }
+  }
+
+  private static boolean isPlainName(String name) {
+    try {
+      Path path = Path.of(name);
+      return path.equals(path.getFileName())
+          && name.length() <= MOST_OF_A_NAME
+          && !name.matches("\\.*");
+    } catch (InvalidPathException noName) {
+      return false;
+    }
   }
 
   /** Whether there is a file of this name. */

@@ -24,7 +24,7 @@ class KeepFuzzTest {
       slats "a" | 15 in | 1
       shop "dear" | 20 in
       shop "long" | 90 in
-      rack "Bench: 1" | 9 in | 0 | true
+      rack "Bench, ash: 1" | 9 in | 0 | true
       """;
 
   static Stream<byte[]> seeds() {

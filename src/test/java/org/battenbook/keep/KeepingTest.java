@@ -12,76 +12,14 @@ import org.junit.jupiter.api.Test;
 
 /** What plans change in the texts of a workbook. */
 class KeepingTest {
-  /** Of a lath of 40 in, two slats of 15 in leave 10 in; there is no kerf. */
+  /** Of a lath of 40 in, two slats of 15 in leave 10 in. */
   private static final String TABLES =
-      """
-      page wood
-        table rack by lath
-          given
-            lath    : text
-            wood    : text = "ash"
-            length  : length
-            on hand : count = 1
-            offcut  : yes or no = false
-        table taken by lath
-          given
-            lath   : text
-            length : length
-            bought : count
-            stored : count = 0
-        table slats by slat
-          given
-            slat : text
-            long : length
-            asked : count
-          worked out
-            needed = if (count of taken) > 0 then 0 else asked
-            wood   = "ash"
-        table stock by sort
-          for each sold of shop
-            wood    = "ash"
-            length  = 40 in
-            on hand = 0
-            more    = true
-          for each lath of rack
-            wood    = lath.wood
-            length  = lath.length
-            on hand = lath.on hand
-            more    = false
-          given
-            wood    : text
-            length  : length
-            on hand : count
-            more    : yes or no
-          worked out
-            least = 8 in
-        table shop by shop
-          given
-            shop : text
-        stick plan slat
-          parts of slats
-            length   = long
-            quantity = needed
-            material = wood
-          stock of stock
-            length       = length
-            material     = wood
-            on hand      = on hand
-            any number   = more
-            least offcut = least
-          keep in rack
-            length   = length
-            material = wood
-            on hand  = on hand
-            offcut   = offcut
-          record in taken
-            length    = length
-            bought    = bought
-            from rack = stored
-        rows of shop
-          shop
-          "new lath"
-      """;
+      SlatShop.TABLES
+          + """
+              rows of shop
+                sort       | length
+                "new lath" | 40 in
+            """;
 
   private static final String SLATS =
       """

@@ -54,7 +54,7 @@ class PictureSizeTest {
 
   /**
    * WebP container specification (RFC 9649): the size less one, in 14 bits each behind the mark of
-   * a lossless image, in 24 bits each in the extended header.
+   * a lossless image, in 24 bits each in the extended header; of a lossy image the size itself.
    */
   @Test
   void a_webp_file_has_the_size_that_its_header_says() throws Exception {
@@ -64,6 +64,8 @@ class PictureSizeTest {
     assertThat(PictureSize.read(webp("VP8L", simple))).isEqualTo(new PictureSize(123, 45));
     byte[] extended = {0, 0, 0, 0, 122, 0, 0, 44, 0, 0};
     assertThat(PictureSize.read(webp("VP8X", extended))).isEqualTo(new PictureSize(123, 45));
+    byte[] lossy = {0, 0, 0, (byte) 0x9d, 1, 0x2a, 123, 0, 45, 0};
+    assertThat(PictureSize.read(webp("VP8 ", lossy))).isEqualTo(new PictureSize(123, 45));
   }
 
   /** A RIFF file of the form WEBP with one chunk. */
@@ -95,13 +97,40 @@ class PictureSizeTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"zTXt", "iTXt", "iCCP"})
-  void chunks_that_could_unpack_to_any_size_are_not_read(String kind) throws Exception {
+  void chunks_of_a_png_that_are_damaged_and_no_matter_are_passed_over(String kind)
+      throws Exception {
     byte[] plain = image("png", 123, 45);
-    ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    packed.write(plain, 0, 33);
-    packed.writeBytes(ByteBuffer.allocate(16).putInt(4).put(kind.getBytes(US_ASCII)).array());
-    packed.write(plain, 33, plain.length - 33);
-    assertThat(PngHead.of(packed.toByteArray())).isEqualTo(PngHead.of(plain));
+    ImageBytes damaged = new ImageBytes(ByteOrder.BIG_ENDIAN).ints(4).text(kind).ints(-1, -1);
+    assertThat(PictureSize.read(withChunk(plain, damaged))).isEqualTo(new PictureSize(123, 45));
+  }
+
+  /** PNG, third edition, 11.3.4.5: what a camera wrote is a TIFF file in a chunk of its own. */
+  @Test
+  void a_png_image_counts_as_it_is_seen() throws Exception {
+    ImageBytes exif =
+        new ImageBytes(ByteOrder.BIG_ENDIAN)
+            .ints(26)
+            .text("eXIfMM")
+            .shorts(42, 0, 8, 1, 0x112, 3, 0, 1, 6, 0, 0, 0)
+            .ints(0);
+    assertThat(PictureSize.read(withChunk(image("png", 123, 45), exif)))
+        .isEqualTo(new PictureSize(45, 123));
+  }
+
+  /** A PNG file with a chunk behind its header. */
+  private static byte[] withChunk(byte[] png, ImageBytes chunk) {
+    int header = 33;
+    ImageBytes whole = new ImageBytes(ByteOrder.BIG_ENDIAN, png);
+    byte[] rest = Arrays.copyOfRange(png, header, png.length);
+    return whole.cut(header).then(chunk).then(new ImageBytes(ByteOrder.BIG_ENDIAN, rest)).all();
+  }
+
+  /** The oldest header of a BMP file has its numbers in 16 bits. */
+  @Test
+  void a_bmp_file_of_the_oldest_kind_has_its_size() throws Exception {
+    ImageBytes bmp =
+        new ImageBytes(ByteOrder.LITTLE_ENDIAN).text("BM").ints(0, 0, 0, 12).shorts(123, 45, 1, 24);
+    assertThat(PictureSize.read(bmp.all())).isEqualTo(new PictureSize(123, 45));
   }
 
   @Test

@@ -1,19 +1,25 @@
 package org.battenbook.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.battenbook.workbook.Repeated.name;
+import static org.battenbook.workbook.Repeated.repeated;
 
 import java.time.Duration;
 import java.util.List;
 import java.util.function.IntFunction;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import org.battenbook.keep.Keeping;
+import org.battenbook.keep.NotKept;
+import org.battenbook.keep.SlatShop;
 import org.battenbook.source.Diagnostic;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Small files that ask for a lot of work: each is answered soon, with values or with a message. */
+/**
+ * Files within the bounds that ask for a lot of work: each is answered soon, with values or with
+ * the message that belongs to it. Files beyond a bound are those of {@code BoundedFilesTest}.
+ */
 class CostlyFilesTest {
   private static final Duration SOON = Duration.ofSeconds(20);
 
@@ -25,18 +31,6 @@ class CostlyFilesTest {
     Workbook workbook = read(text);
     assertThat(workbook.diagnostics()).isEmpty();
     return Assertions.assertTimeoutPreemptively(SOON, workbook::fill);
-  }
-
-  private static String repeated(int times, IntFunction<String> part) {
-    return IntStream.range(0, times).mapToObj(part).collect(Collectors.joining());
-  }
-
-  /** A name of letters alone for a number. */
-  private static String name(int number) {
-    return Integer.toString(number, 5)
-        .chars()
-        .mapToObj(digit -> String.valueOf((char) ('a' + digit - '0')))
-        .collect(Collectors.joining("", "n", "n"));
   }
 
   private static String table(String workedOut, int rows, IntFunction<String> row) {
@@ -146,5 +140,22 @@ class CostlyFilesTest {
     String lines = repeated(19_997, i -> "  %s = %s + 1%n".formatted(name(i + 1), name(i)));
     Filled filled = filled("page p\n  %s = 1\n".formatted(name(0)) + lines);
     assertThat(filled.why(name(19_997)).shown().text()).isEqualTo("19998");
+  }
+
+  @Test
+  void a_hundred_thousand_parts_of_a_plan_are_kept() throws NotKept {
+    String rows =
+        """
+          rows of slats
+            slat | long  | asked
+            "a"  | 15 in | 100000
+          rows of shop
+            sort   | length
+            "long" | 45 in
+        """;
+    Filled filled = filled("workbook \"Bench\"\n" + SlatShop.TABLES + rows);
+    Keeping keeping =
+        Assertions.assertTimeoutPreemptively(SOON, () -> Keeping.of(filled, filled.plans()));
+    assertThat(keeping.texts().values()).singleElement().asString().contains("| 33334 ");
   }
 }
