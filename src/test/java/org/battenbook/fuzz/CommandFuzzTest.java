@@ -63,7 +63,7 @@ class CommandFuzzTest {
   private static void askOfPlaces(PlanStore plans, Filled filled) {
     filled.book().pages().stream().limit(1).forEach(page -> check(plans, "fill", "--page=" + page));
     for (Spot spot : Answers.asked(filled)) {
-      String place = filled.checked().words(spot);
+      String place = filled.results().decisions().words(spot);
       check(plans, "why", "--", place);
       check(plans, "why", "--tolerance", "--", place);
       check(plans, "feeds", "--", place);
