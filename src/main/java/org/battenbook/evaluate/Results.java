@@ -41,7 +41,7 @@ public final class Results implements Reading, BookRows {
 
   Results(Program program, Meter meter) {
     this.program = program;
-    this.decisions = new Decisions(program.book(), this::rows);
+    this.decisions = new Decisions(program.book(), this);
     this.meter = meter;
     this.values = new @Nullable Object[program.slots().count()];
     this.written = new AtomicReferenceArray<>(program.slots().count());
