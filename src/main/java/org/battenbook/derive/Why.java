@@ -203,7 +203,6 @@ public final class Why {
   }
 
   private How how(Spot spot, @Nullable Trace trace) {
-    CheckedPlace checked = book.place(spot.place());
     boolean cell = decided.written(spot) != null;
     if (trace == null) {
       boolean opened = spot.place() instanceof Column column && column.comesWithRow();
