@@ -1,26 +1,122 @@
 package org.battenbook.bind;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
+import org.battenbook.book.PlanStatement;
 import org.battenbook.book.RowOpening;
+import org.battenbook.book.RowSegment;
 import org.battenbook.book.Table;
+import org.battenbook.number.Rational;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
+import org.battenbook.syntax.Name;
+import org.battenbook.unit.Quantity;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rows that a table came to have: what they are called, and where each comes from. Rows are
  * told by their index, counted from 0.
  */
 public final class Rows {
+  /** For what names no row. */
+  public static final int NO_ROW = -1;
+
   private final Table table;
   private final RowKeys keys;
 
-  public Rows(Table table, RowKeys keys) {
+  /** How each row is opened; empty where people write them, or a plan brings them. */
+  private final List<Opened> opened;
+
+  /** The cells that a plan brings, by column. */
+  private final Map<Column, List<@Nullable Value>> planned;
+
+  /** The rows that each segment fills in. */
+  private final Map<RowSegment, int[]> filled = new HashMap<>();
+
+  /** The rows of the tables that open these. */
+  private final BookRows others;
+
+  /**
+   * How a row is opened.
+   *
+   * @param from the row of the other table that opens it
+   * @param number which of its rows it is, counted from 1
+   */
+  public record Opened(RowOpening opening, int from, int number) {}
+
+  private Rows(
+      Table table,
+      RowKeys keys,
+      List<Opened> opened,
+      Map<Column, List<@Nullable Value>> planned,
+      BookRows others) {
     this.table = table;
     this.keys = keys;
+    this.opened = opened;
+    this.planned = planned;
+    this.others = others;
+  }
+
+  /** Rows that people write, or a list brings. */
+  public static Rows written(Table table, RowKeys keys) {
+    return new Rows(table, keys, List.of(), Map.of(), none -> none(none));
+  }
+
+  private static Rows none(Table table) {
+    throw new IllegalArgumentException("no row comes from " + table);
+  }
+
+  /**
+   * Rows that are opened.
+   *
+   * @param others the rows of the tables that open them
+   */
+  public static Rows opened(Table table, RowKeys keys, List<Opened> opened, BookRows others) {
+    Rows rows = new Rows(table, keys, List.copyOf(opened), Map.of(), others);
+    rows.fillIn();
+    return rows;
+  }
+
+  /**
+   * Rows that a plan brings.
+   *
+   * @param cells for each column that the plan fills, a value for each row
+   */
+  public static Rows planned(Table table, RowKeys keys, Map<Column, List<@Nullable Value>> cells) {
+    return new Rows(table, keys, List.of(), Map.copyOf(cells), none -> none(none));
+  }
+
+  private void fillIn() {
+    Map<String, Integer> byName = byName();
+    for (RowSegment segment : table.segments()) {
+      filled.put(
+          segment,
+          segment.filled().stream()
+              .mapToInt(one -> byName.getOrDefault(Name.key(one.name()), NO_ROW))
+              .toArray());
+    }
+  }
+
+  /** Every opened row by its name; one that is alone goes by its number, too. */
+  private Map<String, Integer> byName() {
+    Map<String, Integer> rows = new HashMap<>();
+    for (int row = 0; row < opened.size(); row++) {
+      Opened one = opened.get(row);
+      rows.put(Name.key(name(row)), row);
+      rows.put(Name.key(RowOpening.numbered(each(one), Integer.toString(one.number()))), row);
+    }
+    return rows;
+  }
+
+  private String each(Opened one) {
+    return others.rows(one.opening().from()).name(one.from());
   }
 
   /** A row of a table. */
@@ -48,42 +144,120 @@ public final class Rows {
     return IntStream.range(0, count()).mapToObj(row -> new Spot(column, row));
   }
 
+  /** Whether they are the same rows, of the same names and from the same rows of other tables. */
+  public boolean areSame(Rows other) {
+    return keys.names().equals(other.keys.names())
+        && opened.equals(other.opened)
+        && planned.equals(other.planned);
+  }
+
+  /** The row of a name, as a value; a fault where there is none. */
+  public Value called(String name) {
+    return keys.row(name)
+        .<Value>map(row -> new Value.Row(table.key(), row, name(row)))
+        .orElseGet(() -> new Value.Fault("no-such-row", keys.missing(name)));
+  }
+
   /** Where the name of a row stands, or of what that is opened from, or the plan it comes from. */
   public Span nameSpan(int row) {
-    return table.nameSpan(row);
+    if (table.plan() != null) {
+      return table.plan().statement();
+    }
+    if (!opened.isEmpty()) {
+      Opened one = opened.get(row);
+      return others.rows(one.opening().from()).nameSpan(one.from());
+    }
+    for (RowSegment segment : table.rows()) {
+      if (segment.brings(row)) {
+        return segment.nameSpan(row - segment.firstRow());
+      }
+    }
+    return table.origin();
   }
 
   /** How a row is opened; empty for one that people write, and for one that a plan brings. */
   public Optional<RowOpening> opening(int row) {
-    return table.opens(row);
+    return opened.isEmpty() ? Optional.empty() : Optional.of(opened.get(row).opening());
   }
 
   /** The row of another table that opens a row; empty for one that people write. */
   public Optional<RowOf> openedFrom(int row) {
-    return table.openedFrom(row).map(from -> new RowOf(from.table(), from.row()));
+    return opened.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new RowOf(opened.get(row).opening().from(), opened.get(row).from()));
   }
 
   /** The statement that brings a row; for one that people write, that of the table. */
   public Span origin(int row) {
-    return table.rowOrigin(row);
+    PlanStatement plan = table.plan();
+    return plan != null
+        ? plan.statement()
+        : opening(row).map(RowOpening::statement).orElseGet(table::origin);
   }
 
-  /**
-   * The text of a cell that comes with an opened row: the row that opens it, or its number.
-   *
-   * @throws IllegalArgumentException when nothing opens the row, or it has no such cell
-   */
-  public String openedCell(Column column, int row) {
-    return table.openedCell(column, row);
+  /** What a row brings into a column by itself; absent where it is left to cells and formulas. */
+  public @Nullable Value brought(Column column, int row) {
+    if (!opened.isEmpty()) {
+      return broughtBy(opened.get(row), column, row);
+    }
+    List<@Nullable Value> cells = planned.get(column);
+    return cells == null ? null : cells.get(row);
+  }
+
+  private @Nullable Value broughtBy(Opened one, Column column, int row) {
+    RowOpening.Count count = one.opening().count();
+    if (column == table.keyColumn()) {
+      return new Value.Text(name(row));
+    }
+    if (column == one.opening().each()) {
+      return new Value.Row(one.opening().from().key(), one.from(), each(one));
+    }
+    return count != null && column == count.number()
+        ? new Value.Amount(Quantity.of(Rational.of(one.number())))
+        : null;
+  }
+
+  /** The row that a row of a segment is, or fills in; or {@link #NO_ROW}. */
+  public int row(RowSegment segment, int at) {
+    int[] rows = filled.get(segment);
+    return rows == null ? segment.firstRow() + at : rows[at];
+  }
+
+  /** The last row of a segment that is, or fills in, a row; or {@link #NO_ROW}. */
+  public int at(RowSegment segment, int row) {
+    int[] rows = filled.get(segment);
+    if (rows == null) {
+      return segment.brings(row) ? row - segment.firstRow() : NO_ROW;
+    }
+    for (int at = rows.length - 1; at >= 0; at--) {
+      if (rows[at] == row) {
+        return at;
+      }
+    }
+    return NO_ROW;
   }
 
   /** Where the cell of a row is written; empty where it is left to the column. */
   public Optional<Span> cell(Column column, int row) {
-    return table.cell(column, row);
+    Optional<Span> nearest =
+        opening(row)
+            .flatMap(opening -> Optional.ofNullable(opening.cells().get(column)))
+            .map(formula -> formula.span());
+    for (RowSegment segment : table.segments()) {
+      int at = at(segment, row);
+      Optional<Span> here = at == NO_ROW ? Optional.empty() : segment.cell(column, at);
+      nearest = here.isPresent() ? here : nearest;
+    }
+    return nearest;
   }
 
   /** Whether a text says rows of the table, fills them in, or writes those that open them. */
   public boolean areStatedIn(SourceText text) {
-    return table.isStatedIn(text);
+    boolean areOpened =
+        !opened.isEmpty()
+            && table.openings().stream()
+                .flatMap(opening -> opening.from().rows().stream())
+                .anyMatch(segment -> segment.statedIn() == text);
+    return areOpened || table.isWrittenIn(text);
   }
 }

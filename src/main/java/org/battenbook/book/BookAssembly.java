@@ -35,34 +35,30 @@ public final class BookAssembly {
   private final Book book;
   private final OpeningAssembly openings;
   private final PlanAssembly plans;
-  private final OpenedRows opened;
 
-  private BookAssembly(FollowedFiles files, OpenedRows opened, Diagnostics diagnostics) {
+  private BookAssembly(FollowedFiles files, Diagnostics diagnostics) {
     this.files = files;
     this.diagnostics = diagnostics;
     WorkbookFile job = files.job();
     this.book =
         new Book(job.source(), title(job), currency(), lengths(), files.seen(), files.pictures());
-    this.opened = opened;
-    this.openings = new OpeningAssembly(book, opened, diagnostics);
+    this.openings = new OpeningAssembly(book, diagnostics);
     this.plans = new PlanAssembly(book, diagnostics);
   }
 
   /**
    * Puts a job with all that it follows together.
    *
-   * @param opened the rows that tables open from others, as far as they are known
    * @param diagnostics takes every fault of what the files say together
    * @return the book, as far as it could be put together
    */
-  public static Book assemble(FollowedFiles files, OpenedRows opened, Diagnostics diagnostics) {
-    return new BookAssembly(files, opened, diagnostics).assemble();
+  public static Book assemble(FollowedFiles files, Diagnostics diagnostics) {
+    return new BookAssembly(files, diagnostics).assemble();
   }
 
   private Book assemble() {
     files.inOrder().forEach(this::addDefinitions);
-    plans.fill(opened);
-    openings.open();
+    openings.resolve();
     files.inOrder().forEach(this::addRows);
     ChangeAssembly changes = new ChangeAssembly(book, diagnostics);
     files.inOrder().forEach(file -> file.changes().forEach(changes::add));
@@ -149,7 +145,7 @@ public final class BookAssembly {
       for (PageItem item : plans.tables(section, files.planTables(section))) {
         addDefinition(page, item);
         if (item instanceof TableSection made) {
-          Objects.requireNonNull(book.table(made.name().key())).planBy(plan, opened.areSettled());
+          Objects.requireNonNull(book.table(made.name().key())).planBy(plan);
         }
       }
     }
@@ -366,7 +362,7 @@ public final class BookAssembly {
     } else if (openings.isOpened(table)) {
       openings.fill(table, rows, columns);
     } else {
-      table.add(RowSegment.written(rows, columns, table.rowCount()));
+      table.add(RowSegment.written(rows, columns, table.writtenRows()));
     }
   }
 

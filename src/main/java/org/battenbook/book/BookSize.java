@@ -1,5 +1,6 @@
 package org.battenbook.book;
 
+import java.util.List;
 import org.battenbook.bound.Bound;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
@@ -27,12 +28,12 @@ final class BookSize {
 
   private void add(Table table) {
     int columns = table.columns().size();
-    rows += table.rowCount();
-    cells += (long) table.rowCount() * (columns + table.rules().size());
+    rows += table.writtenRows();
+    cells += (long) table.writtenRows() * (columns + table.rules().size());
     if (Bound.TABLE_COLUMNS.isPassedBy(columns)) {
       Span first = table.columns().get(Bound.TABLE_COLUMNS.most()).name().span();
       refuse(Bound.TABLE_COLUMNS, "columns", table, first, "part the table in two");
-    } else if (Bound.TABLE_ROWS.isPassedBy(table.rowCount())) {
+    } else if (Bound.TABLE_ROWS.isPassedBy(table.writtenRows())) {
       refuse(Bound.TABLE_ROWS, "rows", table, last(table), FEWER);
     } else if (Bound.ALL_ROWS.isPassedBy(rows)) {
       refuse(Bound.ALL_ROWS, "rows with those of the tables before it", table, last(table), FEWER);
@@ -41,10 +42,14 @@ final class BookSize {
     }
   }
 
-  /** What brings its last row: written, or opened, or planned. */
+  /** The name of its last row; of a table without rows its own. */
   private static Span last(Table table) {
-    int last = table.rowCount() - 1;
-    return table.opens(last).map(RowOpening::statement).orElseGet(() -> table.nameSpan(last));
+    List<RowSegment> rows = table.rows();
+    if (rows.isEmpty()) {
+      return table.origin();
+    }
+    RowSegment last = rows.get(rows.size() - 1);
+    return last.nameSpan(last.cells().rowCount() - 1);
   }
 
   private void refuse(Bound bound, String what, Table table, Span where, String repair) {

@@ -144,7 +144,7 @@ final class ListAssembly {
     return RowSegment.of(
         cells,
         matched.stream().map(ListHeading::column).toList(),
-        table.rowCount(),
+        table.writtenRows(),
         new RowSegment.FromList(
             statement.span(),
             matched.stream().map(h -> new RowSegment.Heading(h.written(), h.unit())).toList()));

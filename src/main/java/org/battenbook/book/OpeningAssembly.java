@@ -1,16 +1,13 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.battenbook.parse.CellReader;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
-import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.LineDefinition;
@@ -24,18 +21,11 @@ import org.jspecify.annotations.Nullable;
 /** Opens the rows of tables from the rows of others, and lays what people fill in over them. */
 final class OpeningAssembly {
   private final Book book;
-  private final OpenedRows opened;
   private final Diagnostics diagnostics;
   private final Map<Table, List<Opening>> stated = new LinkedHashMap<>();
 
-  /** Where people filled in a cell of an opened row. */
-  private final Map<Table, Map<Cell, Span>> filledIn = new HashMap<>();
-
-  private record Cell(int row, Column column) {}
-
-  OpeningAssembly(Book book, OpenedRows opened, Diagnostics diagnostics) {
+  OpeningAssembly(Book book, Diagnostics diagnostics) {
     this.book = book;
-    this.opened = opened;
     this.diagnostics = diagnostics;
   }
 
@@ -50,10 +40,9 @@ final class OpeningAssembly {
     return stated.containsKey(table);
   }
 
-  /** Finds what every statement names, and opens the rows. */
-  void open() {
+  /** Finds what every statement names. */
+  void resolve() {
     stated.forEach((table, openings) -> openings.forEach(opening -> resolve(table, opening)));
-    stated.keySet().forEach(table -> table.openings().forEach(opening -> open(table, opening)));
   }
 
   private void resolve(Table table, Opening opening) {
@@ -77,7 +66,7 @@ final class OpeningAssembly {
     RowOpening.Count count = count(table, from, opening.count());
     if (each != null && (count != null || opening.count() == null)) {
       Map<Column, Formula> cells = cells(table, opening);
-      table.openBy(new RowOpening(from, each, count, cells, opening.span()), opened.areSettled());
+      table.openBy(new RowOpening(from, each, count, cells, opening.span()));
     }
   }
 
@@ -138,40 +127,6 @@ final class OpeningAssembly {
         code, name.span(), message.formatted(name), () -> NearNames.question(name.text(), known));
   }
 
-  private void open(Table table, RowOpening opening) {
-    List<Column> columns = new ArrayList<>();
-    columns.add(table.keyColumn());
-    columns.add(opening.each());
-    if (opening.count() != null) {
-      columns.add(opening.count().number());
-    }
-    ListText text = new ListText();
-    List<Integer> rows = new ArrayList<>();
-    for (OpenedRows.Opened row : opened.of(opening)) {
-      for (int number = 1; number <= row.count(); number++) {
-        text.cell(quoted(row.name(number)));
-        text.cell(quoted(row.each()));
-        if (opening.count() != null) {
-          text.cell(Integer.toString(number));
-        }
-        text.endLine();
-        rows.add(row.row());
-      }
-    }
-    SourceText source = text.source("rows opened from " + opening.from());
-    book.addLaidOut(source, opening.statement().source());
-    table.add(
-        RowSegment.opened(
-            text.rows(source, 0, columns.size()),
-            columns,
-            table.rowCount(),
-            new RowSegment.FromRows(opening.from(), rows, opening.cells())));
-  }
-
-  private static String quoted(String words) {
-    return '"' + words.replace("\"", "\"\"") + '"';
-  }
-
   /** Lays rows that people wrote over those that were opened: they fill in other columns. */
   void fill(Table table, RowsSection rows, List<Column> columns) {
     int key = columns.indexOf(table.keyColumn());
@@ -212,77 +167,17 @@ final class OpeningAssembly {
 
   private void fill(Table table, RowsSection section, List<Column> columns, int name, int number) {
     RowCells rows = section.rows();
-    Map<String, Integer> known = rowsByName(table);
-    List<Integer> filled = new ArrayList<>();
-    Map<Integer, Integer> seen = new HashMap<>();
+    List<RowSegment.Filled> filled = new ArrayList<>();
     for (int row = 0; row < rows.rowCount(); row++) {
       String called = text(rows, row, name);
       if (number >= 0 && !rows.isEmpty(row, number)) {
-        called = OpenedRows.numbered(called, rows.span(row, number).text());
+        called = RowOpening.numbered(called, rows.span(row, number).text());
       }
-      Integer found = known.get(Name.key(called));
-      filled.add(found == null ? RowSegment.NO_ROW : found);
-      if (found == null && table.isSettled()) {
-        notOpened(table, rows.span(row, name), called);
-      }
-      Integer earlier = found == null ? null : seen.putIfAbsent(found, row);
-      if (earlier != null && table.isSettled()) {
-        rowFilledTwice(table, rows, name, row, earlier);
-      } else if (found != null && table.isSettled()) {
-        refuseTwice(table, rows, columns, row, found);
-      }
+      filled.add(new RowSegment.Filled(called, rows.span(row, name)));
     }
-    table.add(RowSegment.filling(section, columns, filled));
-  }
-
-  private void rowFilledTwice(Table table, RowCells rows, int name, int row, int earlier) {
-    diagnostics.fault(
-        "row-filled-twice",
-        rows.span(row, name),
-        "this fills in the same row of '%s' as %s"
-            .formatted(table, rows.span(earlier, name).place()),
-        "write all of its cells in one row");
-  }
-
-  /** Of two entries for one cell in one file, it is not known which one is meant. */
-  private void refuseTwice(Table table, RowCells rows, List<Column> columns, int row, int found) {
-    Map<Cell, Span> cells = filledIn.computeIfAbsent(table, t -> new HashMap<>());
-    for (int at = 0; at < columns.size(); at++) {
-      if (!columns.get(at).isOpened() && !rows.isEmpty(row, at)) {
-        Span here = rows.span(row, at);
-        Span earlier = cells.put(new Cell(found, columns.get(at)), here);
-        if (earlier != null && earlier.source() == here.source()) {
-          cellFilledTwice(table, columns.get(at), here, earlier);
-        }
-      }
+    if (!table.isWritten()) {
+      table.add(RowSegment.filling(section, columns, filled));
     }
-  }
-
-  private void cellFilledTwice(Table table, Column column, Span here, Span earlier) {
-    diagnostics.fault(
-        "cell-filled-twice",
-        here,
-        "'%s' of this row of '%s' is filled in already, at %s"
-            .formatted(column.name(), table, earlier.place()),
-        "keep one of the two");
-  }
-
-  /** Every opened row by its name; one that is alone goes by its number, too. */
-  private Map<String, Integer> rowsByName(Table table) {
-    Map<String, Integer> rows = new HashMap<>();
-    int at = 0;
-    for (OpenedRows.Opened row : all(table)) {
-      for (int number = 1; number <= row.count(); number++) {
-        rows.put(Name.key(row.name(number)), at);
-        rows.put(Name.key(OpenedRows.numbered(row.each(), Integer.toString(number))), at);
-        at++;
-      }
-    }
-    return rows;
-  }
-
-  private List<OpenedRows.Opened> all(Table table) {
-    return table.openings().stream().flatMap(opening -> opened.of(opening).stream()).toList();
   }
 
   /** The words of a cell that is nothing but a text; else what is written there. */
@@ -291,37 +186,5 @@ final class OpeningAssembly {
     return cell != null && cell.expression() instanceof TextLiteral text
         ? text.plainWords().orElse("")
         : rows.span(row, at).text();
-  }
-
-  private void notOpened(Table table, Span span, String called) {
-    List<String> names =
-        all(table).stream()
-            .flatMap(r -> IntStream.rangeClosed(1, r.count()).mapToObj(r::name))
-            .toList();
-    diagnostics.fault(
-        "row-not-opened",
-        span,
-        "'%s' has no row \"%s\": its rows are opened from '%s'%s"
-            .formatted(table, called, sources(table), manyOfEach(table)),
-        () ->
-            NearNames.questionOr(
-                "name a row of '%s'%s".formatted(sources(table), notPast(table)), called, names));
-  }
-
-  private static String manyOfEach(Table table) {
-    return words(table, ", so many of each as '%s' says");
-  }
-
-  private static String notPast(Table table) {
-    return words(table, ", and a number that is not past its '%s'");
-  }
-
-  /** What is to be said of the column that counts; nothing where each row opens one. */
-  private static String words(Table table, String said) {
-    return table.openings().stream()
-        .flatMap(opening -> Optional.ofNullable(opening.count()).stream())
-        .findFirst()
-        .map(count -> said.formatted(count.upTo().name()))
-        .orElse("");
   }
 }

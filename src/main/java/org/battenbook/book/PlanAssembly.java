@@ -3,11 +3,8 @@ package org.battenbook.book;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
-import org.battenbook.source.SourceText;
-import org.battenbook.source.Span;
 import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.LineDefinition;
 import org.battenbook.syntax.Name;
@@ -158,26 +155,5 @@ final class PlanAssembly {
   List<PageItem> tables(PlanSection section, WorkbookFile made) {
     book.addLaidOut(made.source(), section.name().span().source());
     return made.pages().get(0).items();
-  }
-
-  /** Fills the tables of all plans with what was planned. */
-  void fill(OpenedRows opened) {
-    for (PlanStatement plan : book.plans()) {
-      for (PlannedRows rows : opened.planned().getOrDefault(plan.name().key(), List.of())) {
-        fill(Objects.requireNonNull(book.table(rows.table())), rows, plan.statement());
-      }
-    }
-  }
-
-  private void fill(Table table, PlannedRows rows, Span statement) {
-    ListText text = new ListText();
-    for (List<String> row : rows.rows()) {
-      row.forEach(text::cell);
-      text.endLine();
-    }
-    List<Column> columns = table.columns().stream().filter(Column::isPlanned).toList();
-    SourceText source = text.source(table + " as planned");
-    book.addLaidOut(source, statement.source());
-    table.add(RowSegment.of(text.rows(source, 0, columns.size()), columns, 0, null));
   }
 }

@@ -1,10 +1,8 @@
 package org.battenbook.book;
 
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.battenbook.source.Span;
@@ -56,19 +54,11 @@ public record PlanStatement(
     return Name.key(name.text() + " " + what);
   }
 
-  /** All that has to be worked out before it can be planned. */
-  public List<Place> needs() {
-    Set<Place> needs = new LinkedHashSet<>();
-    addNeeds(needs, new HashSet<>());
-    return List.copyOf(needs);
-  }
-
-  void addNeeds(Set<Place> needs, Set<Table> seen) {
-    needs.addAll(settings.values());
-    for (Source source : List.of(parts, stock)) {
-      needs.addAll(source.columns().values());
-      needs.add(source.table().keyColumn());
-      source.table().addRowNeeds(needs, seen);
-    }
+  /** The lines and columns whose values decide what is planned. */
+  public Set<Place> reads() {
+    Set<Place> reads = new LinkedHashSet<>(settings.values());
+    reads.addAll(parts.columns().values());
+    reads.addAll(stock.columns().values());
+    return reads;
   }
 }

@@ -1,9 +1,6 @@
 package org.battenbook.book;
 
-import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.Map;
-import java.util.Set;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
 import org.jspecify.annotations.Nullable;
@@ -33,24 +30,13 @@ public record RowOpening(
     cells = Map.copyOf(cells);
   }
 
-  /** What says how many rows there are, here or where the other's rows come from. */
-  public Set<Place> needs() {
-    Set<Place> needs = new LinkedHashSet<>();
-    addNeeds(needs, new HashSet<>());
-    return needs;
-  }
-
-  /** Adds what says how many rows there are, here or where the other's rows come from. */
-  void addNeeds(Set<Place> needs, Set<Table> seen) {
-    if (count != null) {
-      needs.add(count.upTo());
-    } else {
-      from.addRowNeeds(needs, seen);
-    }
+  /** The name of a row that is not alone. */
+  public static String numbered(String each, String number) {
+    return each + ": " + number;
   }
 
   /** Whether a column is filled by the opening itself: with its row, or with its number. */
-  boolean fills(Column column) {
+  public boolean fills(Column column) {
     return column == each || (count != null && column == count.number());
   }
 }

@@ -1,14 +1,10 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
@@ -25,9 +21,8 @@ public final class Table {
   private final List<RowSegment> segments = new ArrayList<>();
   private final List<RowOpening> openings = new ArrayList<>();
   private @Nullable PlanStatement plan;
-  private boolean settled = true;
   private List<Column> ticket = List.of();
-  private int rowCount;
+  private int writtenRows;
 
   Table(Name name, Page page, Name keyName, String note) {
     this.name = name;
@@ -107,127 +102,29 @@ public final class Table {
     return plan;
   }
 
-  /** What has to be worked out before it is known which rows there are; nothing where it is. */
-  public List<Place> rowsNeed() {
-    Set<Place> needs = new LinkedHashSet<>();
-    addRowNeeds(needs, new HashSet<>());
-    return List.copyOf(needs);
+  /** Whether people write its rows; else they are opened from another table's, or planned. */
+  public boolean isWritten() {
+    return openings.isEmpty() && plan == null;
   }
 
-  /** Adds the same, each table once: rows may come from one table in many ways. */
-  void addRowNeeds(Set<Place> needs, Set<Table> seen) {
-    if (seen.add(this)) {
-      openings.forEach(opening -> opening.addNeeds(needs, seen));
-      if (plan != null) {
-        plan.addNeeds(needs, seen);
-      }
-    }
-  }
-
-  /** Where the name of a row stands, or of what that is opened from, or the plan it comes from. */
-  public Span nameSpan(int row) {
-    if (plan != null) {
-      return plan.statement();
-    }
-    for (RowSegment segment : rows()) {
-      int at = row - segment.firstRow();
-      if (at < segment.cells().rowCount()) {
-        return segment.nameSpan(at, segment.columns().indexOf(keyColumn()));
-      }
-    }
-    return name.span();
-  }
-
-  /** How a row is opened; empty for one that people write. */
-  public Optional<RowOpening> opens(int row) {
-    int rowsBefore = 0;
-    for (int i = 0; i < openings.size(); i++) {
-      rowsBefore += segments.get(i).cells().rowCount();
-      if (row < rowsBefore) {
-        return Optional.of(openings.get(i));
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** A row of a table. */
-  public record RowOf(Table table, int row) {}
-
-  /** The row of another table that opens a row; empty for one that people write. */
-  public Optional<RowOf> openedFrom(int row) {
-    for (RowSegment segment : rows()) {
-      int at = row - segment.firstRow();
-      if (segment.opened() != null && at >= 0 && at < segment.cells().rowCount()) {
-        return Optional.of(new RowOf(segment.opened().from(), segment.opened().rows().get(at)));
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** The statement that brings a row; for one that people write, that of the table. */
-  public Span rowOrigin(int row) {
-    return plan != null
-        ? plan.statement()
-        : opens(row).map(RowOpening::statement).orElseGet(this::origin);
-  }
-
-  /** Whether all its rows are there; if not, some may still be opened. */
-  public boolean isSettled() {
-    return settled;
-  }
-
-  /** All that is written of its rows, stretch by stretch; what comes later has the word. */
+  /** All that is written of its rows, in order; what comes later holds. */
   public List<RowSegment> segments() {
     return List.copyOf(segments);
   }
 
-  /** The stretches that bring rows, in the order of the rows. */
+  /** The segments that bring rows, in the order of the rows. */
   public List<RowSegment> rows() {
     return segments.stream().filter(RowSegment::bringsRows).toList();
   }
 
-  public int rowCount() {
-    return rowCount;
+  /** How many rows people write, or lists bring. */
+  public int writtenRows() {
+    return writtenRows;
   }
 
   /** Whether a text says rows of the table, or fills them in. */
   public boolean isWrittenIn(SourceText text) {
     return segments.stream().anyMatch(segment -> segment.statedIn() == text);
-  }
-
-  /** Whether a text says rows of the table, fills them in, or writes those that open them. */
-  public boolean isStatedIn(SourceText text) {
-    boolean isOpened =
-        rowCount > 0
-            && openings.stream()
-                .flatMap(opening -> opening.from().rows().stream())
-                .anyMatch(segment -> segment.statedIn() == text);
-    return isOpened || isWrittenIn(text);
-  }
-
-  /**
-   * The text of a cell that comes with an opened row: the row that opens it, or its number.
-   *
-   * @throws IllegalArgumentException when nothing opens the row, or it has no such cell
-   */
-  public String openedCell(Column column, int row) {
-    for (RowSegment segment : rows()) {
-      int at = segment.columns().indexOf(column);
-      if (segment.opened() != null && segment.brings(row) && at >= 0) {
-        return segment.cells().span(segment.at(row), at).text();
-      }
-    }
-    throw new IllegalArgumentException("no opened cell '%s' in row %d".formatted(column, row));
-  }
-
-  /** Where the cell of a row is written; empty where it is left to the column. */
-  public Optional<Span> cell(Column column, int row) {
-    Optional<Span> nearest = Optional.empty();
-    for (RowSegment segment : segments) {
-      Optional<Span> here = segment.cell(column, row);
-      nearest = here.isPresent() ? here : nearest;
-    }
-    return nearest;
   }
 
   void add(Column column) {
@@ -238,19 +135,17 @@ public final class Table {
     rules.add(rule);
   }
 
-  void openBy(RowOpening statement, boolean allRowsAreThere) {
+  void openBy(RowOpening statement) {
     openings.add(statement);
-    settled = allRowsAreThere;
   }
 
-  void planBy(PlanStatement statement, boolean allRowsAreThere) {
+  void planBy(PlanStatement statement) {
     plan = statement;
-    settled = allRowsAreThere;
   }
 
   void add(RowSegment segment) {
     segments.add(segment);
-    rowCount += segment.bringsRows() ? segment.cells().rowCount() : 0;
+    writtenRows += segment.bringsRows() ? segment.cells().rowCount() : 0;
   }
 
   void setTicket(List<Column> shownFirst) {

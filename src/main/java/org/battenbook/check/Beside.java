@@ -8,6 +8,7 @@ import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Place;
+import org.battenbook.book.RowOpening;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Name;
 import org.battenbook.value.Kind;
@@ -15,13 +16,19 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The nameless places beside those of a book: what the {@code ±} of a layer comes to, in each row
- * of a column; and in which rows a column is filled in by hand, so that its formula has no say.
+ * of a column; in which rows a column is filled in by hand, so that its formula has no say; and in
+ * which the cell of an opening decides.
  */
 final class Beside {
   private final Map<Source, Place> tolerances = new LinkedHashMap<>();
   private final Map<Place, Source> sources = new HashMap<>();
   private final Map<Column, Place> filled = new LinkedHashMap<>();
   private final Map<Column, CheckedFormula> filledConditions = new HashMap<>();
+  private final Map<OpenedCell, Place> opened = new LinkedHashMap<>();
+  private final Map<OpenedCell, CheckedFormula> openedConditions = new HashMap<>();
+
+  /** What an opening says of a column. */
+  private record OpenedCell(Column column, RowOpening opening) {}
 
   /** Where a {@code ±} stands: in a place, as one of its layers sets it. */
   record Source(Place place, int layer) {
@@ -64,14 +71,33 @@ final class Beside {
     Name name = new Name(column.name() + " filled in", column.name().span());
     Place place = known == null ? column.beside(name, column.layer()) : known;
     filled.put(column, place);
+    filledConditions.put(column, condition(column, place));
+    return place;
+  }
+
+  /** The condition that an opening's own cell decides a row; absent where that does not matter. */
+  @Nullable CheckedFormula opened(Column column, RowOpening opening) {
+    return openedConditions.get(new OpenedCell(column, opening));
+  }
+
+  Place addOpened(Column column, RowOpening opening, @Nullable Beside before) {
+    OpenedCell cell = new OpenedCell(column, opening);
+    Place known = before == null ? null : before.opened.get(cell);
+    Name name = new Name(column.name() + " as opened", column.name().span());
+    Place place = known == null ? column.beside(name, column.layer()) : known;
+    opened.put(cell, place);
+    openedConditions.put(cell, condition(column, place));
+    return place;
+  }
+
+  private static CheckedFormula condition(Column column, Place place) {
     Composition condition = new Composition(column.name().span());
     Expression read = condition.read(place, Optional.empty(), Kind.YES_NO);
-    filledConditions.put(column, condition.formula(read, Scope.of(column, 0)));
-    return place;
+    return condition.formula(read, Scope.of(column, 0));
   }
 
   /** Whether a place is one of those beside the book's. */
   boolean isBeside(Place place) {
-    return sources.containsKey(place) || filled.containsValue(place);
+    return sources.containsKey(place) || filled.containsValue(place) || opened.containsValue(place);
   }
 }

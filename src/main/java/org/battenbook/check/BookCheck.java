@@ -1,13 +1,9 @@
 package org.battenbook.check;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,43 +64,6 @@ public final class BookCheck implements Knowledge {
     return new BookCheck(book, diagnostics).check();
   }
 
-  /**
-   * Checks only some places of a book and all that they need.
-   *
-   * @param wanted the places
-   */
-  public static CheckedBook check(
-      Book book, Collection<? extends Place> wanted, Diagnostics diagnostics) {
-    return new BookCheck(book, diagnostics).check(wanted);
-  }
-
-  private CheckedBook check(Collection<? extends Place> wanted) {
-    List<Place> places = declared();
-    Set<Place> needed = new LinkedHashSet<>();
-    Collection<? extends Place> more = wanted;
-    CheckedBook checked = null;
-    while (checked == null || !more.isEmpty()) {
-      addWithNeeds(more, needed);
-      Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
-      places.stream().filter(needed::contains).forEach(p -> inOrder.put(p, checked(p)));
-      checked = settled(inOrder, Map.of());
-      more = checked.needed();
-    }
-    return checked;
-  }
-
-  private void addWithNeeds(Collection<? extends Place> wanted, Set<Place> needed) {
-    Deque<Place> open = new ArrayDeque<>(wanted);
-    needed.addAll(wanted);
-    while (!open.isEmpty()) {
-      for (Need need : checked(open.removeFirst()).needs()) {
-        if (needed.add(need.place())) {
-          open.addLast(need.place());
-        }
-      }
-    }
-  }
-
   /** Every place, once the kinds that are written are known. */
   private List<Place> declared() {
     List<Place> places = places();
@@ -118,15 +77,9 @@ public final class BookCheck implements Knowledge {
     places.forEach(this::checked);
     Map<Place, CheckedPlace> inOrder = new LinkedHashMap<>();
     places.forEach(place -> inOrder.put(place, checked(place)));
-    return settled(inOrder, checkRules());
-  }
-
-  private CheckedBook settled(
-      Map<Place, CheckedPlace> inOrder, Map<Rule, CheckedFormula> messages) {
-    book.tables().forEach(table -> checkOpening(table, inOrder.keySet()));
-    book.plans().stream()
-        .filter(plan -> inOrder.keySet().containsAll(plan.needs()))
-        .forEach(this::checkPlan);
+    Map<Rule, CheckedFormula> messages = checkRules();
+    book.tables().forEach(this::checkOpening);
+    book.plans().forEach(this::checkPlan);
     ToleranceCheck.Settled settled =
         ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
     return new CheckedBook(environment, settled, messages);
@@ -224,11 +177,11 @@ public final class BookCheck implements Knowledge {
       }
       layers.add(new CheckedPlace.Layered(checked));
     }
-    Cells cells =
+    Entries entries =
         place instanceof Column column && kind != Kind.UNKNOWN && !isCondition(place)
-            ? new CellCheck(this, diagnostics).cells(column, kind)
-            : Cells.NONE;
-    return new CheckedPlace(place, kind, form(place, kind), layers, cells, Set.of());
+            ? new CellCheck(this, diagnostics).entries(column, kind)
+            : Entries.NONE;
+    return new CheckedPlace(place, kind, form(place, kind), layers, entries, Set.of());
   }
 
   /** A place of no table and no page, and nothing that a plan is set to. */
@@ -250,10 +203,10 @@ public final class BookCheck implements Knowledge {
         : null;
   }
 
-  private void checkOpening(Table table, Set<Place> places) {
+  private void checkOpening(Table table) {
     for (RowOpening opening : table.openings()) {
       RowOpening.Count count = opening.count();
-      if (count != null && places.contains(count.upTo())) {
+      if (count != null) {
         checkCount(opening, count.upTo());
       }
     }

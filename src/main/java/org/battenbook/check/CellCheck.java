@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
+import org.battenbook.book.RowOpening;
 import org.battenbook.book.RowSegment;
 import org.battenbook.book.Table;
 import org.battenbook.bound.Bound;
@@ -42,7 +43,7 @@ final class CellCheck {
     for (RowSegment segment : table.rows()) {
       int at = segment.columns().indexOf(table.keyColumn());
       for (int row = 0; row < segment.cells().rowCount(); row++) {
-        keys.add(key(segment.cells(), row, at, table, diagnostics), segment.nameSpan(row, at));
+        keys.add(key(segment.cells(), row, at, table, diagnostics), segment.nameSpan(row));
       }
     }
     return keys.build();
@@ -75,42 +76,50 @@ final class CellCheck {
     return expression instanceof TextLiteral text ? text.plainWords().orElse("") : "";
   }
 
-  /** All cells of a column, those that changes set included. */
-  Cells cells(Column column, Kind kind) {
-    boolean spoken = column.table().segments().stream().anyMatch(s -> s.speaksOf(column));
-    if (diagnostics.isRefused()) {
-      return Cells.NONE;
+  /** All entries of a column, those that changes set included. */
+  Entries entries(Column column, Kind kind) {
+    Table table = column.table();
+    Cells written = table.isWritten() ? new Cells(table.writtenRows()) : Cells.NONE;
+    Entries entries = new Entries(written);
+    if (!table.isWritten()) {
+      table.openings().forEach(opening -> addShared(opening, column, kind, entries));
     }
-    if (!spoken && column.cellChanges().isEmpty()) {
-      return Cells.NONE;
+    for (RowSegment segment : table.segments()) {
+      boolean isSaid = segment.columns().contains(column) && !column.comesWithRow();
+      if (isSaid && !diagnostics.isRefused()) {
+        Cells into = table.isWritten() ? written : new Cells(segment.cells().rowCount());
+        read(segment, column, kind, into);
+        if (!table.isWritten()) {
+          entries.add(segment, into);
+        }
+      }
     }
-    Cells cells = new Cells(column.table().rowCount());
-    for (RowSegment segment : column.table().segments()) {
-      read(segment, column, kind, cells);
-    }
-    column.cellChanges().forEach(change -> change(change, column, kind, cells));
-    return cells;
+    column.cellChanges().forEach(change -> change(change, column, kind, entries));
+    return entries.isEmpty() && entries.lateNames().isEmpty() ? Entries.NONE : entries;
   }
 
-  /** Reads a stretch of rows; cells of one text are read once, there are few different ones. */
-  private void read(RowSegment segment, Column column, Kind kind, Cells cells) {
-    Formula shared = segment.sharedCell(column);
+  /** What an opening says of all its rows. */
+  private void addShared(RowOpening opening, Column column, Kind kind, Entries entries) {
+    Formula shared = opening.cells().get(column);
     if (shared != null) {
-      share(shared, segment, column, kind, cells);
-      return;
+      Cells one = new Cells(1);
+      enter(shared, 0, column, kind, one);
+      entries.add(opening, one);
     }
+  }
+
+  /** Reads a segment of rows; cells of one text are read once, there are few different ones. */
+  private void read(RowSegment segment, Column column, Kind kind, Cells cells) {
     int at = segment.columns().indexOf(column);
     RowCells written = segment.cells();
     Map<String, Value> same = new HashMap<>();
     Map<String, @Nullable CheckedFormula> sameTolerances = new HashMap<>();
-    ListedCells listed = at < 0 ? null : listed(segment, at, column, kind);
-    for (int i = 0; at >= 0 && i < written.rowCount() && !diagnostics.isRefused(); i++) {
-      if (segment.row(i) == RowSegment.NO_ROW
-          || written.isEmpty(i, at)
-          || (listed != null && listed.isGivenUp())) {
+    ListedCells listed = listed(segment, at, column, kind);
+    for (int i = 0; i < written.rowCount() && !diagnostics.isRefused(); i++) {
+      if (written.isEmpty(i, at) || (listed != null && listed.isGivenUp())) {
         continue;
       }
-      int row = segment.row(i);
+      int row = segment.firstRow() + i;
       String text = written.source().text().substring(written.start(i, at), written.end(i, at));
       Value known = same.get(text);
       if (known != null) {
@@ -128,15 +137,6 @@ final class CellCheck {
         same.put(text, entered);
         sameTolerances.put(text, cells.tolerances().get(row));
       }
-    }
-  }
-
-  /** Enters one formula, checked once, into all rows of a stretch. */
-  private void share(Formula shared, RowSegment segment, Column column, Kind kind, Cells cells) {
-    Cells one = new Cells(1);
-    enter(shared, 0, column, kind, one);
-    for (int row = 0; row < segment.cells().rowCount(); row++) {
-      cells.copyOnly(one, segment.row(row));
     }
   }
 
@@ -160,6 +160,7 @@ final class CellCheck {
       return;
     }
     setTolerance(checked, row, cells);
+    cells.addLateNames(literal.isEmpty() ? List.of() : checked.lateNames());
     if (literal.isEmpty()) {
       cells.set(row, checked);
       count(checked, column);
@@ -212,19 +213,8 @@ final class CellCheck {
     }
   }
 
-  private void change(Change change, Column column, Kind kind, Cells cells) {
+  private void change(Change change, Column column, Kind kind, Entries entries) {
     if (change.row() == null) {
-      return;
-    }
-    RowKeys keys = knowledge.keys(column.table());
-    Optional<Integer> row = keys.row(change.row().text());
-    if (row.isEmpty() && !column.table().isSettled()) {
-      return;
-    }
-    if (row.isEmpty()) {
-      String name = change.row().text();
-      diagnostics.fault(
-          "no-such-row", change.row().span(), keys.missing(name), () -> keys.repair(name));
       return;
     }
     if (column.comesWithRow()) {
@@ -235,11 +225,29 @@ final class CellCheck {
           "change another column of '%s'".formatted(column.table()));
       return;
     }
+    String name = change.row().text();
+    if (!column.table().isWritten()) {
+      Cells one = new Cells(1);
+      enter(change, 0, column, kind, one);
+      entries.add(new LateName(column.table(), name, change.row().span()), one);
+      return;
+    }
+    RowKeys keys = knowledge.keys(column.table());
+    Optional<Integer> row = keys.row(name);
+    if (row.isEmpty()) {
+      diagnostics.fault(
+          "no-such-row", change.row().span(), keys.missing(name), () -> keys.repair(name));
+      return;
+    }
+    enter(change, row.get(), column, kind, entries.written());
+  }
+
+  private void enter(Change change, int row, Column column, Kind kind, Cells cells) {
     CheckedFormula checked =
         new CheckedFormula(change.formula(), Scope.ofCell(column, change.span().source()));
     new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(kind);
-    cells.set(row.get(), checked);
-    setTolerance(checked, row.get(), cells);
-    cells.change(row.get(), change);
+    cells.set(row, checked);
+    setTolerance(checked, row, cells);
+    cells.change(row, change);
   }
 }

@@ -1,10 +1,12 @@
 package org.battenbook.check;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import org.battenbook.bind.BookRows;
+import org.battenbook.book.Table;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Change;
 import org.battenbook.value.Value;
@@ -26,6 +28,9 @@ public final class Cells {
   /** What edits wrote into cells since the text was read, by row. */
   private final Map<Integer, Span> typed = new HashMap<>();
 
+  /** The names of rows that are not known yet, in whatever cells. */
+  private final List<LateName> lateNames = new ArrayList<>();
+
   Cells(int rowCount) {
     values = new @Nullable Value[rowCount];
   }
@@ -38,11 +43,6 @@ public final class Cells {
   /** The formulas that stand in cells, by row. */
   public Map<Integer, CheckedFormula> formulas() {
     return formulas;
-  }
-
-  /** The formulas that stand in cells, each once: rows may share one. */
-  Set<CheckedFormula> differentFormulas() {
-    return new LinkedHashSet<>(formulas.values());
   }
 
   /** The changes that set single cells, by row; their formulas are among {@link #formulas}. */
@@ -58,6 +58,11 @@ public final class Cells {
   /** Whether a row says what it is, be it by a value or by a formula. */
   public boolean isFilled(int row) {
     return value(row) != null || formulas.containsKey(row);
+  }
+
+  /** How many rows there is a cell for. */
+  int size() {
+    return values.length;
   }
 
   /** Whether any row says anything. */
@@ -81,6 +86,31 @@ public final class Cells {
     copy.changes.putAll(changes);
     copy.tolerances.putAll(tolerances);
     copy.typed.putAll(typed);
+    copy.lateNames.addAll(lateNames);
+    return copy;
+  }
+
+  List<LateName> lateNames() {
+    return lateNames;
+  }
+
+  void addLateNames(List<LateName> names) {
+    lateNames.addAll(names);
+  }
+
+  /** These with the rows that cells name known; where there is none, that is a fault. */
+  Cells resolved(List<LateName> late, BookRows others) {
+    if (late.isEmpty()) {
+      return this;
+    }
+    Map<String, Table> tables = new HashMap<>();
+    late.forEach(one -> tables.put(one.table().key(), one.table()));
+    Cells copy = copy(values.length);
+    for (int row = 0; row < values.length; row++) {
+      if (values[row] instanceof Value.Row named && tables.containsKey(named.table())) {
+        copy.values[row] = others.rows(tables.get(named.table())).called(named.name());
+      }
+    }
     return copy;
   }
 
@@ -114,14 +144,29 @@ public final class Cells {
     formulas.put(row, formula);
   }
 
-  /** Sets a row's cell to the only one of others. */
-  void copyOnly(Cells one, int row) {
-    values[row] = one.values[0];
-    CheckedFormula formula = one.formulas.get(0);
+  /** Sets a row's cell to one of others. */
+  void copy(Cells from, int at, int row) {
+    clear(row);
+    values[row] = from.value(at);
+    CheckedFormula formula = from.formulas.get(at);
     if (formula != null) {
       formulas.put(row, formula);
     }
+    setTolerance(row, from.tolerances.get(at));
+    setTyped(row, from.typed.get(at));
+  }
+
+  /** Lets a change, the only cell of others, decide a row; what it read before stays. */
+  void change(Cells one, int row) {
+    CheckedFormula formula = one.formulas.get(0);
+    if (formula == null) {
+      values[row] = one.values[0];
+      formulas.remove(row);
+    } else {
+      formulas.put(row, formula);
+    }
     setTolerance(row, one.tolerances.get(0));
+    one.changes.values().forEach(change -> changes.put(row, change));
   }
 
   /** Sets by how much a row's value may be off; nothing is said of it without one. */

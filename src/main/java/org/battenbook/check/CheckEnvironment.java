@@ -50,8 +50,9 @@ final class CheckEnvironment {
     this.currency = currency(book.currency(), diagnostics);
     this.shownForms = new ShownForms(book.lengths(), diagnostics);
     Map<Table, Rows> found = new LinkedHashMap<>();
-    book.tables()
-        .forEach(table -> found.put(table, new Rows(table, CellCheck.keys(table, diagnostics))));
+    book.tables().stream()
+        .filter(Table::isWritten)
+        .forEach(t -> found.put(t, Rows.written(t, CellCheck.keys(t, diagnostics))));
     this.rows = found;
     DeclaredKinds declared = declaredKinds(diagnostics);
     book.functions().stream()

@@ -49,7 +49,8 @@ public final class CheckedBook {
     return environment.shownForms().defaults();
   }
 
-  public Rows rows(Table table) {
+  /** The rows of a table that people write. */
+  public Rows writtenRows(Table table) {
     return environment.rows(table);
   }
 
@@ -103,18 +104,6 @@ public final class CheckedBook {
     return Optional.of(changed);
   }
 
-  /** What its places need and it has not: tolerances may need more than what they stand beside. */
-  Set<Place> needed() {
-    Set<Place> needed = new LinkedHashSet<>();
-    for (CheckedPlace checked : places()) {
-      checked.needs().stream()
-          .map(Need::place)
-          .filter(p -> !settled.places().containsKey(p))
-          .forEach(needed::add);
-    }
-    return needed;
-  }
-
   public CheckedPlace place(Place place) {
     CheckedPlace found = settled.places().get(place);
     if (found == null) {
@@ -161,29 +150,37 @@ public final class CheckedBook {
     List<CheckedPlace.Layered> layers = new ArrayList<>(old.layers());
     layers.set(last, new CheckedPlace.Layered(checked));
     return with(
-        new CheckedPlace(place, old.kind(), old.form(), layers, old.cells(), old.furtherNeeds()),
+        new CheckedPlace(place, old.kind(), old.form(), layers, old.entries(), old.furtherNeeds()),
         found);
   }
 
   /**
    * This book with another entry in one row's cell.
    *
+   * @param rows those of the column's table
    * @param entry what is written there, in a text that stands for the row; absent to empty the cell
-   * @return empty where the entry is at fault: then the text of the workbook has to be read again,
-   *     which says what is wrong
+   * @return empty where the entry is at fault, or no row that people write has the cell: then the
+   *     text of the workbook has to be read again, which says what is wrong
    */
-  public Optional<CheckedBook> withCell(Column column, int row, @Nullable Formula entry) {
+  public Optional<CheckedBook> withCell(
+      Column column, Rows rows, int row, @Nullable Formula entry) {
     CheckedPlace old = place(column);
     Diagnostics found = new Diagnostics();
-    Cells cells = old.cells().copy(rows(column.table()).count());
-    new CellCheck(new CheckedKinds(environment, settled.places()), found)
-        .enter(entry, row, column, old.kind(), cells);
-    if (entry != null && !cells.isFilled(row)) {
+    Entries entries = old.entries().copy(rows.table().writtenRows());
+    Optional<Entries.Cell> cell = entries.cell(column, rows, row);
+    if (cell.isEmpty()) {
       return Optional.empty();
     }
-    cells.setTyped(row, entry == null ? null : entry.span());
+    Cells cells = cell.get().cells();
+    int at = cell.get().at();
+    new CellCheck(new CheckedKinds(environment, settled.places()), found)
+        .enter(entry, at, column, old.kind(), cells);
+    if (entry != null && !cells.isFilled(at)) {
+      return Optional.empty();
+    }
+    cells.setTyped(at, entry == null ? null : entry.span());
     return with(
-        new CheckedPlace(column, old.kind(), old.form(), old.layers(), cells, old.furtherNeeds()),
+        new CheckedPlace(column, old.kind(), old.form(), old.layers(), entries, old.furtherNeeds()),
         found);
   }
 

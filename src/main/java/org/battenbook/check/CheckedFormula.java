@@ -50,6 +50,8 @@ public final class CheckedFormula {
 
   private long writtenOut;
 
+  private final List<LateName> lateNames = new ArrayList<>();
+
   private final Map<Integer, Form> holeForms = new HashMap<>();
 
   CheckedFormula(Formula formula, Scope scope) {
@@ -126,6 +128,20 @@ public final class CheckedFormula {
 
   void readInherited() {
     readsInherited = true;
+  }
+
+  /** The names of rows that are not known yet, in functions and behind its {@code ±} too. */
+  List<LateName> lateNames() {
+    if (tolerance == null) {
+      return lateNames;
+    }
+    List<LateName> all = new ArrayList<>(lateNames);
+    all.addAll(tolerance.lateNames());
+    return all;
+  }
+
+  void addLateNames(List<LateName> names) {
+    lateNames.addAll(names);
   }
 
   /** How many nodes it has once each function that it calls is written out in place of its call. */

@@ -3,6 +3,7 @@ package org.battenbook.check;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.battenbook.book.Place;
 import org.battenbook.unit.Form;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param kind the kind of its values
  * @param form how they are shown; absent for values that are not quantities
  * @param layers the formula of each layer, absent where the layer has none
- * @param cells what rows say of their own; empty for lines and for columns without a heading
+ * @param entries what rows say of their own; none for lines and for columns without a heading
  * @param furtherNeeds what its comparisons read, beside their sides, to hold even at worst
  */
 public record CheckedPlace(
@@ -23,7 +24,7 @@ public record CheckedPlace(
     Kind kind,
     @Nullable Form form,
     List<Layered> layers,
-    Cells cells,
+    Entries entries,
     Set<Need> furtherNeeds) {
 
   /** A layer's formula, or none. */
@@ -35,7 +36,7 @@ public record CheckedPlace(
 
   /** The same place, its comparisons needing this to hold even at worst. */
   CheckedPlace needing(Set<Need> needs) {
-    return new CheckedPlace(place, kind, form, layers, cells, Set.copyOf(needs));
+    return new CheckedPlace(place, kind, form, layers, entries, Set.copyOf(needs));
   }
 
   /** Those of all layers, then those in cells. */
@@ -46,13 +47,26 @@ public record CheckedPlace(
         formulas.add(layer.formula());
       }
     }
-    formulas.addAll(cells.differentFormulas());
+    formulas.addAll(entries.formulas());
     return formulas;
   }
 
   /** The operations of its formulas, functions written out. */
   public long operations() {
-    return formulas().stream().mapToLong(CheckedFormula::writtenOut).sum();
+    long ofLayers =
+        layers.stream()
+            .map(Layered::formula)
+            .filter(Objects::nonNull)
+            .mapToLong(CheckedFormula::writtenOut)
+            .sum();
+    return ofLayers + entries.operations();
+  }
+
+  /** The names of rows that are not known yet, in its formulas and cells. */
+  public List<LateName> lateNames() {
+    List<LateName> names = new ArrayList<>(entries.lateNames());
+    formulas().forEach(formula -> names.addAll(formula.lateNames()));
+    return names;
   }
 
   /** The formula that holds; absent where the place is given and not filled in. */
@@ -71,7 +85,7 @@ public record CheckedPlace(
         needs.addAll(formula.needs());
       }
     }
-    cells.differentFormulas().forEach(cell -> needs.addAll(cell.needs()));
+    entries.formulas().forEach(cell -> needs.addAll(cell.needs()));
     needs.addAll(furtherNeeds);
     return needs;
   }

@@ -1,6 +1,8 @@
 package org.battenbook.check;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.bind.BookRows;
 import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
@@ -17,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 public final class Decisions {
   private final CheckedBook book;
   private final BookRows rows;
+  private final Map<Column, Cells> cells = new ConcurrentHashMap<>();
 
   /**
    * The decisions of a book.
@@ -38,7 +41,22 @@ public final class Decisions {
 
   /** What the rows of its table say of a place; nothing for a line. */
   public Cells cells(Place place) {
-    return book.place(place).cells();
+    if (!(place instanceof Column column)) {
+      return Cells.NONE;
+    }
+    Entries entries = book.place(place).entries();
+    boolean isSaid = entries != Entries.NONE || column.comesWithRow();
+    return isSaid
+        ? cells.computeIfAbsent(column, c -> entries.in(c, rows(c.table()), rows))
+        : Cells.NONE;
+  }
+
+  /** Takes over the cells of a place from those before an edit that left them, and the rows. */
+  public void share(Place place, Decisions before) {
+    Cells known = place instanceof Column column ? before.cells.get(column) : null;
+    if (known != null) {
+      cells.put((Column) place, known);
+    }
   }
 
   /** The value that stands in a spot's cell; absent where none does. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.battenbook.bind.Meaning;
 import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Rows;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Table;
 import org.battenbook.bound.Bound;
@@ -153,19 +154,30 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
 
   private Kind rowCalled(TextLiteral text, Kind.RowOf rowOf) {
     Table table = knowledge.table(rowOf.table());
-    RowKeys keys = knowledge.keys(table);
     String name = plainText(text);
-    Optional<Integer> row = keys.row(name);
-    row.ifPresent(r -> checked.setFact(text, new Value.Row(rowOf.table(), r, keys.name(r))));
-    boolean mayCome = row.isEmpty() && !table.isSettled();
-    if (mayCome) {
-      checked.setFact(text, new Value.Waiting(name, false));
-    } else if (row.isEmpty()) {
-      diagnostics.fault("no-such-row", text.span(), keys.missing(name), () -> keys.repair(name));
-    }
-    Kind kind = row.isEmpty() && !mayCome ? Kind.UNKNOWN : rowOf;
+    checked.need(new Need(table.keyColumn(), Reach.ROWS));
+    Kind kind =
+        table.isWritten() ? known(text, table, name, rowOf) : late(text, table, name, rowOf);
     checked.setKind(text, kind);
     return kind;
+  }
+
+  private Kind known(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {
+    RowKeys keys = knowledge.keys(table);
+    Optional<Integer> row = keys.row(name);
+    row.ifPresent(r -> checked.setFact(text, new Value.Row(rowOf.table(), r, keys.name(r))));
+    if (row.isEmpty()) {
+      diagnostics.fault("no-such-row", text.span(), keys.missing(name), () -> keys.repair(name));
+      return Kind.UNKNOWN;
+    }
+    return rowOf;
+  }
+
+  /** Whether an opened or planned table has the row is asked when its rows are known. */
+  private Kind late(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {
+    checked.setFact(text, new Value.Row(rowOf.table(), Rows.NO_ROW, name));
+    checked.addLateNames(List.of(new LateName(table, name, text.span())));
+    return rowOf;
   }
 
   private static String plainText(TextLiteral text) {
@@ -422,6 +434,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     }
     checked.setFact(call, function);
     function.body().needs().forEach(checked::need);
+    checked.addLateNames(function.body().lateNames());
     return function.body().kind();
   }
 

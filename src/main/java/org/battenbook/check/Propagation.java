@@ -2,6 +2,7 @@ package org.battenbook.check;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -195,30 +196,49 @@ final class Propagation {
     underway.remove(place);
   }
 
-  /** A formula that stands in one row's cell counts in the row of that name alone. */
+  /** A formula that stands in cells counts in their rows alone. */
   private void cellFormulas(CheckedPlace checked, Column column, Part reader, Weight weight) {
-    Map<Integer, CheckedFormula> formulas = new TreeMap<>(checked.cells().formulas());
-    formulas.forEach(
-        (row, cell) -> {
-          if (reaches.into(Part.of(cell, cell.expression()))) {
-            Part inCell = reader.reading(cell);
-            Part isThere = reader.reading(isRow(column, row, cell));
-            if (cell.readsInherited()) {
-              barrier(weight, "a change of a cell that reads what it changes", inCell);
-            } else {
-              follow(inCell, weight.where(isThere, true));
-            }
-          }
-        });
+    namedFormulas(checked, column)
+        .forEach((row, cell) -> inCell(cell, isRow(column, row, cell), reader, weight));
+    checked
+        .entries()
+        .openingFormulas()
+        .forEach((by, cell) -> inCell(cell, beside.opened(column, by), reader, weight));
   }
 
-  private CheckedFormula isRow(Column column, int row, CheckedFormula cell) {
+  /** A formula of cells; the condition that they decide is absent where no error comes in. */
+  private void inCell(
+      CheckedFormula cell, @Nullable CheckedFormula decides, Part reader, Weight weight) {
+    if (decides == null || !reaches.into(Part.of(cell, cell.expression()))) {
+      return;
+    }
+    Part inCell = reader.reading(cell);
+    if (cell.readsInherited()) {
+      barrier(weight, "a change of a cell that reads what it changes", inCell);
+    } else {
+      follow(inCell, weight.where(reader.reading(decides), true));
+    }
+  }
+
+  /** The formulas that stand in cells, by the names of their rows. */
+  private Map<String, CheckedFormula> namedFormulas(CheckedPlace checked, Column column) {
+    Map<String, CheckedFormula> named = new LinkedHashMap<>();
+    CheckedPlace names = places.get(column.table().keyColumn());
+    new TreeMap<>(checked.entries().written().formulas())
+        .forEach(
+            (row, cell) -> {
+              Value name = names == null ? null : names.entries().written().value(row);
+              named.put(name instanceof Value.Text text ? text.text() : "", cell);
+            });
+    named.putAll(checked.entries().namedFormulas());
+    return named;
+  }
+
+  private CheckedFormula isRow(Column column, String row, CheckedFormula cell) {
     Column key = column.table().keyColumn();
-    CheckedPlace names = places.get(key);
-    Value name = names == null ? null : names.cells().value(row);
     Composition compared = new Composition(cell.formula().span());
     Expression read = compared.read(key, Optional.empty(), Kind.TEXT);
-    Expression text = compared.constant(name == null ? new Value.Text("") : name, Kind.TEXT);
+    Expression text = compared.constant(new Value.Text(row), Kind.TEXT);
     return compared.formula(compared.apply("=", Kind.YES_NO, read, text), cell.scope());
   }
 

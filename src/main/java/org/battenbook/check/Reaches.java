@@ -117,7 +117,7 @@ final class Reaches {
     }
     CheckedFormula formula = checked.formula();
     return (formula != null && into(Part.of(formula, formula.expression())))
-        || checked.cells().formulas().values().stream()
+        || checked.entries().formulas().stream()
             .anyMatch(cell -> into(Part.of(cell, cell.expression())));
   }
 }

@@ -12,6 +12,7 @@ import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Place;
+import org.battenbook.book.RowOpening;
 import org.battenbook.check.Beside.Source;
 import org.battenbook.number.Rational;
 import org.battenbook.source.Diagnostic;
@@ -78,6 +79,7 @@ final class ToleranceCheck {
     Reaches reaches = new Reaches(places, beside);
     if (!beside.isEmpty()) {
       own.forEach(checked -> addFilled(checked, reaches));
+      own.forEach(checked -> addOpened(checked, reaches));
     }
     own.forEach(checked -> addMargins(checked, reaches));
     return new Settled(places, beside, margins);
@@ -91,7 +93,7 @@ final class ToleranceCheck {
       boolean holds = i == checked.layers().size() - 1;
       boolean said =
           (formula != null && formula.tolerance() != null)
-              || (holds && !checked.cells().tolerances().isEmpty())
+              || (holds && checked.entries().hasTolerances())
               || (before != null && before.beside().tolerance(source) != null);
       if (said && checked.kind() instanceof Kind.Measured measured) {
         addTolerance(source, checked, formula, holds, measured.dimension());
@@ -129,12 +131,12 @@ final class ToleranceCheck {
     CheckedFormula own = formula == null ? null : formula.tolerance();
     Value none = new Value.Amount(new Quantity(Rational.ZERO, dimension));
     CheckedFormula holding = own == null ? none(of, dimension) : own;
-    Cells cells =
-        holds && of.place() instanceof Column column && !of.cells().isEmpty()
-            ? cells(of.cells(), column.table().rowCount(), none)
-            : Cells.NONE;
+    Entries entries =
+        holds && !of.entries().isEmpty()
+            ? of.entries().map(cells -> tolerances(cells, none))
+            : Entries.NONE;
     return new CheckedPlace(
-        place, of.kind(), of.form(), List.of(new CheckedPlace.Layered(holding)), cells, Set.of());
+        place, of.kind(), of.form(), List.of(new CheckedPlace.Layered(holding)), entries, Set.of());
   }
 
   private static CheckedFormula none(CheckedPlace of, Dimension dimension) {
@@ -145,9 +147,9 @@ final class ToleranceCheck {
   }
 
   /** What rows say: a filled cell is as far off as it says itself, or not at all. */
-  private static Cells cells(Cells written, int rowCount, Value none) {
-    Cells cells = new Cells(rowCount);
-    for (int row = 0; row < rowCount; row++) {
+  private static Cells tolerances(Cells written, Value none) {
+    Cells cells = new Cells(written.size());
+    for (int row = 0; row < written.size(); row++) {
       if (written.isFilled(row)) {
         CheckedFormula tolerance = written.tolerances().get(row);
         Optional<Value> literal = tolerance == null ? Optional.of(none) : literal(tolerance);
@@ -175,28 +177,44 @@ final class ToleranceCheck {
         checked.place() instanceof Column
             && formula != null
             && checked.kind() instanceof Kind.Measured
-            && !checked.cells().isEmpty()
+            && !checked.entries().isEmpty()
             && reaches.into(Part.of(formula, formula.expression()));
     if (!matters || !(checked.place() instanceof Column column)) {
       return;
     }
     Place place = beside.addFilled(column, before == null ? null : before.beside());
-    places.put(place, kept(place, checked, () -> filled(place, checked, column)));
+    places.put(place, kept(place, checked, () -> told(place, column, checked.entries().filled())));
   }
 
-  private static CheckedPlace filled(Place place, CheckedPlace of, Column column) {
+  /** Yes where the entries say so, else no. */
+  private static CheckedPlace told(Place place, Column column, Entries entries) {
     Composition no = new Composition(column.origin());
     CheckedFormula open =
         no.formula(no.constant(new Value.YesNo(false), Kind.YES_NO), Scope.of(column, 0));
-    int rowCount = column.table().rowCount();
-    Cells cells = new Cells(rowCount);
-    for (int row = 0; row < rowCount; row++) {
-      if (of.cells().isFilled(row)) {
-        cells.set(row, new Value.YesNo(true));
-      }
-    }
     return new CheckedPlace(
-        place, Kind.YES_NO, null, List.of(new CheckedPlace.Layered(open)), cells, Set.of());
+        place, Kind.YES_NO, null, List.of(new CheckedPlace.Layered(open)), entries, Set.of());
+  }
+
+  /** Where an error comes in by the cell of an opening, whether that decides a row. */
+  private void addOpened(CheckedPlace checked, Reaches reaches) {
+    if (checked.place() instanceof Column column && checked.kind() instanceof Kind.Measured) {
+      checked
+          .entries()
+          .openingFormulas()
+          .forEach(
+              (opening, formula) -> {
+                if (reaches.into(Part.of(formula, formula.expression()))) {
+                  addOpened(checked, column, opening);
+                }
+              });
+    }
+  }
+
+  private void addOpened(CheckedPlace checked, Column column, RowOpening opening) {
+    Place place = beside.addOpened(column, opening, before == null ? null : before.beside());
+    places.put(
+        place,
+        kept(place, checked, () -> told(place, column, checked.entries().decidedBy(opening))));
   }
 
   private void addMargins(CheckedPlace checked, Reaches reaches) {

@@ -1,14 +1,12 @@
 package org.battenbook.cutting;
 
 import java.util.List;
-import org.battenbook.book.PlannedRows;
 
 /** The rows that come of a plan. */
 interface PlanRows<J, P> {
   TotalRows totals();
 
-  /** The rows of all tables. */
-  List<PlannedRows> rows();
+  List<TableRows> tables();
 
   /**
    * Adds the rows of one material.

@@ -1,19 +1,20 @@
 package org.battenbook.cutting;
 
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import org.battenbook.book.PlanStatement;
-import org.battenbook.book.PlannedRows;
 import org.battenbook.evaluate.Results;
+import org.battenbook.evaluate.RowPlanner;
+import org.battenbook.number.Rational;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.planstore.PlanStore;
 import org.battenbook.planstore.Request;
 import org.battenbook.syntax.PlanSection.Cutting;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works out the plans of workbooks. What was planned once is not planned again, however often a
@@ -71,15 +72,12 @@ public final class Planning implements RowPlanner {
   }
 
   @Override
-  public Map<String, List<PlannedRows>> plan(Results results) {
-    List<Ordered<?, ?>> all = new ArrayList<>();
-    Collection<PlanStatement> plans = results.program().book().book().plans();
-    int materials = plans.stream().mapToInt(plan -> Material.count(plan, results)).sum();
-    PlanningLimit limit = new PlanningLimit(mostTime, materials);
-    plans.forEach(plan -> all.add(ordered(plan, results, limit)));
-    Map<String, List<PlannedRows>> planned = new LinkedHashMap<>();
-    all.forEach(one -> planned.put(one.plan().name().key(), rows(one)));
-    return planned;
+  public Planned plan(PlanStatement plan, Results results, Rational hours) {
+    PlanningLimit limit = new PlanningLimit(mostTime, hours, Material.count(plan, results));
+    Ordered<?, ?> ordered = ordered(plan, results, limit);
+    Map<String, List<List<@Nullable Value>>> tables = new LinkedHashMap<>();
+    rows(ordered).forEach(rows -> rows.putInto(tables));
+    return new Planned(tables, limit.allowedInAll());
   }
 
   /** A plan with what it is to make of each material, and its rows, none as yet. */
@@ -92,9 +90,9 @@ public final class Planning implements RowPlanner {
         : new Ordered<>(plan, new SheetOrders(plan, results, limit).orders(), new SheetRows(plan));
   }
 
-  private <J, P> List<PlannedRows> rows(Ordered<J, P> ordered) {
+  private <J, P> List<TableRows> rows(Ordered<J, P> ordered) {
     ordered.orders().forEach(order -> add(order, ordered));
-    return ordered.rows().rows();
+    return ordered.rows().tables();
   }
 
   private <J, P> void add(Order<J, P> order, Ordered<J, P> to) {

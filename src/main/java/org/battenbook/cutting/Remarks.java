@@ -66,11 +66,18 @@ final class Remarks {
     return List.copyOf(refused);
   }
 
-  /** The cells of a material's row that tell of them. */
-  List<String> cells() {
-    return List.of(
-        RowTexts.text(String.join(", ", tooLarge)),
-        RowTexts.text(String.join(", ", missing)),
-        RowTexts.text(String.join("; ", refused)));
+  /** The parts that no stock holds, in words. */
+  String wordsOfTooLarge() {
+    return String.join(", ", tooLarge);
+  }
+
+  /** The parts for which the stock does not suffice, in words. */
+  String wordsOfMissing() {
+    return String.join(", ", missing);
+  }
+
+  /** What cannot be planned, in words. */
+  String wordsOfRefused() {
+    return String.join("; ", refused);
   }
 }

@@ -2,30 +2,30 @@ package org.battenbook.cutting;
 
 import java.util.List;
 import org.battenbook.book.PlanStatement;
-import org.battenbook.book.PlannedRows;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.Sheet;
 import org.battenbook.plan.SheetJob;
 import org.battenbook.plan.SheetPart;
 import org.battenbook.plan.SheetPlan;
 import org.battenbook.unit.Dimension;
+import org.battenbook.value.Value;
 
 /** Writes sheets, their pieces, cuts and offcuts as rows. */
 final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
   private final PlanStatement plan;
   private final TotalRows totals;
-  private final RowTexts sheets;
-  private final RowTexts pieces;
-  private final RowTexts cuts;
-  private final RowTexts offcuts;
+  private final TableRows sheets;
+  private final TableRows pieces;
+  private final TableRows cuts;
+  private final TableRows offcuts;
 
   SheetRows(PlanStatement plan) {
     this.plan = plan;
     this.totals = new TotalRows(plan, Dimension.AREA);
-    this.sheets = new RowTexts(plan.table("sheets"));
-    this.pieces = new RowTexts(plan.table("pieces"));
-    this.cuts = new RowTexts(plan.table("cuts"));
-    this.offcuts = new RowTexts(plan.table("offcuts"));
+    this.sheets = new TableRows(plan.table("sheets"));
+    this.pieces = new TableRows(plan.table("pieces"));
+    this.cuts = new TableRows(plan.table("cuts"));
+    this.offcuts = new TableRows(plan.table("offcuts"));
   }
 
   @Override
@@ -34,8 +34,8 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
   }
 
   @Override
-  public List<PlannedRows> rows() {
-    return List.of(totals.rows(), sheets.rows(), pieces.rows(), cuts.rows(), offcuts.rows());
+  public List<TableRows> tables() {
+    return List.of(totals.rows(), sheets, pieces, cuts, offcuts);
   }
 
   @Override
@@ -74,9 +74,9 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
     for (Sheet sheet : planned.sheets()) {
       String name = order.material() + ": " + ++number;
       drawn.sheets.add(
-          RowTexts.text(name),
-          RowTexts.text(order.material()),
-          RowTexts.text(sheet.stock().label()));
+          TableRows.text(name),
+          TableRows.text(order.material()),
+          TableRows.text(sheet.stock().label()));
       drawn.addPieces(name, sheet);
       drawn.addCuts(name, sheet);
       drawn.addOffcuts(name, sheet);
@@ -89,12 +89,12 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
     for (Sheet.Placed placed : cut.pieces()) {
       Sheet.Area area = placed.area();
       pieces.add(
-          RowTexts.numbered(sheet, ++number),
-          RowTexts.text(sheet),
-          RowTexts.text(placed.label()),
+          TableRows.numbered(sheet, ++number),
+          TableRows.text(sheet),
+          TableRows.text(placed.label()),
           length(area.left()),
           length(area.top()),
-          RowTexts.yes(placed.turned()),
+          TableRows.yes(placed.turned()),
           length(area.across()),
           length(area.down()));
     }
@@ -105,10 +105,10 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
     for (Sheet.Cut one : cut.cuts()) {
       boolean across = one.direction() == Sheet.Direction.ACROSS;
       cuts.add(
-          RowTexts.numbered(sheet, ++number),
-          RowTexts.text(sheet),
-          Integer.toString(number),
-          RowTexts.text(across ? "across" : "down"),
+          TableRows.numbered(sheet, ++number),
+          TableRows.text(sheet),
+          TableRows.count(number),
+          TableRows.text(across ? "across" : "down"),
           length(one.from()),
           length(one.panel().left()),
           length(one.panel().top()),
@@ -122,20 +122,20 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
     for (Sheet.Offcut offcut : cut.offcuts()) {
       Sheet.Area area = offcut.area();
       offcuts.add(
-          RowTexts.numbered(sheet, ++number),
-          RowTexts.text(sheet),
+          TableRows.numbered(sheet, ++number),
+          TableRows.text(sheet),
           length(area.left()),
           length(area.top()),
           length(area.across()),
           length(area.down()),
-          RowTexts.yes(offcut.kept()));
+          TableRows.yes(offcut.kept()));
     }
   }
 
-  private static String length(Rational length) throws NotPlannable {
+  private static Value length(Rational length) throws NotPlannable {
     if (!Size.isWritable(length)) {
       throw Size.tooManyDigits("the place of a cut", "all sizes");
     }
-    return Size.length(length);
+    return TableRows.amount(length, Dimension.LENGTH);
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.battenbook.book.PlanStatement;
-import org.battenbook.book.PlannedRows;
 import org.battenbook.plan.Demand;
 import org.battenbook.plan.MatchedSet;
 import org.battenbook.plan.SawStop;
@@ -14,19 +13,20 @@ import org.battenbook.plan.Stick;
 import org.battenbook.plan.StickJob;
 import org.battenbook.plan.StickPlan;
 import org.battenbook.unit.Dimension;
+import org.battenbook.value.Value;
 
 /** Writes sticks, stops and cuts as rows. */
 final class StickRows implements PlanRows<StickJob, StickPlan> {
   private final TotalRows totals;
-  private final RowTexts sticks;
-  private final RowTexts stops;
-  private final RowTexts cuts;
+  private final TableRows sticks;
+  private final TableRows stops;
+  private final TableRows cuts;
 
   StickRows(PlanStatement plan) {
     this.totals = new TotalRows(plan, Dimension.LENGTH);
-    this.sticks = new RowTexts(plan.table("sticks"));
-    this.stops = new RowTexts(plan.table("stops"));
-    this.cuts = new RowTexts(plan.table("cuts"));
+    this.sticks = new TableRows(plan.table("sticks"));
+    this.stops = new TableRows(plan.table("stops"));
+    this.cuts = new TableRows(plan.table("cuts"));
   }
 
   @Override
@@ -35,8 +35,8 @@ final class StickRows implements PlanRows<StickJob, StickPlan> {
   }
 
   @Override
-  public List<PlannedRows> rows() {
-    return List.of(totals.rows(), sticks.rows(), stops.rows(), cuts.rows());
+  public List<TableRows> tables() {
+    return List.of(totals.rows(), sticks, stops, cuts);
   }
 
   @Override
@@ -56,41 +56,42 @@ final class StickRows implements PlanRows<StickJob, StickPlan> {
   private void addSticks(Order<StickJob, StickPlan> order, StickPlan planned) {
     Map<String, SawStop> stopOf = new HashMap<>();
     order.stops().forEach(stop -> stop.parts().forEach(part -> stopOf.put(part.label(), stop)));
-    Map<SawStop, String> stopNames = addStops(order, planned, stopOf);
+    Map<SawStop, Value> stopNames = addStops(order, planned, stopOf);
     int number = 0;
     for (Stick stick : planned.sticks()) {
       String name = order.material() + ": " + ++number;
       sticks.add(
-          RowTexts.text(name),
-          RowTexts.text(order.material()),
-          RowTexts.text(stick.stock().label()),
-          Integer.toString(stick.pattern()));
+          TableRows.text(name),
+          TableRows.text(order.material()),
+          TableRows.text(stick.stock().label()),
+          TableRows.count(stick.pattern()));
       int at = 0;
       for (Stick.Placed placed : stick.placed()) {
         at++;
         cuts.add(
-            RowTexts.numbered(name, at),
-            RowTexts.text(name),
-            Integer.toString(at),
-            stopNames.getOrDefault(stopOf.get(placed.part().label()), ""),
-            RowTexts.text(placed.part().label()),
-            RowTexts.yes(placed.turned()));
+            TableRows.numbered(name, at),
+            TableRows.text(name),
+            TableRows.count(at),
+            stopNames.get(stopOf.get(placed.part().label())),
+            TableRows.text(placed.part().label()),
+            TableRows.yes(placed.turned()));
       }
     }
   }
 
   /** The names of the stops that are set, the longest first. */
-  private Map<SawStop, String> addStops(
+  private Map<SawStop, Value> addStops(
       Order<StickJob, StickPlan> order, StickPlan planned, Map<String, SawStop> stopOf) {
     Set<SawStop> set = new HashSet<>();
     planned.sticks().stream()
         .flatMap(stick -> stick.placed().stream())
         .forEach(placed -> set.add(stopOf.get(placed.part().label())));
-    Map<SawStop, String> names = new HashMap<>();
+    Map<SawStop, Value> names = new HashMap<>();
     for (SawStop stop : order.stops().stream().filter(set::contains).toList()) {
-      String name = RowTexts.text(order.material() + ", stop " + (names.size() + 1));
+      Value name = TableRows.text(order.material() + ", stop " + (names.size() + 1));
       names.put(stop, name);
-      stops.add(name, RowTexts.text(order.material()), RowTexts.text(stop.parts().get(0).label()));
+      stops.add(
+          name, TableRows.text(order.material()), TableRows.text(stop.parts().get(0).label()));
     }
     return names;
   }

@@ -1,16 +1,13 @@
 package org.battenbook.cutting;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.battenbook.book.PlanStatement;
-import org.battenbook.book.PlannedRows;
 import org.battenbook.number.Rational;
 import org.battenbook.unit.Dimension;
 
 /** A row for each material: what was proven, and what could not be planned. */
 final class TotalRows {
   private final Dimension dimension;
-  private final RowTexts texts;
+  private final TableRows rows;
 
   /**
    * Begins the rows of a plan.
@@ -19,11 +16,11 @@ final class TotalRows {
    */
   TotalRows(PlanStatement plan, Dimension dimension) {
     this.dimension = dimension;
-    this.texts = new RowTexts(plan.table("totals"));
+    this.rows = new TableRows(plan.table("totals"));
   }
 
-  PlannedRows rows() {
-    return texts.rows();
+  TableRows rows() {
+    return rows;
   }
 
   /**
@@ -35,14 +32,15 @@ final class TotalRows {
   void add(Order<?, ?> order, Remarks remarks, boolean proven, Rational used, Rational bound) {
     boolean isPart = used.signum() > 0 && bound.compareTo(used) < 0;
     Rational share = isPart ? bound.dividedBy(used) : Rational.ONE;
-    List<String> cells = new ArrayList<>();
-    cells.add(RowTexts.text(order.material()));
-    cells.add(RowTexts.text(order.firstPart()));
-    cells.add(RowTexts.yes(proven && remarks.isEmpty()));
-    cells.add(share.toString());
-    cells.add(Size.text(order.asked(), dimension));
-    cells.addAll(remarks.cells());
-    texts.add(cells);
+    rows.add(
+        TableRows.text(order.material()),
+        TableRows.text(order.firstPart()),
+        TableRows.yes(proven && remarks.isEmpty()),
+        TableRows.amount(share, Dimension.NONE),
+        TableRows.amount(order.asked(), dimension),
+        TableRows.text(remarks.wordsOfTooLarge()),
+        TableRows.text(remarks.wordsOfMissing()),
+        TableRows.text(remarks.wordsOfRefused()));
   }
 
   /** The row of a material of which nothing is planned. */

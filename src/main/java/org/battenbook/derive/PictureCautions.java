@@ -38,7 +38,7 @@ public final class PictureCautions {
     for (CheckedPlace checked : cautions.book.places()) {
       CheckedFormula formula = checked.formula();
       boolean inCells =
-          checked.cells().formulas().values().stream().anyMatch(CheckedFormula::countsPixels);
+          checked.entries().formulas().stream().anyMatch(CheckedFormula::countsPixels);
       if (inCells || (formula != null && formula.countsPixels())) {
         cautions.look(checked);
       }

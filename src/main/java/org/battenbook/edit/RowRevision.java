@@ -16,6 +16,7 @@ import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Change;
 import org.battenbook.syntax.RowsSection;
+import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** The rows of a workbook's files with other cells, and with rows added, moved and removed. */
@@ -89,7 +90,7 @@ final class RowRevision {
     }
     RowSegment holds = holding(column, row);
     if (holds != null) {
-      block(column.table(), holds).set(holds.at(row), column, entry);
+      block(column.table(), holds).set(rowsOf(column.table()).at(holds, row), column, entry);
     } else if (!entry.isEmpty()) {
       fillIn(column, row, entry);
     }
@@ -106,7 +107,7 @@ final class RowRevision {
             : holding(column, row);
     return holds == null || holds.written() == null
         ? Optional.empty()
-        : Optional.of(holds.cells().span(holds.at(row), 0));
+        : Optional.of(holds.cells().span(rowsOf(column.table()).at(holds, row), 0));
   }
 
   static void refuseComing(Column column) throws EditRefused {
@@ -124,13 +125,14 @@ final class RowRevision {
    * The segment whose cell decides a row; else the one in which the row is written or filled in;
    * absent for a row that nobody writes.
    */
-  private static @Nullable RowSegment holding(Column column, int row) {
+  private @Nullable RowSegment holding(Column column, int row) {
+    Rows rows = rowsOf(column.table());
     RowSegment says = null;
     RowSegment there = null;
     for (RowSegment segment : column.table().segments()) {
-      there = segment.opened() == null && segment.has(row) ? segment : there;
-      boolean here = segment.sharedCell(column) == null && segment.cell(column, row).isPresent();
-      says = here ? segment : says;
+      int at = rows.at(segment, row);
+      there = at == Rows.NO_ROW ? there : segment;
+      says = at != Rows.NO_ROW && segment.cell(column, at).isPresent() ? segment : says;
     }
     return says == null ? there : says;
   }
@@ -169,12 +171,19 @@ final class RowRevision {
                     new EditRefused(
                         "edit-of-plan", "this row of '%s' comes of a plan".formatted(table), ""));
     Map<Column, String> cells = new LinkedHashMap<>();
-    cells.put(opening.each(), rowsOf(table).openedCell(opening.each(), row));
+    cells.put(opening.each(), text(rowsOf(table).brought(opening.each(), row)));
     if (opening.count() != null) {
       Column number = opening.count().number();
-      cells.put(number, rowsOf(table).openedCell(number, row));
+      cells.put(number, text(rowsOf(table).brought(number, row)));
     }
     return cells;
+  }
+
+  /** How an opened cell is written: the row that opens it by its name, or a number. */
+  private static String text(@Nullable Value brought) {
+    return brought instanceof Value.Row row
+        ? TypedText.quoted(row.name())
+        : ((Value.Amount) Objects.requireNonNull(brought)).quantity().number().toString();
   }
 
   /**
@@ -240,7 +249,7 @@ final class RowRevision {
     }
     for (RowSegment segment : table.rows()) {
       if (segment.brings(row)) {
-        return new WrittenRow(block(table, segment), segment, segment.at(row));
+        return new WrittenRow(block(table, segment), segment, row - segment.firstRow());
       }
     }
     throw new EditRefused("no-such-row", "'%s' has no such row".formatted(table), "");

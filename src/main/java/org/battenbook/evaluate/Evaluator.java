@@ -2,37 +2,72 @@ package org.battenbook.evaluate;
 
 import java.util.stream.IntStream;
 import org.battenbook.book.Column;
+import org.battenbook.book.Table;
 import org.battenbook.evaluate.ColumnValues.Chunk;
+import org.battenbook.source.Diagnostics;
+import org.jspecify.annotations.Nullable;
 
-/** Works out every place of a program, stage by stage. */
+/** Works out a program place by place, stage by stage, and the rows of tables among them. */
 public final class Evaluator {
   private final Program program;
   private final Results results;
+  private final RowMaking rows;
+  private final WorkBound work;
+  private final Diagnostics diagnostics;
 
-  Evaluator(Program program, Meter meter) {
+  Evaluator(Program program, Results results, RowPlanner planner, Diagnostics diagnostics) {
     this.program = program;
-    this.results = new Results(program, meter);
+    this.results = results;
+    this.rows = new RowMaking(results, planner, diagnostics);
+    this.work = new WorkBound(results, diagnostics);
+    this.diagnostics = diagnostics;
   }
 
-  /** Works everything out anew. */
-  public static Results fill(Program program) {
-    Evaluator evaluator = new Evaluator(program, new Meter());
-    program.stages().forEach(evaluator::run);
-    evaluator.results.meter().end();
-    return evaluator.results;
+  /**
+   * Works everything out anew.
+   *
+   * @param planner works out the rows that plans bring
+   * @param diagnostics takes what is wrong with the rows of tables, and what is too much work
+   * @return absent where there was a fault
+   */
+  public static @Nullable Results fill(
+      Program program, RowPlanner planner, Diagnostics diagnostics) {
+    Results results = new Results(program, new Meter());
+    Evaluator evaluator = new Evaluator(program, results, planner, diagnostics);
+    for (Stage stage : program.stages()) {
+      if (!evaluator.fits(stage)) {
+        return null;
+      }
+      evaluator.run(stage);
+    }
+    LateNames.check(results, diagnostics);
+    results.meter().end();
+    return diagnostics.hasFaults() ? null : results;
+  }
+
+  /** Makes the rows that a stage stands for, and asks whether it may be worked out then. */
+  private boolean fits(Stage stage) {
+    stage.slots().forEach(this::makeRows);
+    return !diagnostics.hasFaults() && work.allows(stage);
+  }
+
+  /** The key column of a table stands for its rows. */
+  private void makeRows(Slot slot) {
+    if (slot.place() instanceof Column column) {
+      Table table = column.table();
+      if (!table.isWritten() && column == table.keyColumn()) {
+        results.set(rows.of(table));
+      }
+    }
   }
 
   private void run(Stage stage) {
     if (stage.rowByRow()) {
-      RowByRow rows = RowByRow.anew(program, results, stage);
-      IntStream.range(0, rows.chunkCount()).forEach(rows::run);
+      RowByRow byRow = RowByRow.anew(program, results, stage);
+      IntStream.range(0, byRow.chunkCount()).forEach(byRow::run);
     } else {
       stage.slots().forEach(this::run);
     }
-  }
-
-  Results results() {
-    return results;
   }
 
   void run(Slot slot) {

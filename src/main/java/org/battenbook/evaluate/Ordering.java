@@ -24,20 +24,27 @@ final class Ordering {
   private final Diagnostics diagnostics;
   private final Map<Place, Set<Need>> needs = new LinkedHashMap<>();
 
-  private Ordering(CheckedBook book, Slots slots, Diagnostics diagnostics) {
+  private Ordering(CheckedBook book, Slots slots, List<Set<Need>> needs, Diagnostics diagnostics) {
     this.book = book;
     this.slots = slots;
     this.diagnostics = diagnostics;
+    for (CheckedPlace checked : book.places()) {
+      this.needs.put(checked.place(), needs.get(slots.of(checked.place()).number()));
+    }
   }
 
-  static List<Stage> order(CheckedBook book, Slots slots, Diagnostics diagnostics) {
-    return new Ordering(book, slots, diagnostics).order();
+  /**
+   * Orders places.
+   *
+   * @param needs what each place needs, by its slot
+   * @param diagnostics takes circles
+   */
+  static List<Stage> order(
+      CheckedBook book, Slots slots, List<Set<Need>> needs, Diagnostics diagnostics) {
+    return new Ordering(book, slots, needs, diagnostics).order();
   }
 
   private List<Stage> order() {
-    for (CheckedPlace checked : book.places()) {
-      needs.put(checked.place(), needs(checked));
-    }
     List<Stage> stages = new ArrayList<>();
     for (List<Place> component :
         graph(needs.keySet(), Set.of(Reach.values())).componentsInOrder()) {
@@ -61,18 +68,6 @@ final class Ordering {
 
   private Set<Need> needs(Place place) {
     return needs.getOrDefault(place, Set.of());
-  }
-
-  /** What a place needs; a column of rows that are opened or planned needs what these come of. */
-  private static Set<Need> needs(CheckedPlace checked) {
-    List<Place> ofRows =
-        checked.place() instanceof Column column ? column.table().rowsNeed() : List.of();
-    if (ofRows.isEmpty()) {
-      return checked.needs();
-    }
-    Set<Need> needs = new LinkedHashSet<>(checked.needs());
-    ofRows.forEach(place -> needs.add(new Need(place, Reach.WHOLE)));
-    return needs;
   }
 
   private Stage stage(List<Place> component) {

@@ -1,10 +1,13 @@
 package org.battenbook.evaluate;
 
 import java.util.Map;
-import org.battenbook.bind.BookRows;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
+import org.battenbook.check.Cells;
+import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.column.Lane;
 import org.battenbook.evaluate.ColumnValues.Chunk;
@@ -17,30 +20,38 @@ final class PlacePlan {
   private final CheckedPlace checked;
   private final @Nullable Plan formula;
   private final @Nullable LanePlan lanes;
-  private final Map<Integer, Plan> cellFormulas;
+  private final Program program;
   private final @Nullable Table namedRows;
-  private final long operations;
+
+  /** The plans of formulas that stand in cells; rows may share one. */
+  private final Map<OwnFormula, Plan> cellPlans = new ConcurrentHashMap<>();
+
+  /**
+   * A formula that stands in a cell.
+   *
+   * @param written the value that a change of the cell inherits; absent where none is written
+   */
+  private record OwnFormula(CheckedFormula formula, @Nullable Value written) {}
 
   /**
    * A plan.
    *
    * @param formula the plan of the formula that holds; absent for a given place without one
-   * @param cellFormulas the plans of formulas that stand in single cells, by row
+   * @param program compiles the formulas that stand in single cells
    * @param namedRows the table whose rows the place's values are, if they are rows
    */
   PlacePlan(
       Slot slot,
       CheckedPlace checked,
       @Nullable Plan formula,
-      Map<Integer, Plan> cellFormulas,
+      Program program,
       @Nullable Table namedRows) {
     this.slot = slot;
     this.checked = checked;
     this.formula = formula;
     this.lanes = formula == null || !slot.isColumn() ? null : LaneCompiler.compile(formula);
-    this.cellFormulas = cellFormulas;
+    this.program = program;
     this.namedRows = namedRows;
-    this.operations = checked.operations();
   }
 
   Place place() {
@@ -51,16 +62,17 @@ final class PlacePlan {
     return slot;
   }
 
-  /** The operations of its formulas, functions written out. */
-  long operations() {
-    return operations;
+  /** The steps that it takes in a fill. */
+  long steps(Results results) {
+    long own = formula == null ? 0 : formula.steps(results).of(results.valueCount(place()));
+    return own
+        + cells(results).formulas().keySet().stream()
+            .mapToLong(row -> plan(row, cells(results)).steps(results).of(1))
+            .sum();
   }
 
-  /** The steps that it takes in a fill. */
-  long steps(BookRows rows) {
-    int count = place() instanceof Column column ? rows.rows(column.table()).count() : 1;
-    long own = formula == null ? 0 : formula.steps(rows).of(count);
-    return own + cellFormulas.values().stream().mapToLong(plan -> plan.steps(rows).of(1)).sum();
+  private Cells cells(Reading reading) {
+    return reading.decisions().cells(place());
   }
 
   @Nullable Plan formula() {
@@ -68,17 +80,34 @@ final class PlacePlan {
   }
 
   /** The plan of the formula that stands in a row's own cell; absent where none does. */
-  @Nullable Plan ownFormula(int row) {
-    return cellFormulas.get(row);
+  @Nullable Plan ownFormula(int row, Reading reading) {
+    Cells cells = cells(reading);
+    return cells.formulas().containsKey(row) ? plan(row, cells) : null;
+  }
+
+  private Plan plan(int row, Cells cells) {
+    CheckedFormula own = Objects.requireNonNull(cells.formulas().get(row));
+    return cellPlans.computeIfAbsent(new OwnFormula(own, cells.value(row)), this::compile);
+  }
+
+  private Plan compile(OwnFormula own) {
+    Plan inherited =
+        own.written() == null
+            ? formula
+            : new ConstantPlan(own.formula().expression(), own.written());
+    return program.compileCell(own.formula(), inherited);
   }
 
   /** The value in one row (0 for a line): the row's own, or the formula's. */
   Value value(Frame frame) {
-    Plan own = cellFormulas.get(frame.row);
-    if (own != null) {
-      return own.run(frame);
+    return value(frame, cells(frame.reading));
+  }
+
+  private Value value(Frame frame, Cells cells) {
+    if (cells.formulas().containsKey(frame.row)) {
+      return plan(frame.row, cells).run(frame);
     }
-    Value cell = checked.cells().value(frame.row);
+    Value cell = cells.value(frame.row);
     return cell == null ? byFormula(frame) : cell;
   }
 
@@ -90,7 +119,7 @@ final class PlacePlan {
 
   /** What rows say of it, in the rows that there are. */
   Written written(Reading reading) {
-    return new Written(checked.cells(), reading.rows(table()).count(), reader(reading));
+    return new Written(cells(reading), reading.rows(table()).count(), reader(reading));
   }
 
   private Table table() {
@@ -131,9 +160,10 @@ final class PlacePlan {
     Value[] values = new Value[ColumnValues.rowsIn(chunk, count)];
     int first = chunk << ColumnValues.SHIFT;
     Frame frame = Frame.atRow(reading, first);
+    Cells cells = cells(reading);
     for (int i = 0; i < values.length; i++) {
       frame.row = first + i;
-      values[i] = value(frame);
+      values[i] = value(frame, cells);
     }
     return pack(values, reading);
   }

@@ -1,7 +1,10 @@
 package org.battenbook.evaluate;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.List;
+import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
@@ -29,6 +32,7 @@ import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TextPart;
 import org.battenbook.syntax.TruthLiteral;
 import org.battenbook.unit.Form;
+import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** Turns one checked formula into plans. */
@@ -88,7 +92,7 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   @Override
   public Plan text(TextLiteral literal) {
     if (literal.parts().stream().noneMatch(TextPart.Hole.class::isInstance)) {
-      return new ConstantPlan(literal, formula.constant(literal));
+      return constant(literal, formula.constant(literal));
     }
     List<TextPlan.Part> parts = new ArrayList<>();
     for (TextPart part : literal.parts()) {
@@ -98,6 +102,12 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
               : new TextPlan.Part(((TextPart.Words) part).words(), null, null));
     }
     return new TextPlan(literal, parts);
+  }
+
+  private Plan constant(TextLiteral literal, Value value) {
+    return value instanceof Value.Row row && row.row() == Rows.NO_ROW
+        ? new NamedRowPlan(literal, requireNonNull(book.book().table(row.table())), row.name())
+        : new ConstantPlan(literal, value);
   }
 
   private @Nullable Form holeForm(Reference hole) {

@@ -1,12 +1,12 @@
 package org.battenbook.evaluate;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.battenbook.book.Place;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
@@ -17,7 +17,6 @@ import org.battenbook.check.Need;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Kind;
-import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** A checked book compiled: a plan for each place, and the order to run them in. */
@@ -25,7 +24,7 @@ public final class Program {
   private final CheckedBook book;
   private final Slots slots;
   private final List<Stage> stages;
-  private final List<PlacePlan> plans;
+  private final AtomicReferenceArray<@Nullable PlacePlan> plans;
   private final List<Set<Need>> needs;
   private final Map<Rule, Plan> messages = new ConcurrentHashMap<>();
 
@@ -46,97 +45,76 @@ public final class Program {
     }
   }
 
-  private Program(
-      CheckedBook book,
-      Slots slots,
-      List<Stage> stages,
-      List<PlacePlan> plans,
-      List<Set<Need>> needs) {
+  private Program(CheckedBook book, Slots slots, List<Stage> stages, List<Set<Need>> needs) {
     this.book = book;
     this.slots = slots;
     this.stages = stages;
-    this.plans = plans;
     this.needs = needs;
+    this.plans = new AtomicReferenceArray<>(slots.count());
   }
 
   /**
-   * Compiles a book that has passed its check.
+   * Orders a book that has passed its check. A formula is compiled when it is first run: columns of
+   * tables without rows never are.
    *
-   * @param diagnostics takes the circles among formulas, and what is too much work
-   * @return the program; not to be run when there were faults
+   * @param diagnostics takes the circles among formulas, and formulas that are too large
+   * @return absent when there were faults
    */
   public static @Nullable Program compile(CheckedBook book, Diagnostics diagnostics) {
     Slots slots = new Slots(book);
-    List<Stage> stages = Ordering.order(book, slots, diagnostics);
-    ProgramSize size = new ProgramSize(diagnostics);
-    size.checkFormulas(book.places());
-    if (diagnostics.hasFaults()) {
-      return null;
-    }
-    Program program = new Program(book, slots, stages, new ArrayList<>(), new ArrayList<>());
-    for (CheckedPlace checked : book.places()) {
-      program.plans.add(program.compile(checked));
-      program.needs.add(checked.needs());
-    }
-    size.checkWork(program.plans, book::rows);
-    return diagnostics.hasFaults() ? null : program;
+    RowNeeds rowNeeds = new RowNeeds(book);
+    List<Set<Need>> needs = book.places().stream().map(rowNeeds::of).toList();
+    List<Stage> stages = Ordering.order(book, slots, needs, diagnostics);
+    ProgramSize.check(book.places(), diagnostics);
+    return diagnostics.hasFaults() ? null : new Program(book, slots, stages, needs);
   }
 
   /**
    * This program for a book of the same places after an edit.
    *
    * @param changed the places that it changed
-   * @param diagnostics takes a circle that the edit closes, and what is too much work
+   * @param diagnostics takes a circle that the edit closes
    */
   public @Nullable Program edited(CheckedBook edited, Set<Place> changed, Diagnostics diagnostics) {
-    boolean asBefore =
-        changed.stream().allMatch(p -> edited.place(p).needs().equals(needs(slots.of(p))));
-    List<Stage> order = asBefore ? stages : Ordering.order(edited, slots, diagnostics);
+    List<Set<Need>> after = new ArrayList<>(needs);
+    RowNeeds rowNeeds = new RowNeeds(edited);
+    changed.forEach(p -> after.set(slots.of(p).number(), rowNeeds.of(edited.place(p))));
+    List<Stage> order =
+        after.equals(needs) ? stages : Ordering.order(edited, slots, after, diagnostics);
     if (diagnostics.hasFaults()) {
       return null;
     }
-    Program program =
-        new Program(edited, slots, order, new ArrayList<>(plans), new ArrayList<>(needs));
-    for (Place place : changed) {
-      int number = slots.of(place).number();
-      program.plans.set(number, program.compile(edited.place(place)));
-      program.needs.set(number, edited.place(place).needs());
+    Program program = new Program(edited, slots, order, after);
+    for (int i = 0; i < slots.count(); i++) {
+      program.plans.set(i, plans.get(i));
     }
-    ProgramSize size = new ProgramSize(diagnostics);
-    size.checkWork(program.plans, edited::rows);
-    return diagnostics.hasFaults() ? null : program;
+    changed.forEach(place -> program.plans.set(slots.of(place).number(), null));
+    return program;
   }
 
   private PlacePlan compile(CheckedPlace checked) {
     CheckedFormula formula = checked.formula();
     Plan plan = formula == null ? null : PlanCompiler.compile(book, slots, formula);
-    Map<Integer, Plan> cells = new HashMap<>();
-    Map<CheckedFormula, Plan> shared = new HashMap<>();
-    checked
-        .cells()
-        .formulas()
-        .forEach((row, cell) -> cells.put(row, compileCell(checked, row, cell, plan, shared)));
     Table named = checked.kind() instanceof Kind.RowOf rowOf ? tableOf(rowOf) : null;
-    return new PlacePlan(slots.of(checked.place()), checked, plan, cells, named);
+    return new PlacePlan(slots.of(checked.place()), checked, plan, this, named);
   }
 
   private Table tableOf(Kind.RowOf rowOf) {
     return Objects.requireNonNull(book.book().table(rowOf.table()));
   }
 
-  /** The plan of a cell; where rows share its formula, they share the plan. */
-  private Plan compileCell(
-      CheckedPlace checked,
-      int row,
-      CheckedFormula cell,
-      @Nullable Plan formula,
-      Map<CheckedFormula, Plan> shared) {
-    Value written = checked.cells().value(row);
-    if (written == null) {
-      return shared.computeIfAbsent(cell, c -> PlanCompiler.compileCell(book, slots, c, formula));
-    }
-    Plan inherited = new ConstantPlan(cell.expression(), written);
+  /**
+   * The plan of a formula that stands in a cell.
+   *
+   * @param inherited what the cell's own name means in it; absent where it has no value otherwise
+   */
+  Plan compileCell(CheckedFormula cell, @Nullable Plan inherited) {
     return PlanCompiler.compileCell(book, slots, cell, inherited);
+  }
+
+  /** The steps that a place takes in a fill with these rows. */
+  long steps(Slot slot, Results results) {
+    return results.valueCount(slot.place()) == 0 ? 0 : plan(slot).steps(results);
   }
 
   public CheckedBook book() {
@@ -152,7 +130,12 @@ public final class Program {
   }
 
   PlacePlan plan(Slot slot) {
-    return plans.get(slot.number());
+    PlacePlan known = plans.get(slot.number());
+    if (known == null) {
+      known = compile(book.place(slot.place()));
+      plans.set(slot.number(), known);
+    }
+    return known;
   }
 
   /** All that the values of a place are worked out from. */

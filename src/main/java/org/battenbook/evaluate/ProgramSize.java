@@ -2,33 +2,25 @@ package org.battenbook.evaluate;
 
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
-import java.util.function.ToLongFunction;
-import org.battenbook.bind.BookRows;
-import org.battenbook.book.Column;
-import org.battenbook.book.Place;
 import org.battenbook.bound.Bound;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.source.Diagnostics;
 
-/** Refuses a book whose formulas are more work than they may be, before they are worked out. */
+/** Refuses a book whose formulas are larger than they may be, before they are compiled. */
 final class ProgramSize {
-  private final Diagnostics diagnostics;
+  private ProgramSize() {}
 
   /**
-   * The size of a program.
+   * Looks at the formulas of all places.
    *
    * @param diagnostics takes what is too large
    */
-  ProgramSize(Diagnostics diagnostics) {
-    this.diagnostics = diagnostics;
-  }
-
-  /** Looks at formulas that are not compiled yet. */
-  void checkFormulas(Collection<CheckedPlace> places) {
-    if (Bound.ALL_OPERATIONS.isPassedBy(sum(places, CheckedPlace::operations))) {
-      CheckedPlace largest = largest(places, CheckedPlace::operations);
+  static void check(Collection<CheckedPlace> places, Diagnostics diagnostics) {
+    long operations = places.stream().mapToLong(CheckedPlace::operations).sum();
+    if (Bound.ALL_OPERATIONS.isPassedBy(operations)) {
+      CheckedPlace largest =
+          places.stream().max(Comparator.comparingLong(CheckedPlace::operations)).orElseThrow();
       diagnostics.refuse(
           "formulas-too-large",
           largest.place().layer().span(),
@@ -41,32 +33,5 @@ final class ProgramSize {
               largest.place().words()),
           "work out what is used more than once on a line of its own");
     }
-  }
-
-  /** Looks at what a fill takes. */
-  void checkWork(List<PlacePlan> plans, BookRows rows) {
-    if (Bound.STEPS.isPassedBy(sum(plans, plan -> plan.steps(rows)))) {
-      PlacePlan largest = largest(plans, plan -> plan.steps(rows));
-      Place place = largest.place();
-      String inRows =
-          place instanceof Column column
-              ? String.format(Locale.ROOT, " in its %,d rows", rows.rows(column.table()).count())
-              : "";
-      diagnostics.refuse(
-          "too-much-work",
-          place.layer().span(),
-          "this job takes more than %s steps to work out, most of them for '%s'%s"
-              .formatted(Bound.STEPS.shown(), place.words(), inRows),
-          "begin what stands after 'where' with '… = this', so that rows are grouped once; or part"
-              + " the job in two");
-    }
-  }
-
-  private static <T> long sum(Collection<T> all, ToLongFunction<T> size) {
-    return all.stream().mapToLong(size).sum();
-  }
-
-  private static <T> T largest(Collection<T> all, ToLongFunction<T> size) {
-    return all.stream().max(Comparator.comparingLong(size)).orElseThrow();
   }
 }

@@ -2,6 +2,7 @@ package org.battenbook.evaluate;
 
 import org.battenbook.bind.Rows;
 import org.battenbook.book.Table;
+import org.battenbook.check.Decisions;
 import org.battenbook.column.Lookup;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,9 @@ interface Reading {
 
   /** What counts the work, and the long numbers and texts that are made. */
   Meter meter();
+
+  /** What decides each value. */
+  Decisions decisions();
 
   /** What rows say of a column, made once a fill. */
   Written written(PlacePlan column);

@@ -6,11 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
+import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.book.Table;
+import org.battenbook.bound.Bound;
 import org.battenbook.check.Need;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.evaluate.ColumnValues.Chunk;
+import org.battenbook.source.Diagnostics;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,17 +26,22 @@ import org.jspecify.annotations.Nullable;
 public final class Refill {
   private final Program program;
   private final Results before;
+  private final Results results;
+  private final RowMaking rows;
+  private final Diagnostics diagnostics = new Diagnostics();
   private final Evaluator evaluator;
   private final Changes edited;
   private final Changes changed;
   private final List<Place> ran = new ArrayList<>();
 
-  private Refill(Program program, Results before, Changes edited) {
+  private Refill(Program program, Results before, Changes edited, RowPlanner planner) {
     this.program = program;
     this.before = before;
     this.edited = edited;
     this.changed = new Changes(program.slots().count());
-    this.evaluator = new Evaluator(program, before.meter().goOn());
+    this.results = new Results(program, before.meter().goOn());
+    this.rows = new RowMaking(results, planner, diagnostics);
+    this.evaluator = new Evaluator(program, results, planner, diagnostics);
   }
 
   /**
@@ -53,9 +63,15 @@ public final class Refill {
    * @param before the results of the program before it
    * @param changed the places that it changed
    * @param row tells of each the row alone that it changed; negative for all rows
+   * @param planner works out the rows that plans bring
+   * @return absent where the edit moves rows, or is refused: then all is to be filled anew
    */
-  public static Refilled after(
-      Program program, Results before, Set<Place> changed, ToIntFunction<Place> row) {
+  public static Optional<Refilled> after(
+      Program program,
+      Results before,
+      Set<Place> changed,
+      ToIntFunction<Place> row,
+      RowPlanner planner) {
     Changes edited = new Changes(program.slots().count());
     for (Place place : changed) {
       int only = row.applyAsInt(place);
@@ -65,10 +81,63 @@ public final class Refill {
         }
       }
     }
-    Refill refill = new Refill(program, before, edited);
-    program.stages().forEach(refill::run);
-    refill.evaluator.results().meter().end();
-    return new Refilled(refill.evaluator.results(), refill.ran);
+    return new Refill(program, before, edited, planner).filled(changed);
+  }
+
+  private Optional<Refilled> filled(Set<Place> places) {
+    for (Stage stage : program.stages()) {
+      if (!stage.slots().stream().allMatch(this::hasSameRows)) {
+        return Optional.empty();
+      }
+      run(stage);
+    }
+    countSteps(places);
+    boolean isRefused =
+        Bound.STEPS.isPassedBy(results.steps())
+            || places.stream().anyMatch(place -> LateNames.areMissing(place, results));
+    results.meter().end();
+    return isRefused ? Optional.empty() : Optional.of(new Refilled(results, ran));
+  }
+
+  private void countSteps(Set<Place> places) {
+    long steps = before.steps();
+    for (Place place : places) {
+      Slot slot = program.slots().of(place);
+      steps += program.steps(slot, results) - before.program().steps(slot, before);
+    }
+    results.setSteps(steps);
+  }
+
+  /** Whether a place that stands for the rows of a table stands for the same as before. */
+  private boolean hasSameRows(Slot slot) {
+    if (!(slot.place() instanceof Column column)
+        || column.table().isWritten()
+        || column != column.table().keyColumn()) {
+      return true;
+    }
+    Table table = column.table();
+    if (dirtyRows(slot)) {
+      Rows made = rows.of(table);
+      if (diagnostics.hasFaults() || !made.areSame(before.rows(table))) {
+        return false;
+      }
+    } else {
+      before.planned().forEach((plan, known) -> share(table, plan, known));
+    }
+    results.set(before.rows(table));
+    return true;
+  }
+
+  private void share(Table table, PlanStatement plan, RowPlanner.Planned known) {
+    if (plan.equals(table.plan())) {
+      results.planned().put(plan, known);
+    }
+  }
+
+  /** Whether anything that says which rows there are came out otherwise. */
+  private boolean dirtyRows(Slot slot) {
+    return program.needs(slot).stream()
+        .anyMatch(need -> !changed.of(program.slots().of(need.place())).isEmpty());
   }
 
   private void run(Stage stage) {
@@ -81,9 +150,9 @@ public final class Refill {
 
   private void run(Slot slot) {
     BitSet dirty = dirty(slot);
-    evaluator.results().share(slot, before);
-    if (program.plan(slot) == before.program().plan(slot)) {
-      evaluator.results().shareWritten(slot, before);
+    results.share(slot, before);
+    if (isAsBefore(slot)) {
+      results.shareWritten(slot, before);
     }
     if (dirty.isEmpty()) {
       return;
@@ -94,10 +163,16 @@ public final class Refill {
       column(slot, dirty);
     } else {
       evaluator.run(slot);
-      if (!evaluator.results().line(slot.number()).equals(before.line(slot.number()))) {
+      if (!results.line(slot.number()).equals(before.line(slot.number()))) {
         changed.add(slot, 0);
       }
     }
+  }
+
+  /** Whether an edit left what rows say of a place. */
+  @SuppressWarnings("ReferenceEquality")
+  private boolean isAsBefore(Slot slot) {
+    return program.book().place(slot.place()) == before.program().book().place(slot.place());
   }
 
   private void column(Slot slot, BitSet dirty) {
@@ -105,14 +180,14 @@ public final class Refill {
     ColumnValues old = before.column(slot.number());
     Chunk[] chunks = old.copyOfChunks();
     for (int c = dirty.nextSetBit(0); c >= 0; c = dirty.nextSetBit(c + 1)) {
-      Chunk fresh = plan.chunk(evaluator.results(), c);
+      Chunk fresh = plan.chunk(results, c);
       if (!fresh.equals(chunks[c])) {
         chunks[c] = fresh;
         changed.add(slot, c);
       }
     }
     if (!changed.of(slot).isEmpty()) {
-      evaluator.results().set(slot, new ColumnValues(chunks));
+      results.set(slot, new ColumnValues(chunks));
     }
   }
 
@@ -122,7 +197,7 @@ public final class Refill {
       return;
     }
     if (plan instanceof AggregatePlan total && !total.dependsOnRow) {
-      moved(total).ifPresent(chunks -> evaluator.results().shareTotal(total, before, chunks));
+      moved(total).ifPresent(chunks -> results.shareTotal(total, before, chunks));
     }
     plan.parts().forEach(this::shareTotals);
   }
@@ -141,16 +216,24 @@ public final class Refill {
     return Optional.of(chunks);
   }
 
+  private void shareAll(Slot slot) {
+    results.share(slot, before);
+    if (isAsBefore(slot)) {
+      results.shareWritten(slot, before);
+    }
+  }
+
   /** Goes on from a chunk into the next for as long as the last row of it came out otherwise. */
   private void rowByRow(Stage stage) {
     BitSet dirty = new BitSet();
     stage.slots().forEach(slot -> dirty.or(dirty(slot)));
     if (dirty.isEmpty()) {
-      stage.slots().forEach(slot -> evaluator.results().share(slot, before));
+      stage.slots().forEach(this::shareAll);
       return;
     }
+    stage.slots().stream().filter(this::isAsBefore).forEach(s -> results.shareWritten(s, before));
     stage.slots().forEach(slot -> ran.add(slot.place()));
-    RowByRow rows = RowByRow.over(program, evaluator.results(), stage, before);
+    RowByRow rows = RowByRow.over(program, results, stage, before);
     for (int chunk = dirty.nextSetBit(0); chunk >= 0; chunk = dirty.nextSetBit(chunk + 1)) {
       rows.run(chunk);
       if (reportChanges(stage, rows, chunk) && chunk + 1 < rows.chunkCount()) {

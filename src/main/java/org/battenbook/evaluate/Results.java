@@ -25,7 +25,10 @@ public final class Results implements Reading, BookRows {
   private final Program program;
   private final @Nullable Object[] values;
   private final AtomicReferenceArray<@Nullable Written> written;
+  private final Map<Table, Rows> rows = new ConcurrentHashMap<>();
+  private final Map<PlanStatement, RowPlanner.Planned> planned = new ConcurrentHashMap<>();
   private final Decisions decisions;
+  private long steps;
   private final Meter meter;
   private final Map<OverRowsPlan, Groups> groups = new ConcurrentHashMap<>();
   private final Map<Table, Optional<Value>> missingRows = new ConcurrentHashMap<>();
@@ -53,7 +56,26 @@ public final class Results implements Reading, BookRows {
 
   @Override
   public Rows rows(Table table) {
-    return program.book().rows(table);
+    Rows made = rows.get(table);
+    return made == null ? program.book().writtenRows(table) : made;
+  }
+
+  void set(Rows made) {
+    rows.put(made.table(), made);
+  }
+
+  /** What its plans came to. */
+  Map<PlanStatement, RowPlanner.Planned> planned() {
+    return planned;
+  }
+
+  /** The steps that all of it takes. */
+  long steps() {
+    return steps;
+  }
+
+  void setSteps(long counted) {
+    steps = counted;
   }
 
   /** Every value of a place. */
@@ -73,6 +95,7 @@ public final class Results implements Reading, BookRows {
   }
 
   /** What decides each of its values. */
+  @Override
   public Decisions decisions() {
     return decisions;
   }
@@ -111,9 +134,10 @@ public final class Results implements Reading, BookRows {
     values[slot.number()] = before.values[slot.number()];
   }
 
-  /** Takes over what rows say of a column from results before an edit of something else. */
+  /** Takes over what rows say of a place from results before an edit of something else. */
   void shareWritten(Slot slot, Results before) {
     written.set(slot.number(), before.written.get(slot.number()));
+    decisions.share(slot.place(), before.decisions);
   }
 
   @Override

@@ -44,7 +44,7 @@ public final class Trace {
 
   /** The formula of a cell has a plan of its own: its own name means what the cell had before. */
   private static Plan plan(Results results, Spot spot, CheckedFormula formula) {
-    Plan own = results.program().plan(spot.place()).ownFormula(spot.row());
+    Plan own = results.program().plan(spot.place()).ownFormula(spot.row(), results);
     return own == null ? results.program().compile(formula) : own;
   }
 

@@ -2,8 +2,7 @@ package org.battenbook.workbook;
 
 import java.util.List;
 import org.battenbook.book.FollowedFiles;
-import org.battenbook.book.OpenedRows;
-import org.battenbook.cutting.RowPlanner;
+import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.source.Diagnostic;
 
 /**
@@ -11,11 +10,9 @@ import org.battenbook.source.Diagnostic;
  *
  * @param files what it was put together from
  * @param planning how its plans are worked out; what was planned is not planned again
- * @param opened the rows that were opened and planned
  * @param diagnostics what was worth telling
  */
-record Reading(
-    FollowedFiles files, RowPlanner planning, OpenedRows opened, List<Diagnostic> diagnostics) {
+record Reading(FollowedFiles files, RowPlanner planning, List<Diagnostic> diagnostics) {
   Reading {
     diagnostics = List.copyOf(diagnostics);
   }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.battenbook.book.Column;
 import org.battenbook.book.Layer;
-import org.battenbook.book.OpenedRows;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.edit.CellEdit;
@@ -15,7 +14,6 @@ import org.battenbook.edit.FormulaEdit;
 import org.battenbook.edit.WorkbookEdit;
 import org.battenbook.evaluate.Program;
 import org.battenbook.evaluate.Refill;
-import org.battenbook.evaluate.RowCounting;
 import org.battenbook.parse.CellReader;
 import org.battenbook.parse.FormulaParser;
 import org.battenbook.source.Diagnostics;
@@ -84,7 +82,7 @@ final class SmallEdit {
     return found.hasFaults()
         ? Optional.empty()
         : before
-            .withCell(of.column(), of.row(), entry)
+            .withCell(of.column(), filled.rows(of.column().table()), of.row(), entry)
             .flatMap(after -> refilled(after, of.column(), of.row()));
   }
 
@@ -96,37 +94,28 @@ final class SmallEdit {
     if (program == null || !found.inOrder().isEmpty()) {
       return Optional.empty();
     }
-    Refill.Refilled refilled =
-        Refill.after(
+    return Refill.after(
             program,
             filled.results(),
             changed.orElseThrow(),
-            one -> one == place || after.isBeside(one) ? row : -1);
-    return refilled.results().areCutShort() || movesRows(refilled)
-        ? Optional.empty()
-        : Optional.of(
-            new Edit(
-                new Filled(refilled.results(), filled.reading(), pending()),
-                refilled.ran(),
-                List.of()));
+            one -> one == place || after.isBeside(one) ? row : -1,
+            filled.reading().planning())
+        .filter(refilled -> !refilled.results().areCutShort() && knowsSameRows(refilled))
+        .map(
+            refilled ->
+                new Edit(
+                    new Filled(refilled.results(), filled.reading(), pending()),
+                    refilled.ran(),
+                    List.of()));
   }
 
-  /** Whether other rows would be opened or planned, or would be known to be all. */
-  private boolean movesRows(Refill.Refilled refilled) {
-    boolean sameAreMissing =
-        before.book().tables().stream()
-            .allMatch(
-                table ->
-                    Objects.equals(
-                        filled.results().missingRows(table),
-                        refilled.results().missingRows(table)));
-    Diagnostics found = new Diagnostics();
-    OpenedRows now = filled.reading().opened();
-    OpenedRows opened = RowCounting.count(refilled.results(), found);
-    return !sameAreMissing
-        || found.hasFaults()
-        || !opened.byOpening().equals(now.byOpening())
-        || !filled.reading().planning().plan(refilled.results()).equals(now.planned());
+  /** Whether the rows of the same tables are all known. */
+  private boolean knowsSameRows(Refill.Refilled refilled) {
+    return before.book().tables().stream()
+        .allMatch(
+            table ->
+                Objects.equals(
+                    filled.results().missingRows(table), refilled.results().missingRows(table)));
   }
 
   private List<WorkbookEdit> pending() {

@@ -6,13 +6,13 @@ import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
 import org.battenbook.book.FollowedFiles;
 import org.battenbook.book.Loader;
-import org.battenbook.book.OpenedRows;
 import org.battenbook.check.BookCheck;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.cutting.Planning;
-import org.battenbook.cutting.RowPlanner;
 import org.battenbook.evaluate.Evaluator;
 import org.battenbook.evaluate.Program;
+import org.battenbook.evaluate.Results;
+import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
@@ -35,12 +35,12 @@ public final class Workbook {
 
   private final Book book;
   private final Reading reading;
-  private final @Nullable Program program;
+  private final @Nullable Results results;
 
-  private Workbook(Book book, Reading reading, @Nullable Program program) {
+  private Workbook(Book book, Reading reading, @Nullable Results results) {
     this.book = book;
     this.reading = reading;
-    this.program = program;
+    this.results = results;
   }
 
   /**
@@ -81,7 +81,7 @@ public final class Workbook {
     }
 
     Workbook put(RowPlanner planning) {
-      return DeepStack.call(() -> Workbook.put(files, found, planning, OpenedRows.NONE_YET));
+      return DeepStack.call(() -> Workbook.put(files, found, planning));
     }
   }
 
@@ -95,24 +95,16 @@ public final class Workbook {
     Diagnostics found = new Diagnostics();
     FollowedFiles files = before.files().revised(texts, found);
     RowPlanner planning = before.planning().ofOneReading();
-    return DeepStack.call(() -> put(files, found, planning, before.opened()));
+    return DeepStack.call(() -> put(files, found, planning));
   }
 
-  /**
-   * Puts a workbook together.
-   *
-   * @param likely the rows that are likely to be opened and planned
-   */
-  private static Workbook put(
-      FollowedFiles files, Diagnostics read, RowPlanner planning, OpenedRows likely) {
-    Diagnostics counting = new Diagnostics();
-    OpenedRows opened = new Rounds(files, read, counting, planning).opened(likely);
+  /** Puts a workbook together, checks it, and works it out. */
+  private static Workbook put(FollowedFiles files, Diagnostics read, RowPlanner planning) {
     Diagnostics found = read.copy();
-    Book book = BookAssembly.assemble(files, opened, found);
-    Program program = counting.isRefused() ? null : program(book, found);
-    found.addAll(counting);
-    Reading reading = new Reading(files, planning, opened, found.inOrder());
-    return new Workbook(book, reading, found.hasFaults() ? null : program);
+    Book book = BookAssembly.assemble(files, found);
+    Program program = program(book, found);
+    Results results = program == null ? null : Evaluator.fill(program, planning, found);
+    return new Workbook(book, new Reading(files, planning, found.inOrder()), results);
   }
 
   /** What works a book out; absent where it is at fault, or too large to be checked. */
@@ -140,7 +132,7 @@ public final class Workbook {
 
   /** Whether it cannot be filled as it stands. */
   public boolean hasFaults() {
-    return program == null;
+    return results == null;
   }
 
   /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
@@ -154,9 +146,9 @@ public final class Workbook {
    * @throws IllegalStateException when it {@link #hasFaults}
    */
   public Filled fill() {
-    if (program == null) {
+    if (results == null) {
       throw new IllegalStateException("a workbook with faults cannot be filled");
     }
-    return new Filled(Evaluator.fill(program), reading, List.of());
+    return new Filled(results, reading, List.of());
   }
 }

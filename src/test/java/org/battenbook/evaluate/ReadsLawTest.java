@@ -22,6 +22,7 @@ import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Decisions;
 import org.battenbook.column.Lookup;
 import org.battenbook.derive.Feeds;
 import org.battenbook.syntax.Aggregate;
@@ -72,6 +73,11 @@ class ReadsLawTest {
     @Override
     public Rows rows(Table table) {
       return results.rows(table);
+    }
+
+    @Override
+    public Decisions decisions() {
+      return results.decisions();
     }
 
     @Override
@@ -245,7 +251,7 @@ class ReadsLawTest {
   private static boolean isPlanned(Filled filled, Spot spot) {
     return spot.place() instanceof Column column
         && column.table().plan() != null
-        && filled.checked().place(column).cells().value(spot.row()) != null;
+        && filled.results().decisions().written(spot) != null;
   }
 
   private static boolean decides(Object needed, Table table) {

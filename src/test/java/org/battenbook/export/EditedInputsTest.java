@@ -85,7 +85,7 @@ class EditedInputsTest {
         spot.place() instanceof Column
             ? spot.place().isGiven()
                 && !((Column) spot.place()).comesWithRow()
-                && checked.cells().value(spot.row()) != null
+                && filled.results().decisions().written(spot) != null
             : checked.formula() != null && checked.formula().literal().isPresent();
     boolean changes = value instanceof Value.Row || isPositive(value);
     return written && changes;

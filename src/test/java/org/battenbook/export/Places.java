@@ -29,7 +29,7 @@ final class Places {
 
   private static void addTable(TablePlan table, Map<Spot, Address> places) {
     for (Column column : table.columns().keySet()) {
-      for (int row = 0; row < table.table().rowCount(); row++) {
+      for (int row = 0; row < table.rowCount(); row++) {
         places.put(new Spot(column, row), table.cell(column, row));
       }
     }

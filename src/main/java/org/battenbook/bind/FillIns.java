@@ -1,0 +1,116 @@
+package org.battenbook.bind;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.battenbook.book.Column;
+import org.battenbook.book.RowOpening;
+import org.battenbook.book.RowSegment;
+import org.battenbook.book.Table;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.NearNames;
+import org.battenbook.source.Span;
+import org.battenbook.syntax.RowCells;
+
+/** Checks what people fill in of rows that are opened, once these are known. */
+public final class FillIns {
+  private final Rows rows;
+  private final Table table;
+  private final Diagnostics diagnostics;
+
+  /** Where people filled in a cell. */
+  private final Map<Spot, Span> cells = new HashMap<>();
+
+  private FillIns(Rows rows, Diagnostics diagnostics) {
+    this.rows = rows;
+    this.table = rows.table();
+    this.diagnostics = diagnostics;
+  }
+
+  /**
+   * Looks at all that is filled in.
+   *
+   * @param diagnostics takes rows that are not there, and what is filled in twice
+   */
+  public static void check(Rows rows, Diagnostics diagnostics) {
+    FillIns fillIns = new FillIns(rows, diagnostics);
+    rows.table().segments().forEach(fillIns::check);
+  }
+
+  private void check(RowSegment segment) {
+    Map<Integer, RowSegment.Filled> seen = new HashMap<>();
+    for (int at = 0; at < segment.filled().size(); at++) {
+      RowSegment.Filled filled = segment.filled().get(at);
+      int row = rows.row(segment, at);
+      RowSegment.Filled earlier = row == Rows.NO_ROW ? null : seen.putIfAbsent(row, filled);
+      if (row == Rows.NO_ROW) {
+        notOpened(filled);
+      } else if (earlier != null) {
+        rowFilledTwice(filled, earlier);
+      } else {
+        refuseTwice(segment, at, row);
+      }
+    }
+  }
+
+  private void rowFilledTwice(RowSegment.Filled filled, RowSegment.Filled earlier) {
+    diagnostics.fault(
+        "row-filled-twice",
+        filled.at(),
+        "this fills in the same row of '%s' as %s".formatted(table, earlier.at().place()),
+        "write all of its cells in one row");
+  }
+
+  /** Of two entries for one cell in one file, it is not known which one is meant. */
+  private void refuseTwice(RowSegment segment, int at, int row) {
+    RowCells written = segment.cells();
+    for (int i = 0; i < segment.columns().size(); i++) {
+      Column column = segment.columns().get(i);
+      if (!column.isOpened() && !written.isEmpty(at, i)) {
+        Span here = written.span(at, i);
+        Span earlier = cells.put(new Spot(column, row), here);
+        if (earlier != null && earlier.source() == here.source()) {
+          cellFilledTwice(column, here, earlier);
+        }
+      }
+    }
+  }
+
+  private void cellFilledTwice(Column column, Span here, Span earlier) {
+    diagnostics.fault(
+        "cell-filled-twice",
+        here,
+        "'%s' of this row of '%s' is filled in already, at %s"
+            .formatted(column.name(), table, earlier.place()),
+        "keep one of the two");
+  }
+
+  private void notOpened(RowSegment.Filled filled) {
+    diagnostics.fault(
+        "row-not-opened",
+        filled.at(),
+        "'%s' has no row \"%s\": its rows are opened from '%s'%s"
+            .formatted(table, filled.name(), sources(), words(", so many of each as '%s' says")),
+        () ->
+            NearNames.questionOr(
+                "name a row of '%s'%s"
+                    .formatted(sources(), words(", and a number that is not past its '%s'")),
+                filled.name(),
+                rows.keys().names()));
+  }
+
+  private String sources() {
+    return String.join(
+        "' and '", table.openings().stream().map(opening -> opening.from().toString()).toList());
+  }
+
+  /** What is to be said of the column that counts; nothing where each row opens one. */
+  private String words(String said) {
+    return table.openings().stream()
+        .map(RowOpening::count)
+        .flatMap(count -> Optional.ofNullable(count).stream())
+        .findFirst()
+        .map(count -> said.formatted(count.upTo().name()))
+        .orElse("");
+  }
+}

@@ -1,0 +1,191 @@
+package org.battenbook.evaluate;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.battenbook.bind.FillIns;
+import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Rows;
+import org.battenbook.bind.Spot;
+import org.battenbook.book.Column;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.book.RowOpening;
+import org.battenbook.book.Table;
+import org.battenbook.bound.Bound;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.number.Rational;
+import org.battenbook.number.Real;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.Span;
+import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes the rows of tables that are opened from others or planned, once what they need is known.
+ */
+final class RowMaking {
+  private final Results results;
+  private final RowPlanner planner;
+  private final Diagnostics diagnostics;
+  private long rowsOfJob;
+  private long cellsOfJob;
+
+  /**
+   * Makes no rows yet.
+   *
+   * @param diagnostics takes counts that are none, rows that are filled in and not there, and what
+   *     goes past a bound
+   */
+  RowMaking(Results results, RowPlanner planner, Diagnostics diagnostics) {
+    this.results = results;
+    this.planner = planner;
+    this.diagnostics = diagnostics;
+    results.program().book().book().tables().stream()
+        .filter(Table::isWritten)
+        .forEach(table -> count(table, table.writtenRows()));
+  }
+
+  private void count(Table table, int rows) {
+    rowsOfJob += rows;
+    cellsOfJob += (long) rows * (table.columns().size() + table.rules().size());
+  }
+
+  /** The rows of a table; with a fault among the diagnostics they are not all there. */
+  Rows of(Table table) {
+    Rows rows = table.plan() == null ? opened(table) : planned(table, table.plan());
+    count(table, rows.count());
+    if (Bound.CELLS.isPassedBy(cellsOfJob)) {
+      refuse(
+          rows.origin(0),
+          "table '%s' has more than %s cells with those of the tables before it"
+              .formatted(table, Bound.CELLS.shown()),
+          "table-too-large",
+          "part the job in two");
+    }
+    return rows;
+  }
+
+  private Rows opened(Table table) {
+    RowKeys.Builder keys = new RowKeys.Builder(table.name().text(), diagnostics);
+    List<Rows.Opened> opened = new ArrayList<>();
+    for (RowOpening opening : table.openings()) {
+      open(opening, keys, opened);
+    }
+    Rows rows = Rows.opened(table, keys.build(), opened, results);
+    if (!diagnostics.hasFaults()) {
+      FillIns.check(rows, diagnostics);
+    }
+    return rows;
+  }
+
+  private void open(RowOpening opening, RowKeys.Builder keys, List<Rows.Opened> opened) {
+    Rows from = results.rows(opening.from());
+    for (int row = 0; row < from.count() && !diagnostics.isRefused(); row++) {
+      String each = from.name(row);
+      int count = count(opening, row, each, opened.size());
+      for (int number = 1; number <= count; number++) {
+        String name = count == 1 ? each : RowOpening.numbered(each, Integer.toString(number));
+        keys.add(name, from.nameSpan(row));
+        opened.add(new Rows.Opened(opening, row, number));
+      }
+    }
+  }
+
+  /** A count that is at fault or waits opens nothing: it is told of by itself. */
+  private int count(RowOpening opening, int row, String each, int before) {
+    if (opening.count() == null) {
+      return bounded(opening, Rational.ONE, "a row is opened", each, before);
+    }
+    Column upTo = opening.count().upTo();
+    Value value = results.value(new Spot(upTo, row));
+    if (!(value instanceof Value.Amount amount)) {
+      return 0;
+    }
+    Real number = amount.quantity().number();
+    String said =
+        (number.isExact() ? "'%s' is %s" : "'%s' is about %s, not exactly,")
+            .formatted(upTo.words(), number);
+    if (!(number instanceof Rational whole) || !whole.isWhole() || whole.signum() < 0) {
+      diagnostics.fault(
+          "rows-not-a-count",
+          opening.statement(),
+          "%s for \"%s\", and so many rows cannot be opened".formatted(said, each),
+          "a count of rows is whole and not negative: round it in its formula");
+      return 0;
+    }
+    return bounded(opening, whole, said, each, before);
+  }
+
+  private int bounded(RowOpening opening, Rational whole, String said, String each, int before) {
+    long more = whole.isSmall() ? whole.longNumerator() : Bound.ALL_ROWS.most();
+    if (Bound.TABLE_ROWS.isPassedBy(before + more)) {
+      tooMany(opening, said, each, Bound.TABLE_ROWS, "the table");
+      return 0;
+    }
+    if (Bound.ALL_ROWS.isPassedBy(rowsOfJob + before + more)) {
+      tooMany(opening, said, each, Bound.ALL_ROWS, "all tables together");
+      return 0;
+    }
+    return (int) more;
+  }
+
+  private void tooMany(RowOpening opening, String said, String each, Bound most, String where) {
+    refuse(
+        opening.statement(),
+        "%s for \"%s\": with these, %s would have more than %s rows"
+            .formatted(said, each, where, most.shown()),
+        "too-many-opened-rows",
+        "check the count; where it is right, part the job in two");
+  }
+
+  private void refuse(Span where, String message, String code, String repair) {
+    diagnostics.refuse(code, where, message, repair);
+  }
+
+  private Rows planned(Table table, PlanStatement plan) {
+    RowPlanner.Planned all = results.planned().get(plan);
+    if (all == null) {
+      all = planner.plan(plan, results, hours());
+      results.planned().put(plan, all);
+    }
+    return rows(table, plan, all.tables().getOrDefault(table.key(), List.of()));
+  }
+
+  /** What the plans so far were allowed. */
+  private Rational hours() {
+    return results.planned().values().stream()
+        .map(RowPlanner.Planned::hours)
+        .reduce(Rational.ZERO, Rational::plus);
+  }
+
+  private Rows rows(Table table, PlanStatement plan, List<List<@Nullable Value>> cells) {
+    List<Column> columns = table.columns().stream().filter(Column::isPlanned).toList();
+    RowKeys.Builder keys = new RowKeys.Builder(table.name().text(), diagnostics);
+    int key = columns.indexOf(table.keyColumn());
+    for (List<@Nullable Value> row : cells) {
+      keys.add(((Value.Text) Objects.requireNonNull(row.get(key))).text(), plan.statement());
+    }
+    RowKeys names = keys.build();
+    Map<Column, List<@Nullable Value>> byColumn = new HashMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      int at = i;
+      byColumn.put(
+          columns.get(i),
+          Arrays.asList(
+              cells.stream().map(row -> cell(columns.get(at), row.get(at))).toArray(Value[]::new)));
+    }
+    return Rows.planned(table, names, byColumn);
+  }
+
+  /** A cell that a plan fills: the row of another table is told by its name. */
+  private @Nullable Value cell(Column column, @Nullable Value told) {
+    CheckedBook book = results.program().book();
+    return book.place(column).kind() instanceof Kind.RowOf rowOf && told instanceof Value.Text name
+        ? results.rows(Objects.requireNonNull(book.book().table(rowOf.table()))).called(name.text())
+        : told;
+  }
+}

@@ -1,0 +1,73 @@
+package org.battenbook.evaluate;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import org.battenbook.book.Column;
+import org.battenbook.book.Place;
+import org.battenbook.book.PlanStatement;
+import org.battenbook.book.RowOpening;
+import org.battenbook.book.Table;
+import org.battenbook.check.CheckedBook;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Need;
+import org.battenbook.check.Need.Reach;
+import org.battenbook.value.Kind;
+import org.jspecify.annotations.Nullable;
+
+/** Adds to what a place reads that the rows of tables have to be known, and what says these. */
+final class RowNeeds {
+  private final CheckedBook book;
+
+  RowNeeds(CheckedBook book) {
+    this.book = book;
+  }
+
+  /**
+   * What a place needs to be worked out, which rows there are among it. The key column of a table
+   * stands for its rows.
+   */
+  Set<Need> of(CheckedPlace checked) {
+    Set<Need> needs = new LinkedHashSet<>(checked.needs());
+    if (checked.place() instanceof Column column) {
+      Table table = column.table();
+      if (column == table.keyColumn()) {
+        addSources(table, needs);
+      } else {
+        addRows(table, needs);
+      }
+    }
+    addNamed(checked.place(), needs);
+    return needs;
+  }
+
+  /** Adds that it has to be known which rows a table has. */
+  private static void addRows(@Nullable Table table, Set<Need> needs) {
+    if (table != null && !table.isWritten()) {
+      needs.add(new Need(table.keyColumn(), Reach.ROWS));
+    }
+  }
+
+  /** Adds what says which rows a table has. */
+  private void addSources(Table table, Set<Need> needs) {
+    for (RowOpening opening : table.openings()) {
+      addRows(opening.from(), needs);
+      if (opening.count() != null) {
+        needs.add(new Need(opening.count().upTo(), Reach.WHOLE));
+      }
+    }
+    PlanStatement plan = table.plan();
+    if (plan != null) {
+      addRows(plan.parts().table(), needs);
+      addRows(plan.stock().table(), needs);
+      plan.reads().forEach(place -> needs.add(new Need(place, Reach.WHOLE)));
+      table.columns().stream().filter(Column::isPlanned).forEach(c -> addNamed(c, needs));
+    }
+  }
+
+  /** Adds the rows of the table that a column names. */
+  private void addNamed(Place place, Set<Need> needs) {
+    if (book.place(place).kind() instanceof Kind.RowOf rowOf) {
+      addRows(book.book().table(rowOf.table()), needs);
+    }
+  }
+}
