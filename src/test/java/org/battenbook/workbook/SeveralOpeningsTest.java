@@ -109,6 +109,21 @@ class SeveralOpeningsTest {
   }
 
   @Test
+  void cells_of_the_same_words_win_over_that_of_the_opening_alike() {
+    Filled filled =
+        filled(
+            JOB
+                + """
+                  rows of hangings
+                    hanging       | across
+                    "Porthole: 1" | 12 in
+                    "Porthole: 2" | 12 in
+                """);
+    assertThat(column(filled, "hangings", "across"))
+        .containsExactly("11 1/4 in", "9 1/4 in", "12 in", "12 in");
+  }
+
+  @Test
   void an_opened_cell_tells_its_formula_and_where_it_stands() {
     Derivation across = filled(JOB).why("across of Porthole: 2");
     assertThat(across.formula()).isEqualTo("round.diameter + number * 1 in");
