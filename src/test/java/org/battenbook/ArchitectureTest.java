@@ -41,7 +41,8 @@ class ArchitectureTest {
           value     : unit
           syntax    : number source
           parse     : syntax
-          operation : value source
+          column    : number
+          operation : value source column
           listing   : number source
           logging   :
           picture   :
@@ -49,9 +50,8 @@ class ArchitectureTest {
           book      : parse unit listing picture
           bind      : book value
           check     : bind operation
-          column    : number
           plan      : number
-          evaluate  : check column graph
+          evaluate  : check graph
           derive    : evaluate
           planstore : plan
           cutting   : evaluate planstore

@@ -61,4 +61,14 @@ abstract class Function implements Operation {
         ? Mismatch.writeUnit(operand, wanted.baseSymbol())
         : "give it " + wanted.words();
   }
+
+  @Override
+  public final Slope slope(int operand) {
+    return Slope.CURVED;
+  }
+
+  @Override
+  public final String obstacle() {
+    return "a function";
+  }
 }

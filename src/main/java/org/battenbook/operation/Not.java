@@ -1,6 +1,7 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.BitLane;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.value.Value;
 
@@ -28,5 +29,10 @@ final class Not extends Connective {
   @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return SpreadsheetText.call("NOT", Content.YES_NO, operands);
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return operands -> operands.get(0) instanceof BitLane bits ? bits.not() : null;
   }
 }

@@ -110,4 +110,14 @@ abstract class RoundToStep extends Binary {
   private static SpreadsheetText counted(SpreadsheetText steps) {
     return call("ROUND", steps, number(DIGITS));
   }
+
+  @Override
+  public final LaneKernel lanes() {
+    return LaneKernel.ofNumbers((value, step) -> value.rounded(rounding, step));
+  }
+
+  @Override
+  public final boolean isRounding() {
+    return true;
+  }
 }

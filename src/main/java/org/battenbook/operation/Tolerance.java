@@ -50,4 +50,14 @@ final class Tolerance implements Operation {
     SpreadsheetText off = operands.get(0);
     return choice(off.compared("<", number(0)), call("NA"), off);
   }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumber(off -> off.negativeRows().isAny() ? null : off);
+  }
+
+  @Override
+  public boolean isSign() {
+    return true;
+  }
 }
