@@ -68,11 +68,6 @@ abstract class Comparison implements Operation {
         || (left.equals(Kind.TEXT) && right instanceof Kind.RowOf);
   }
 
-  @Override
-  public final String describe(List<String> operands) {
-    return operands.get(0) + " " + name + " " + operands.get(1);
-  }
-
   /** Below zero, zero or above for values in an order; numbers whose bounds overlap are equal. */
   static int compare(List<Value> operands) {
     if (operands.get(0) instanceof Value.Day left && operands.get(1) instanceof Value.Day right) {

@@ -37,11 +37,6 @@ abstract class Function implements Operation {
         : Mismatch.ofNoNumber(operands, "'%s' takes numbers only".formatted(name), complaints);
   }
 
-  @Override
-  public final String describe(List<String> operands) {
-    return name + "(" + String.join(", ", operands) + ")";
-  }
-
   /** Says that an operand is not of the one dimension that the function takes. */
   final Kind complainOfDimension(Operand operand, Dimension wanted, Complaints complaints) {
     complaints.complain(

@@ -33,11 +33,6 @@ final class Negate implements Operation {
   }
 
   @Override
-  public String describe(List<String> operands) {
-    return "-" + operands.get(0);
-  }
-
-  @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return operands.get(0).negate();
   }

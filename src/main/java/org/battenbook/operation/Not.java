@@ -22,11 +22,6 @@ final class Not extends Connective {
   }
 
   @Override
-  public String describe(List<String> operands) {
-    return "not " + operands.get(0);
-  }
-
-  @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return SpreadsheetText.call("NOT", Content.YES_NO, operands);
   }

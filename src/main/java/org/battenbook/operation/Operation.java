@@ -44,12 +44,6 @@ public interface Operation {
     return false;
   }
 
-  /**
-   * How a derivation says it, with the operands already in words: {@code 132 mm rounded up to the
-   * next 1/16 in}. Operands that bind looser come bracketed.
-   */
-  String describe(List<String> operands);
-
   /** As a spreadsheet formula of the operands', all in base units. */
   SpreadsheetText spreadsheet(List<SpreadsheetText> operands);
 

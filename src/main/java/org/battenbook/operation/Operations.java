@@ -80,6 +80,10 @@ public final class Operations {
     return FUNCTIONS;
   }
 
+  static List<Operation> operators() {
+    return OPERATORS;
+  }
+
   private static Map<String, Operation> byName() {
     Map<String, Operation> byName = new LinkedHashMap<>();
     OPERATORS.forEach(o -> byName.put(o.name(), o));

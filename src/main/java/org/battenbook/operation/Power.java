@@ -68,11 +68,6 @@ final class Power implements Operation {
   }
 
   @Override
-  public String describe(List<String> operands) {
-    return operands.get(0) + "^" + operands.get(1);
-  }
-
-  @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     Rational power = requireNonNull(operands.get(1).literal());
     return operands.get(0).power((int) power.toDouble());
