@@ -27,7 +27,10 @@ public final class Golden {
     try {
       if ("write".equals(System.getProperty("golden"))) {
         Files.createDirectories(file.getParent());
+        boolean same = Files.exists(file) && actual.equals(Files.readString(file));
         Files.writeString(file, actual);
+        // Compared with itself it would always pass.
+        assertThat(same).as("%s is written anew: read what changed, then run again", file).isTrue();
       }
       assertThat(actual).isEqualTo(Files.readString(file));
     } catch (IOException failure) {

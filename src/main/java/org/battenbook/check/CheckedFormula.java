@@ -13,7 +13,6 @@ import org.battenbook.book.Table;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.PixelCount;
 import org.battenbook.syntax.Aggregate;
-import org.battenbook.syntax.Apply;
 import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Expression;
@@ -30,8 +29,6 @@ import org.jspecify.annotations.Nullable;
  * read it and never change it.
  */
 public final class CheckedFormula {
-  private static final Set<String> SIGNS = Set.of("negate", "±");
-
   private final Formula formula;
   private final Scope scope;
   private final Set<Need> needs = new LinkedHashSet<>();
@@ -178,12 +175,11 @@ public final class CheckedFormula {
     if (facts[whole.id()] instanceof Value value) {
       return Optional.of(value);
     }
-    boolean signed = whole instanceof Apply apply && SIGNS.contains(apply.operation());
-    if (signed
+    if (facts[whole.id()] instanceof Operation sign
+        && sign.isSign()
         && kind(whole) != Kind.UNKNOWN
-        && facts[whole.children().get(0).id()] instanceof Value value
-        && facts[whole.id()] instanceof Operation negate) {
-      return Optional.of(negate.apply(List.of(value)));
+        && facts[whole.children().get(0).id()] instanceof Value value) {
+      return Optional.of(sign.apply(List.of(value)));
     }
     return Optional.empty();
   }

@@ -10,6 +10,7 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.number.Rational;
+import org.battenbook.operation.Operation;
 import org.battenbook.operation.Operations;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Aggregate;
@@ -95,14 +96,15 @@ final class Composition {
     return keep(literal, new Kind.Measured(dimension), value);
   }
 
-  Expression apply(String operation, Kind kind, Expression... operands) {
-    Apply apply = new Apply(learned.size(), span, operation, List.of(operands));
-    return keep(apply, kind, Operations.find(operation).orElseThrow());
+  Expression apply(Operation operation, Kind kind, Expression... operands) {
+    Apply apply = new Apply(learned.size(), span, operation.name(), List.of(operands));
+    return keep(apply, kind, operation);
   }
 
   Expression size(Expression of, Kind kind) {
-    Call call = new Call(learned.size(), span, new Name("abs", span), List.of(of));
-    return keep(call, kind, Operations.find("abs").orElseThrow());
+    Name name = new Name(Operations.ABSOLUTE.name(), span);
+    Call call = new Call(learned.size(), span, name, List.of(of));
+    return keep(call, kind, Operations.ABSOLUTE);
   }
 
   Expression choice(Expression condition, Expression then, Expression otherwise, Kind kind) {

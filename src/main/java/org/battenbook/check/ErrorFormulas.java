@@ -12,6 +12,8 @@ import org.battenbook.book.Table;
 import org.battenbook.check.Beside.Source;
 import org.battenbook.check.Propagation.Term;
 import org.battenbook.number.Rational;
+import org.battenbook.operation.Operation;
+import org.battenbook.operation.Operations;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
@@ -57,7 +59,7 @@ final class ErrorFormulas {
       for (int i = 0; i < rows.size(); i++) {
         Expression size = size(ways, rows, i);
         if (size != null) {
-          sum = sum == null ? size : composition.apply("+", kind, sum, size);
+          sum = sum == null ? size : composition.apply(Operations.ADD, kind, sum, size);
         }
       }
     }
@@ -102,7 +104,7 @@ final class ErrorFormulas {
       Expression more = coefficient(ways.rows().getOrDefault(rows.get(later), List.of()), kind);
       Expression same = sameRow(ways, rows.get(at), rows.get(later));
       Expression added = composition.choice(same, more, zero(kind), kind);
-      coefficient = composition.apply("+", kind, coefficient, added);
+      coefficient = composition.apply(Operations.ADD, kind, coefficient, added);
     }
     Expression size = product(composition.size(coefficient, kind), tolerance);
     for (int earlier = 0; earlier < at; earlier++) {
@@ -114,7 +116,8 @@ final class ErrorFormulas {
   }
 
   private Expression product(Expression coefficient, Expression tolerance) {
-    return composition.apply("*", new Kind.Measured(dimension), coefficient, tolerance);
+    return composition.apply(
+        Operations.MULTIPLY, new Kind.Measured(dimension), coefficient, tolerance);
   }
 
   private Expression zero(Kind kind) {
@@ -125,7 +128,7 @@ final class ErrorFormulas {
     Table table = ((Column) ways.tolerance()).table();
     Column key = table.keyColumn();
     return composition.apply(
-        "=",
+        Operations.EQUAL,
         Kind.YES_NO,
         composition.read(key, one, Kind.TEXT),
         composition.read(key, other, Kind.TEXT));
@@ -147,7 +150,7 @@ final class ErrorFormulas {
     Expression sum = null;
     for (Weight weight : weights) {
       Expression one = coefficient(weight, kind);
-      sum = sum == null ? one : composition.apply("+", kind, sum, one);
+      sum = sum == null ? one : composition.apply(Operations.ADD, kind, sum, one);
     }
     return sum == null ? zero(kind) : sum;
   }
@@ -158,7 +161,8 @@ final class ErrorFormulas {
     for (Weight.Factor factor : weight.factors()) {
       Expression part = composition.copy(factor.part());
       soFar = times(soFar, factor.part().formula().kind(factor.part().node()), factor.divides());
-      product = composition.apply(factor.divides() ? "/" : "*", soFar, product, part);
+      Operation by = factor.divides() ? Operations.DIVIDE : Operations.MULTIPLY;
+      product = composition.apply(by, soFar, product, part);
     }
     for (int i = weight.gates().size() - 1; i >= 0; i--) {
       Weight.Gate gate = weight.gates().get(i);

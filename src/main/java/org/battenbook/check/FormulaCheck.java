@@ -292,11 +292,15 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
 
   @Override
   public Kind apply(Apply apply) {
-    Operation operation =
-        Operations.find(apply.operation())
-            .orElseThrow(() -> new IllegalStateException("no operation " + apply.operation()));
+    Operation operation = operationOf(apply);
     checked.setFact(apply, operation);
     return operation(apply, operation, operandKinds(apply.children()));
+  }
+
+  /** The operation that a node names: from here on it is a fact, and no stage reads its name. */
+  static Operation operationOf(Apply apply) {
+    return Operations.find(apply.operation())
+        .orElseThrow(() -> new IllegalStateException("no operation " + apply.operation()));
   }
 
   /** The operands' kinds; a text beside a row calls one. */
@@ -351,9 +355,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     if (own != null) {
       return ownFunction(call, own);
     }
-    String key = call.function().key();
-    Optional<Operation> operation =
-        Operations.functions().stream().filter(o -> o.name().equals(key)).findFirst();
+    Optional<Operation> operation = Operations.function(call.function().key());
     if (operation.isEmpty()) {
       call.arguments().forEach(this::kind);
       unknownFunction(call);

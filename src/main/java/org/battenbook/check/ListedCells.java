@@ -88,7 +88,7 @@ final class ListedCells {
   private static boolean isValue(Expression expression) {
     boolean negative =
         expression instanceof Apply apply
-            && apply.operation().equals("negate")
+            && FormulaCheck.operationOf(apply).isSign()
             && apply.children().get(0) instanceof QuantityLiteral;
     return negative
         || expression instanceof QuantityLiteral

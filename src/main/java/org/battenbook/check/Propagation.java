@@ -8,9 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.Beside.Source;
+import org.battenbook.operation.Operation;
+import org.battenbook.operation.Operations;
+import org.battenbook.operation.Slope;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
@@ -102,45 +106,49 @@ final class Propagation {
   }
 
   private void apply(Part part, Apply apply, Weight weight) {
-    Part left = part.at(apply.children().get(0));
-    Part right = part.at(apply.children().get(apply.children().size() - 1));
-    switch (apply.operation()) {
-      case "+" -> {
-        follow(left, weight);
-        follow(right, weight);
+    operation(part, part.formula().operation(apply), apply.children(), weight);
+  }
+
+  private void operation(Part part, Operation operation, List<Expression> nodes, Weight weight) {
+    List<Part> operands = nodes.stream().map(part::at).toList();
+    if (IntStream.range(0, operands.size()).anyMatch(i -> isStopped(operation, operands, i))) {
+      barrier(weight, operation.obstacle(), part);
+      return;
+    }
+    for (int i = 0; i < operands.size(); i++) {
+      if (operation.slope(i) != Slope.NONE && reaches.into(operands.get(i))) {
+        follow(operands.get(i), times(weight, operation.slope(i), other(operands, i)));
       }
-      case "-" -> {
-        follow(left, weight);
-        follow(right, weight.negated());
-      }
-      case "negate" -> follow(left, weight.negated());
-      case "*" -> product(part, left, right, weight);
-      case "/" -> {
-        if (reaches.into(right)) {
-          barrier(weight, "a divisor that is off itself", part);
-        } else {
-          follow(left, weight.over(right));
-        }
-      }
-      default -> barrier(weight, "a power", part);
     }
   }
 
-  private void product(Part part, Part left, Part right, Weight weight) {
-    boolean leftIsOff = reaches.into(left);
-    if (leftIsOff && reaches.into(right)) {
-      barrier(weight, "a product of two that are both off", part);
-    } else if (leftIsOff) {
-      follow(left, weight.times(right));
-    } else {
-      follow(right, weight.times(left));
-    }
+  /** Whether an operand is off and its error cannot go on into the result. */
+  private boolean isStopped(Operation operation, List<Part> operands, int operand) {
+    Slope slope = operation.slope(operand);
+    return reaches.into(operands.get(operand))
+        && (slope == Slope.CURVED
+            || (slope.needsExactOther() && reaches.into(other(operands, operand))));
+  }
+
+  /** The other of two operands; of one, the operand itself. */
+  private static Part other(List<Part> operands, int operand) {
+    return operands.get(operand == 0 ? operands.size() - 1 : 0);
+  }
+
+  private static Weight times(Weight weight, Slope slope, Part other) {
+    return switch (slope) {
+      case ONE -> weight;
+      case MINUS_ONE -> weight.negated();
+      case OTHER -> weight.times(other);
+      case ONE_OVER_OTHER -> weight.over(other);
+      case NONE, CURVED -> throw new IllegalArgumentException("no factor: " + slope);
+    };
   }
 
   private void call(Part part, Call call, Weight weight) {
     CheckedFunction function = part.formula().function(call);
     if (function == null) {
-      barrier(weight, "a function", part);
+      operation(part, part.formula().operation(call), call.arguments(), weight);
       return;
     }
     List<Part> arguments = call.arguments().stream().map(part::at).toList();
@@ -239,7 +247,8 @@ final class Propagation {
     Composition compared = new Composition(cell.formula().span());
     Expression read = compared.read(key, Optional.empty(), Kind.TEXT);
     Expression text = compared.constant(new Value.Text(row), Kind.TEXT);
-    return compared.formula(compared.apply("=", Kind.YES_NO, read, text), cell.scope());
+    return compared.formula(
+        compared.apply(Operations.EQUAL, Kind.YES_NO, read, text), cell.scope());
   }
 
   private void inherited(Target.Inherited inherited, Part reader, Weight weight) {

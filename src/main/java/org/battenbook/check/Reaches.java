@@ -4,8 +4,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.battenbook.book.Place;
 import org.battenbook.check.Beside.Source;
+import org.battenbook.operation.Operation;
+import org.battenbook.operation.Slope;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
 import org.battenbook.syntax.Call;
@@ -16,8 +19,6 @@ import org.battenbook.value.Kind;
 
 /** Whether any {@code ±} comes into a formula, however it does. */
 final class Reaches {
-  private static final Set<String> ARITHMETIC = Set.of("+", "-", "*", "/", "^", "negate");
-
   private final Map<Place, CheckedPlace> places;
   private final Beside beside;
   private final Set<Place> reached = new HashSet<>();
@@ -39,13 +40,13 @@ final class Reaches {
       return intoReference(part, reference);
     }
     if (node instanceof Apply apply) {
-      return ARITHMETIC.contains(apply.operation()) && intoAny(part, apply.children());
+      return into(part, part.formula().operation(apply), apply.children());
     }
     if (node instanceof Call call) {
       CheckedFunction function = part.formula().function(call);
       List<Part> arguments = call.arguments().stream().map(part::at).toList();
       return function == null
-          ? intoAny(part, call.arguments())
+          ? into(part, part.formula().operation(call), call.arguments())
           : into(part.calling(function.body(), arguments));
     }
     if (node instanceof Choice choice) {
@@ -56,8 +57,9 @@ final class Reaches {
         && into(part.at(aggregate.of()));
   }
 
-  private boolean intoAny(Part part, List<Expression> nodes) {
-    return nodes.stream().anyMatch(node -> into(part.at(node)));
+  private boolean into(Part part, Operation operation, List<Expression> operands) {
+    return IntStream.range(0, operands.size())
+        .anyMatch(i -> operation.slope(i) != Slope.NONE && into(part.at(operands.get(i))));
   }
 
   private boolean intoReference(Part part, Reference reference) {

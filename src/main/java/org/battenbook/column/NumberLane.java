@@ -82,6 +82,25 @@ public abstract sealed class NumberLane implements Lane
   }
 
   /**
+   * The numbers to a power, squared and multiplied in the order of {@link Real#pow}, so that bounds
+   * of approximate numbers are the same too.
+   *
+   * @throws ArithmeticException if the power is negative and a number is zero
+   */
+  public final NumberLane pow(int power) {
+    NumberLane one = constant(Rational.ONE, rows());
+    if (power < 0) {
+      return one.dividedBy(this).pow(Math.negateExact(power));
+    }
+    if (power == 0) {
+      return one;
+    }
+    NumberLane half = pow(power / 2);
+    NumberLane even = half.times(half);
+    return power % 2 == 0 ? even : even.times(this);
+  }
+
+  /**
    * Rounded to multiples of a step.
    *
    * @throws ArithmeticException if a step is not greater than zero

@@ -294,7 +294,7 @@ public final class Why {
   /** The outermost rounding that was worked out. */
   private static @Nullable Apply firstRounding(Trace trace, Expression node) {
     if (node instanceof Apply apply
-        && apply.operation().startsWith("rounded")
+        && trace.formula().operation(apply).isRounding()
         && trace.value(apply) != null) {
       return apply;
     }

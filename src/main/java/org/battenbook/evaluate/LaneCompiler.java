@@ -3,16 +3,12 @@ package org.battenbook.evaluate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.function.BinaryOperator;
-import java.util.function.UnaryOperator;
 import org.battenbook.column.BitLane;
 import org.battenbook.column.IndexLane;
 import org.battenbook.column.Lane;
 import org.battenbook.column.Lookup;
 import org.battenbook.column.NumberLane;
-import org.battenbook.column.Relation;
-import org.battenbook.number.Rounding;
+import org.battenbook.operation.LaneKernel;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
@@ -21,33 +17,6 @@ import org.jspecify.annotations.Nullable;
  * the row) leaves the formula to go row by row.
  */
 final class LaneCompiler {
-  private static final Map<String, BinaryOperator<NumberLane>> ARITHMETIC =
-      Map.of(
-          "+", NumberLane::plus,
-          "-", NumberLane::minus,
-          "*", NumberLane::times,
-          "/", NumberLane::dividedBy,
-          "min", NumberLane::least,
-          "max", NumberLane::greatest);
-  private static final Map<String, UnaryOperator<NumberLane>> SIGNS =
-      Map.of("negate", NumberLane::negate, "abs", NumberLane::abs);
-  private static final Map<String, Rounding> ROUNDINGS =
-      Map.of(
-          "rounded up", Rounding.UP,
-          "rounded down", Rounding.DOWN,
-          "rounded", Rounding.NEAREST,
-          "rounded evenly", Rounding.EVENLY);
-  private static final Map<String, Relation> RELATIONS =
-      Map.of(
-          "=", Relation.EQUAL,
-          "<>", Relation.UNEQUAL,
-          "<", Relation.LESS,
-          "<=", Relation.AT_MOST,
-          ">", Relation.GREATER,
-          ">=", Relation.AT_LEAST);
-  private static final Map<String, BinaryOperator<BitLane>> CONNECTIVES =
-      Map.of("and", BitLane::and, "or", BitLane::or);
-
   private LaneCompiler() {}
 
   /** The lane plan of a plan; absent where it, or a part of it, has none. */
@@ -131,102 +100,28 @@ final class LaneCompiler {
   }
 
   private static @Nullable LanePlan apply(ApplyPlan apply) {
-    String name = apply.operation.name();
+    LaneKernel kernel = apply.operation.lanes();
     List<LanePlan> operands = compileAll(apply.operands);
-    if (operands == null) {
-      return null;
-    }
-    if (SIGNS.containsKey(name)) {
-      UnaryOperator<NumberLane> sign = SIGNS.get(name);
-      LanePlan operand = operands.get(0);
-      return frame -> operand.run(frame) instanceof NumberLane n ? sign.apply(n) : null;
-    }
-    if (name.equals("±")) {
-      LanePlan operand = operands.get(0);
-      return frame -> operand.run(frame) instanceof NumberLane off ? notNegative(off) : null;
-    }
-    if (name.equals("not")) {
-      LanePlan operand = operands.get(0);
-      return frame -> operand.run(frame) instanceof BitLane bits ? bits.not() : null;
-    }
-    if (name.equals("^")) {
-      return power(apply, operands.get(0));
-    }
-    return folded(name, operands);
-  }
-
-  /** The lane itself, unless a tolerance in it is at fault. */
-  private static @Nullable Lane notNegative(NumberLane lane) {
-    return lane.negativeRows().isAny() ? null : lane;
-  }
-
-  /** Operators on two or more operands, from left to right. */
-  private static @Nullable LanePlan folded(String name, List<LanePlan> operands) {
-    BinaryOperator<Lane> two = onTwo(name);
-    if (two == null) {
+    if (kernel == null || operands == null) {
       return null;
     }
     return frame -> {
-      Lane result = operands.get(0).run(frame);
-      for (int i = 1; i < operands.size() && result != null; i++) {
-        Lane next = operands.get(i).run(frame);
-        result = next == null ? null : two.apply(result, next);
-      }
-      return result;
+      List<Lane> values = runAll(operands, frame);
+      return values == null ? null : kernel.apply(values);
     };
   }
 
-  private static @Nullable BinaryOperator<@Nullable Lane> onTwo(String name) {
-    BinaryOperator<NumberLane> arithmetic = ARITHMETIC.get(name);
-    if (arithmetic != null) {
-      return (a, b) ->
-          a instanceof NumberLane x && b instanceof NumberLane y ? arithmetic.apply(x, y) : null;
-    }
-    Rounding rounding = ROUNDINGS.get(name);
-    if (rounding != null) {
-      return (a, b) ->
-          a instanceof NumberLane x && b instanceof NumberLane y ? x.rounded(rounding, y) : null;
-    }
-    Relation relation = RELATIONS.get(name);
-    if (relation != null) {
-      return (a, b) -> related(a, relation, b);
-    }
-    BinaryOperator<BitLane> connective = CONNECTIVES.get(name);
-    return connective == null
-        ? null
-        : (a, b) ->
-            a instanceof BitLane x && b instanceof BitLane y ? connective.apply(x, y) : null;
-  }
-
-  private static @Nullable Lane related(@Nullable Lane a, Relation relation, @Nullable Lane b) {
-    if (a instanceof NumberLane x && b instanceof NumberLane y) {
-      return x.is(relation, y);
-    }
-    if (a instanceof IndexLane x && b instanceof IndexLane y) {
-      BitLane same = x.equalTo(y);
-      return relation == Relation.EQUAL ? same : same.not();
-    }
-    return null;
-  }
-
-  private static @Nullable LanePlan power(ApplyPlan apply, LanePlan base) {
-    boolean whole =
-        apply.operands.get(1) instanceof ConstantPlan constant
-            && constant.value instanceof Value.Amount amount
-            && amount.quantity().number().signum() > 0;
-    if (!whole) {
-      return null;
-    }
-    Value.Amount exponent = (Value.Amount) ((ConstantPlan) apply.operands.get(1)).value;
-    int times = (int) exponent.quantity().number().toDouble();
-    return frame -> {
-      Lane lane = base.run(frame);
-      Lane result = lane;
-      for (int i = 1; i < times && result instanceof NumberLane product; i++) {
-        result = lane instanceof NumberLane factor ? product.times(factor) : null;
+  /** The lanes of all; absent where one has none. */
+  private static @Nullable List<Lane> runAll(List<LanePlan> plans, ChunkFrame frame) {
+    List<Lane> values = new ArrayList<>(plans.size());
+    for (LanePlan plan : plans) {
+      Lane value = plan.run(frame);
+      if (value == null) {
+        return null;
       }
-      return result;
-    };
+      values.add(value);
+    }
+    return values;
   }
 
   /** Both branches are worked out where the rows differ; one at fault leaves it to the plan. */
@@ -271,15 +166,8 @@ final class LaneCompiler {
       return null;
     }
     return frame -> {
-      List<Lane> values = new ArrayList<>(arguments.size());
-      for (LanePlan argument : arguments) {
-        Lane value = argument.run(frame);
-        if (value == null) {
-          return null;
-        }
-        values.add(value);
-      }
-      return body.run(frame.calling(values));
+      List<Lane> values = runAll(arguments, frame);
+      return values == null ? null : body.run(frame.calling(values));
     };
   }
 

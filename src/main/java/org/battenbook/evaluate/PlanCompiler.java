@@ -13,7 +13,7 @@ import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedFunction;
 import org.battenbook.check.Path;
 import org.battenbook.check.Target;
-import org.battenbook.operation.Operations;
+import org.battenbook.operation.Operation;
 import org.battenbook.operation.PixelCount;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
@@ -238,8 +238,8 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
     if (margin != null) {
       Plan worked = new PlanCompiler(book, slots, margin, null).plan(margin.expression());
       Plan off = new FunctionPlan(comparison, List.of(), worked);
-      left =
-          new ApplyPlan(atWorst, Operations.find(atWorst.move()).orElseThrow(), List.of(left, off));
+      Operation move = formula.operation(comparison).worsening().orElseThrow();
+      left = new ApplyPlan(atWorst, move, List.of(left, off));
     }
     return new ApplyPlan(atWorst, formula.operation(comparison), List.of(left, right));
   }
@@ -264,10 +264,10 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
    */
   private @Nullable Matching matching(@Nullable Expression where, @Nullable Expression of) {
     Expression first = where;
-    while (first instanceof Apply apply && apply.operation().equals("and")) {
+    while (first instanceof Apply apply && formula.operation(apply).isConjunction()) {
       first = apply.children().get(0);
     }
-    if (!(first instanceof Apply equality) || !equality.operation().equals("=")) {
+    if (!(first instanceof Apply equality) || !formula.operation(equality).isEquality()) {
       return null;
     }
     boolean decides = first == where && (of == null || !readsAround(of));

@@ -28,7 +28,7 @@ record Conditions(List<Expression> ofInner, List<Expression> ofOuter) {
   }
 
   private void add(Expression where, CheckedFormula formula) {
-    if (where instanceof Apply apply && apply.operation().equals("and")) {
+    if (where instanceof Apply apply && formula.operation(apply).isConjunction()) {
       apply.children().forEach(child -> add(child, formula));
     } else {
       (OuterReads.in(where, formula) ? ofOuter : ofInner).add(where);

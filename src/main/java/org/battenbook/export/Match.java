@@ -25,7 +25,9 @@ record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
   /** The match that the only condition on the row around is; null where it is none such. */
   static @Nullable Match of(List<Expression> ofOuter, Translation around, TablePlan table) {
     boolean single = ofOuter.size() == 1 && around.standing().table() != null;
-    if (!single || !(ofOuter.get(0) instanceof Apply apply) || !apply.operation().equals("=")) {
+    if (!single
+        || !(ofOuter.get(0) instanceof Apply apply)
+        || !around.formula().operation(apply).isEquality()) {
       return null;
     }
     Expression left = apply.children().get(0);

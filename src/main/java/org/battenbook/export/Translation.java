@@ -14,6 +14,7 @@ import org.battenbook.check.Path;
 import org.battenbook.check.Target;
 import org.battenbook.evaluate.Trace;
 import org.battenbook.number.Rational;
+import org.battenbook.operation.Operation;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.syntax.Aggregate;
@@ -261,14 +262,15 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
   @Override
   public SpreadsheetText atWorst(AtWorst atWorst) {
     Apply comparison = atWorst.comparison();
+    Operation compared = formula.operation(comparison);
     SpreadsheetText left = translate(comparison.children().get(0));
     SpreadsheetText right = translate(comparison.children().get(1));
     CheckedFormula margin = reads.book().margin(atWorst);
     if (margin != null) {
       SpreadsheetText off = new Translation(reads, margin, standing).translate(margin.expression());
-      left = atWorst.move().equals("+") ? left.plus(off) : left.minus(off);
+      left = compared.worsening().orElseThrow().spreadsheet(List.of(left, off));
     }
-    return formula.operation(comparison).spreadsheet(List.of(left, right));
+    return compared.spreadsheet(List.of(left, right));
   }
 
   @Override

@@ -1,6 +1,7 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.NumberLane;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 
@@ -24,5 +25,10 @@ final class Absolute extends Function {
   @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return SpreadsheetText.call("ABS", operands.get(0));
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumber(NumberLane::abs);
   }
 }

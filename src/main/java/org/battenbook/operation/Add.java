@@ -3,6 +3,7 @@ package org.battenbook.operation;
 import static org.battenbook.operation.SpreadsheetText.number;
 
 import java.util.List;
+import org.battenbook.column.NumberLane;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 
@@ -45,5 +46,15 @@ final class Add extends Sum {
       return right.plus(left.dividedBy(number(Days.HOURS))).asDate();
     }
     return left.plus(right);
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumbers(NumberLane::plus);
+  }
+
+  @Override
+  public Slope slope(int operand) {
+    return Slope.ONE;
   }
 }

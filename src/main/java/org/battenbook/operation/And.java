@@ -4,6 +4,7 @@ import static org.battenbook.operation.SpreadsheetText.choice;
 import static org.battenbook.operation.SpreadsheetText.truth;
 
 import java.util.List;
+import org.battenbook.column.BitLane;
 import org.battenbook.value.Value;
 
 /** {@code a and b}: stops at the first no. */
@@ -31,5 +32,15 @@ final class And extends Connective {
     }
     SpreadsheetText right = spreadsheet(operands.subList(1, operands.size()));
     return choice(left, right, truth(false));
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofBits(BitLane::and);
+  }
+
+  @Override
+  public boolean isConjunction() {
+    return true;
   }
 }

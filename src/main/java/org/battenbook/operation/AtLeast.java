@@ -1,12 +1,18 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.Relation;
 import org.battenbook.value.Value;
 
 /** {@code a >= b}: at least. */
 final class AtLeast extends Order {
   AtLeast() {
-    super(">=");
+    super(">=", Relation.AT_LEAST);
+  }
+
+  @Override
+  boolean holdsBelow() {
+    return false;
   }
 
   @Override

@@ -1,12 +1,18 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.Relation;
 import org.battenbook.value.Value;
 
 /** {@code a <= b}: at most. */
 final class AtMost extends Order {
   AtMost() {
-    super("<=");
+    super("<=", Relation.AT_MOST);
+  }
+
+  @Override
+  boolean holdsBelow() {
+    return true;
   }
 
   @Override

@@ -4,12 +4,18 @@ import static org.battenbook.operation.SpreadsheetText.choice;
 import static org.battenbook.operation.SpreadsheetText.truth;
 
 import java.util.List;
+import org.battenbook.column.BitLane;
+import org.battenbook.column.IndexLane;
+import org.battenbook.column.Lane;
+import org.battenbook.column.NumberLane;
+import org.battenbook.column.Relation;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.source.TextKey;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
 
 /** What the six comparisons share: both operands are of one kind, and the result is yes or no. */
 abstract class Comparison implements Operation {
@@ -25,9 +31,11 @@ abstract class Comparison implements Operation {
   private static final double LARGEST = 1e7;
 
   private final String name;
+  private final Relation relation;
 
-  Comparison(String name) {
+  Comparison(String name, Relation relation) {
     this.name = name;
+    this.relation = relation;
   }
 
   /** Whether operands of one kind can be compared so; says it where they cannot. */
@@ -58,11 +66,6 @@ abstract class Comparison implements Operation {
     return left.equals(right)
         || (left instanceof Kind.RowOf && right.equals(Kind.TEXT))
         || (left.equals(Kind.TEXT) && right instanceof Kind.RowOf);
-  }
-
-  @Override
-  public final String describe(List<String> operands) {
-    return operands.get(0) + " " + name + " " + operands.get(1);
   }
 
   /** Below zero, zero or above for values in an order; numbers whose bounds overlap are equal. */
@@ -148,5 +151,23 @@ abstract class Comparison implements Operation {
   private static SpreadsheetText name(SpreadsheetText text) {
     SpreadsheetText name = text.rowName();
     return name == null ? text : name;
+  }
+
+  @Override
+  public final LaneKernel lanes() {
+    return operands -> lanes(operands.get(0), operands.get(1));
+  }
+
+  private @Nullable Lane lanes(Lane left, Lane right) {
+    if (left instanceof NumberLane x && right instanceof NumberLane y) {
+      return x.is(relation, y);
+    }
+    return left instanceof IndexLane x && right instanceof IndexLane y ? rows(x, y) : null;
+  }
+
+  /** Rows are the same or are not; they have no order. */
+  private BitLane rows(IndexLane left, IndexLane right) {
+    BitLane same = left.equalTo(right);
+    return relation == Relation.EQUAL ? same : same.not();
   }
 }

@@ -57,11 +57,6 @@ abstract class Connective implements Operation {
     return arity().most() == 1 ? "takes" : "joins";
   }
 
-  @Override
-  public String describe(List<String> operands) {
-    return String.join(" " + name + " ", operands);
-  }
-
   static boolean anyIs(List<Value> operands, boolean yes) {
     return operands.stream().anyMatch(o -> Result.isYes(o) == yes);
   }

@@ -1,6 +1,7 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.NumberLane;
 import org.battenbook.number.Real;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Value;
@@ -34,5 +35,20 @@ final class Divide extends Product {
   @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return operands.get(0).dividedBy(operands.get(1));
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumbers(NumberLane::dividedBy);
+  }
+
+  @Override
+  public Slope slope(int operand) {
+    return operand == 0 ? Slope.ONE_OVER_OTHER : Slope.CURVED;
+  }
+
+  @Override
+  public String obstacle() {
+    return "a divisor that is off itself";
   }
 }

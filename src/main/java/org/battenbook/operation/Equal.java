@@ -1,12 +1,13 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.Relation;
 import org.battenbook.value.Value;
 
 /** {@code a = b}: the same; of approximate numbers, when their bounds overlap. */
 final class Equal extends Sameness {
   Equal() {
-    super("=");
+    super("=", Relation.EQUAL);
   }
 
   @Override
@@ -17,5 +18,10 @@ final class Equal extends Sameness {
   @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return sameness(operands.get(0), operands.get(1), "=", "<=");
+  }
+
+  @Override
+  public boolean isEquality() {
+    return true;
   }
 }

@@ -2,6 +2,7 @@ package org.battenbook.operation;
 
 import java.util.List;
 import java.util.function.BinaryOperator;
+import org.battenbook.column.NumberLane;
 import org.battenbook.number.Real;
 import org.battenbook.number.RealFunctions;
 import org.battenbook.operation.SpreadsheetText.Content;
@@ -50,5 +51,10 @@ abstract class Extreme extends Function {
   @Override
   public final SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return SpreadsheetText.call(sign > 0 ? "MAX" : "MIN", Content.NUMBER, operands);
+  }
+
+  @Override
+  public final LaneKernel lanes() {
+    return LaneKernel.ofNumbers(sign > 0 ? NumberLane::greatest : NumberLane::least);
   }
 }

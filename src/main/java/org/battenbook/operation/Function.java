@@ -37,11 +37,6 @@ abstract class Function implements Operation {
         : Mismatch.ofNoNumber(operands, "'%s' takes numbers only".formatted(name), complaints);
   }
 
-  @Override
-  public final String describe(List<String> operands) {
-    return name + "(" + String.join(", ", operands) + ")";
-  }
-
   /** Says that an operand is not of the one dimension that the function takes. */
   final Kind complainOfDimension(Operand operand, Dimension wanted, Complaints complaints) {
     complaints.complain(
@@ -60,5 +55,15 @@ abstract class Function implements Operation {
     return Mismatch.isBare(operand)
         ? Mismatch.writeUnit(operand, wanted.baseSymbol())
         : "give it " + wanted.words();
+  }
+
+  @Override
+  public final Slope slope(int operand) {
+    return Slope.CURVED;
+  }
+
+  @Override
+  public final String obstacle() {
+    return "a function";
   }
 }

@@ -1,12 +1,18 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.Relation;
 import org.battenbook.value.Value;
 
 /** {@code a > b}: more than. */
 final class Greater extends Order {
   Greater() {
-    super(">");
+    super(">", Relation.GREATER);
+  }
+
+  @Override
+  boolean holdsBelow() {
+    return false;
   }
 
   @Override

@@ -1,12 +1,18 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.Relation;
 import org.battenbook.value.Value;
 
 /** {@code a < b}: less than. */
 final class Less extends Order {
   Less() {
-    super("<");
+    super("<", Relation.LESS);
+  }
+
+  @Override
+  boolean holdsBelow() {
+    return true;
   }
 
   @Override

@@ -1,6 +1,7 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.NumberLane;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Value;
 
@@ -24,5 +25,20 @@ final class Multiply extends Product {
   @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return operands.get(0).times(operands.get(1));
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumbers(NumberLane::times);
+  }
+
+  @Override
+  public Slope slope(int operand) {
+    return Slope.OTHER;
+  }
+
+  @Override
+  public String obstacle() {
+    return "a product of two that are both off";
   }
 }

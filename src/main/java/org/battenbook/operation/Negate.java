@@ -1,6 +1,7 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.NumberLane;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 
@@ -32,12 +33,22 @@ final class Negate implements Operation {
   }
 
   @Override
-  public String describe(List<String> operands) {
-    return "-" + operands.get(0);
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return operands.get(0).negate();
   }
 
   @Override
-  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
-    return operands.get(0).negate();
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumber(NumberLane::negate);
+  }
+
+  @Override
+  public boolean isSign() {
+    return true;
+  }
+
+  @Override
+  public Slope slope(int operand) {
+    return Slope.MINUS_ONE;
   }
 }

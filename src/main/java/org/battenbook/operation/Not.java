@@ -1,6 +1,7 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.BitLane;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.value.Value;
 
@@ -21,12 +22,12 @@ final class Not extends Connective {
   }
 
   @Override
-  public String describe(List<String> operands) {
-    return "not " + operands.get(0);
+  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
+    return SpreadsheetText.call("NOT", Content.YES_NO, operands);
   }
 
   @Override
-  public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
-    return SpreadsheetText.call("NOT", Content.YES_NO, operands);
+  public LaneKernel lanes() {
+    return operands -> operands.get(0) instanceof BitLane bits ? bits.not() : null;
   }
 }

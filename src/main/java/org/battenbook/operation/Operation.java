@@ -1,6 +1,7 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import java.util.Optional;
 import org.battenbook.number.Rational;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
@@ -43,14 +44,62 @@ public interface Operation {
     return false;
   }
 
-  /**
-   * How a derivation says it, with the operands already in words: {@code 132 mm rounded up to the
-   * next 1/16 in}. Operands that bind looser come bracketed.
-   */
-  String describe(List<String> operands);
-
   /** As a spreadsheet formula of the operands', all in base units. */
   SpreadsheetText spreadsheet(List<SpreadsheetText> operands);
+
+  /**
+   * Its meaning for a chunk of rows at once; absent where it has none, so that a formula with it
+   * goes row by row.
+   */
+  default @Nullable LaneKernel lanes() {
+    return null;
+  }
+
+  /**
+   * How an error of an operand goes on into the result.
+   *
+   * @param operand which one, counted from 0
+   */
+  default Slope slope(int operand) {
+    return Slope.NONE;
+  }
+
+  /**
+   * What errors do not go through where its slopes do not let them, in words: {@code a power}.
+   *
+   * @throws IllegalStateException if they always go through, or never come in
+   */
+  default String obstacle() {
+    throw new IllegalStateException("no error is stopped at '%s'".formatted(name()));
+  }
+
+  /**
+   * For a comparison that tells apart less and more: the operation with which an error of the left
+   * side makes it fail, plus or minus. Absent for all others.
+   */
+  default Optional<Operation> worsening() {
+    return Optional.empty();
+  }
+
+  /** Whether a literal with it is still written as a value, not worked out: {@code -3 in}. */
+  default boolean isSign() {
+    return false;
+  }
+
+  /** Whether its result is the nearest multiple of a step in some direction. */
+  default boolean isRounding() {
+    return false;
+  }
+
+  /** Whether its result says that both operands are the same. */
+  default boolean isEquality() {
+    return false;
+  }
+
+  /** Whether its result is yes only where each operand is yes. */
+  default boolean isConjunction() {
+    return false;
+  }
 
   /**
    * Whether the spreadsheet's doubles come to the exact result: they do not where a value lies so

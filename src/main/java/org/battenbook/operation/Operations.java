@@ -7,15 +7,33 @@ import java.util.Optional;
 
 /** The catalogue of operators and built-in functions. */
 public final class Operations {
+  /** {@code a + b}. */
+  public static final Operation ADD = new Add();
+
+  /** {@code a - b}. */
+  public static final Operation SUBTRACT = new Subtract();
+
+  /** {@code a * b}. */
+  public static final Operation MULTIPLY = new Multiply();
+
+  /** {@code a / b}. */
+  public static final Operation DIVIDE = new Divide();
+
+  /** {@code a = b}. */
+  public static final Operation EQUAL = new Equal();
+
+  /** {@code abs(a)}. */
+  public static final Operation ABSOLUTE = new Absolute();
+
   private static final List<Operation> OPERATORS =
       List.of(
-          new Add(),
-          new Subtract(),
-          new Multiply(),
-          new Divide(),
+          ADD,
+          SUBTRACT,
+          MULTIPLY,
+          DIVIDE,
           new Power(),
           new Negate(),
-          new Equal(),
+          EQUAL,
           new Unequal(),
           new Less(),
           new AtMost(),
@@ -33,7 +51,7 @@ public final class Operations {
   private static final List<Operation> FUNCTIONS =
       List.of(
           new SquareRoot(),
-          new Absolute(),
+          ABSOLUTE,
           new Least(),
           new Greatest(),
           new Sine(),
@@ -52,9 +70,18 @@ public final class Operations {
     return Optional.ofNullable(BY_NAME.get(name));
   }
 
+  /** The built-in function of a name. */
+  public static Optional<Operation> function(String name) {
+    return find(name).filter(FUNCTIONS::contains);
+  }
+
   /** What is called with brackets, in the order of the language's reference. */
   public static List<Operation> functions() {
     return FUNCTIONS;
+  }
+
+  static List<Operation> operators() {
+    return OPERATORS;
   }
 
   private static Map<String, Operation> byName() {

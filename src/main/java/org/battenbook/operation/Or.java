@@ -4,6 +4,7 @@ import static org.battenbook.operation.SpreadsheetText.choice;
 import static org.battenbook.operation.SpreadsheetText.truth;
 
 import java.util.List;
+import org.battenbook.column.BitLane;
 import org.battenbook.value.Value;
 
 /** {@code a or b}: stops at the first yes. */
@@ -31,5 +32,10 @@ final class Or extends Connective {
     }
     SpreadsheetText right = spreadsheet(operands.subList(1, operands.size()));
     return choice(left, truth(true), right);
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofBits(BitLane::or);
   }
 }

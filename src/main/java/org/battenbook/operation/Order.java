@@ -1,13 +1,18 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import java.util.Optional;
+import org.battenbook.column.Relation;
 import org.battenbook.value.Kind;
 
 /** What {@code < <= > >=} share: numbers and dates have an order, texts and rows have none. */
 abstract class Order extends Comparison {
-  Order(String name) {
-    super(name);
+  Order(String name, Relation relation) {
+    super(name, relation);
   }
+
+  /** Whether it holds where the left side is the smaller one. */
+  abstract boolean holdsBelow();
 
   @Override
   final boolean canCompare(List<Operand> operands, Complaints complaints) {
@@ -32,5 +37,10 @@ abstract class Order extends Comparison {
         "%s is %s, which is neither more nor less than another"
             .formatted(Mismatch.quote(operand), Mismatch.words(operand)),
         "compare with = or <>");
+  }
+
+  @Override
+  public final Optional<Operation> worsening() {
+    return Optional.of(holdsBelow() ? Operations.ADD : Operations.SUBTRACT);
   }
 }

@@ -49,11 +49,6 @@ public final class PixelCount implements Operation {
   }
 
   @Override
-  public String describe(List<String> operands) {
-    return name() + "(" + operands.get(0) + ")";
-  }
-
-  @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     return SpreadsheetText.call("NA");
   }

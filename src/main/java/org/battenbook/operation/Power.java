@@ -3,6 +3,7 @@ package org.battenbook.operation;
 import static java.util.Objects.requireNonNull;
 
 import java.util.List;
+import org.battenbook.column.NumberLane;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.value.Kind;
@@ -67,13 +68,28 @@ final class Power implements Operation {
   }
 
   @Override
-  public String describe(List<String> operands) {
-    return operands.get(0) + "^" + operands.get(1);
-  }
-
-  @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     Rational power = requireNonNull(operands.get(1).literal());
     return operands.get(0).power((int) power.toDouble());
+  }
+
+  @Override
+  public Slope slope(int operand) {
+    return Slope.CURVED;
+  }
+
+  @Override
+  public String obstacle() {
+    return "a power";
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumbers(Power::raised);
+  }
+
+  /** A power is a literal, so that it is the same in every row. */
+  private static NumberLane raised(NumberLane base, NumberLane power) {
+    return base.pow((int) power.at(0).toDouble());
   }
 }

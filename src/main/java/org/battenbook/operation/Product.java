@@ -32,9 +32,4 @@ abstract class Product extends Binary {
     return dimension(
         Result.quantity(operands, 0).dimension(), Result.quantity(operands, 1).dimension());
   }
-
-  @Override
-  public final String describe(List<String> operands) {
-    return operands.get(0) + " " + name() + " " + operands.get(1);
-  }
 }

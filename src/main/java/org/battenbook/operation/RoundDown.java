@@ -7,7 +7,7 @@ import org.battenbook.number.Rounding;
 /** {@code a rounded down to b}: toward minus infinity. */
 final class RoundDown extends RoundToStep {
   RoundDown() {
-    super("rounded down", Rounding.DOWN, "%s rounded down to the last %s");
+    super("rounded down", Rounding.DOWN);
   }
 
   @Override

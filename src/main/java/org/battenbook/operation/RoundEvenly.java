@@ -10,8 +10,7 @@ import org.battenbook.number.Rounding;
 /** {@code a rounded evenly to b}: to the nearest step, a tie to the even one. */
 final class RoundEvenly extends RoundToStep {
   RoundEvenly() {
-    super(
-        "rounded evenly", Rounding.EVENLY, "%s rounded to the nearest %s, a tie to the even step");
+    super("rounded evenly", Rounding.EVENLY);
   }
 
   @Override

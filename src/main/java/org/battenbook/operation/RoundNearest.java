@@ -9,7 +9,7 @@ import org.battenbook.number.Rounding;
 /** {@code a rounded to b}: to the nearest step, a tie away from zero. */
 final class RoundNearest extends RoundToStep {
   RoundNearest() {
-    super("rounded", Rounding.NEAREST, "%s rounded to the nearest %s");
+    super("rounded", Rounding.NEAREST);
   }
 
   @Override

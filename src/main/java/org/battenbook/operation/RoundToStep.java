@@ -29,15 +29,10 @@ abstract class RoundToStep extends Binary {
   private static final double MOST_STEPS = 1e9;
 
   private final Rounding rounding;
-  private final String wording;
 
-  /**
-   * @param wording with the value and the step: {@code %s rounded up to the next %s}
-   */
-  RoundToStep(String name, Rounding rounding, String wording) {
+  RoundToStep(String name, Rounding rounding) {
     super(name);
     this.rounding = rounding;
-    this.wording = wording;
   }
 
   /**
@@ -68,11 +63,6 @@ abstract class RoundToStep extends Binary {
     return Result.of(
         Result.quantity(operands, 0).dimension(),
         () -> rounding.toStep(Result.number(operands, 0), step));
-  }
-
-  @Override
-  public final String describe(List<String> operands) {
-    return wording.formatted(operands.get(0), operands.get(1));
   }
 
   @Override
@@ -109,5 +99,15 @@ abstract class RoundToStep extends Binary {
 
   private static SpreadsheetText counted(SpreadsheetText steps) {
     return call("ROUND", steps, number(DIGITS));
+  }
+
+  @Override
+  public final LaneKernel lanes() {
+    return LaneKernel.ofNumbers((value, step) -> value.rounded(rounding, step));
+  }
+
+  @Override
+  public final boolean isRounding() {
+    return true;
   }
 }

@@ -7,7 +7,7 @@ import org.battenbook.number.Rounding;
 /** {@code a rounded up to b}: toward plus infinity. */
 final class RoundUp extends RoundToStep {
   RoundUp() {
-    super("rounded up", Rounding.UP, "%s rounded up to the next %s");
+    super("rounded up", Rounding.UP);
   }
 
   @Override

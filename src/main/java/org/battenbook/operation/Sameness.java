@@ -1,14 +1,15 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.Relation;
 import org.battenbook.number.Real;
 import org.battenbook.source.TextKey;
 import org.battenbook.value.Value;
 
 /** What {@code =} and {@code <>} share: every kind can be compared so. */
 abstract class Sameness extends Comparison {
-  Sameness(String name) {
-    super(name);
+  Sameness(String name, Relation relation) {
+    super(name, relation);
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.battenbook.operation;
 import static org.battenbook.operation.SpreadsheetText.number;
 
 import java.util.List;
+import org.battenbook.column.NumberLane;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
@@ -47,5 +48,15 @@ final class Subtract extends Sum {
     return right.content() == Content.DATE
         ? left.minus(right).times(number(Days.HOURS))
         : left.minus(right.dividedBy(number(Days.HOURS))).asDate();
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumbers(NumberLane::minus);
+  }
+
+  @Override
+  public Slope slope(int operand) {
+    return operand == 0 ? Slope.ONE : Slope.MINUS_ONE;
   }
 }

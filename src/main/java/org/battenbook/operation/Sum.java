@@ -33,11 +33,6 @@ abstract class Sum extends Binary {
         : Mismatch.ofKinds(operands, consequence, complaints);
   }
 
-  @Override
-  public final String describe(List<String> operands) {
-    return operands.get(0) + " " + name() + " " + operands.get(1);
-  }
-
   private Kind complainOfNoNumber(List<Operand> operands, Complaints complaints) {
     boolean hasDate = operands.stream().anyMatch(o -> o.kind().equals(Kind.DATE));
     return hasDate

@@ -41,13 +41,18 @@ final class Tolerance implements Operation {
   }
 
   @Override
-  public String describe(List<String> operands) {
-    return "± " + operands.get(0);
-  }
-
-  @Override
   public SpreadsheetText spreadsheet(List<SpreadsheetText> operands) {
     SpreadsheetText off = operands.get(0);
     return choice(off.compared("<", number(0)), call("NA"), off);
+  }
+
+  @Override
+  public LaneKernel lanes() {
+    return LaneKernel.ofNumber(off -> off.negativeRows().isAny() ? null : off);
+  }
+
+  @Override
+  public boolean isSign() {
+    return true;
   }
 }

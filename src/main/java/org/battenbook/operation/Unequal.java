@@ -1,12 +1,13 @@
 package org.battenbook.operation;
 
 import java.util.List;
+import org.battenbook.column.Relation;
 import org.battenbook.value.Value;
 
 /** {@code a <> b}: not the same. */
 final class Unequal extends Sameness {
   Unequal() {
-    super("<>");
+    super("<>", Relation.UNEQUAL);
   }
 
   @Override

@@ -9,11 +9,6 @@ import org.battenbook.source.Span;
  */
 public record AtWorst(int id, Span span, Apply comparison) implements Expression {
 
-  /** The operator that moves the left side towards the right: {@code +} or {@code -}. */
-  public String move() {
-    return comparison.operation().startsWith("<") ? "+" : "-";
-  }
-
   @Override
   public List<Expression> children() {
     return List.of(comparison);

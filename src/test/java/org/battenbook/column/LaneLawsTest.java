@@ -57,6 +57,15 @@ class LaneLawsTest {
         (a, b) -> a.times(b).plus(a.abs()).times(factor.at(0)));
   }
 
+  @Test
+  void powers_are_those_of_the_rows() {
+    for (int i = 0; i < TIMES; i++) {
+      NumberLane lane = lanes.any(lanes.anyRows());
+      int power = i % 19 - 9;
+      same(() -> lane.pow(power), () -> rowByRow(lane, lane, (a, b) -> a.pow(power)), lane);
+    }
+  }
+
   private void same(BinaryOperator<NumberLane> kernel, BinaryOperator<Real> operation) {
     for (int i = 0; i < TIMES; i++) {
       int rows = lanes.anyRows();

@@ -29,6 +29,11 @@ class RefillTest {
                 worked out
                   end = if first row then width else if stop then 0 in else above.end + width
                   next = if first row then 0 in else above.end * 2
+                  step = if first row then 0 in else width - above.width
+              lines
+                extra = 1 in
+                total = sum of width + extra over rails
+                run = extra + (sum of width over rails)
               rows of rails
                 name | width | stop
             """);
@@ -49,6 +54,26 @@ class RefillTest {
     assertThat(after.find("end of r" + (RESET - 1)).exact()).isEqualTo("" + (3 * RESET + 1));
     assertThat(after.find("end of r" + (ROWS - 1)).exact())
         .isEqualTo(filled.find("end of r" + (ROWS - 1)).exact());
+  }
+
+  @Test
+  void an_edit_of_the_last_row_of_a_chunk_is_seen_in_the_first_of_the_next() {
+    Filled filled = rails();
+    Edit edit = filled.withCell(column(filled, "width"), 1023, "5 in");
+    Filled after = requireNonNull(edit.filled());
+    assertThat(after.find("step of r1023").exact()).isEqualTo("2");
+    assertThat(after.find("step of r1024").exact()).isEqualTo("-2");
+    assertThat(after.find("step of r1025").exact()).isEqualTo("0");
+    assertThat(kept(filled, after, "step")).containsExactly(false, false, true, true);
+  }
+
+  @Test
+  void a_total_that_reads_a_line_is_added_up_again_when_the_line_changes() {
+    Filled filled = rails();
+    Edit edit = filled.withFormula(filled.spot("extra").place(), "2 in");
+    Filled after = requireNonNull(edit.filled());
+    assertThat(after.find("total").exact()).isEqualTo("" + 5 * ROWS);
+    assertThat(after.find("run").exact()).isEqualTo("" + (3 * ROWS + 2));
   }
 
   @Test

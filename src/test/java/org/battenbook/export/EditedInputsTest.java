@@ -49,6 +49,7 @@ class EditedInputsTest {
     "workbooks/saltmarsh-ferry-museum.batten, 8",
     "workbooks/skerry-light-reading-room.batten, 9",
     "workbooks/skerry-light-reading-room.batten, 10",
+    "workbooks/skerry-light-reading-room.batten, 11",
     "workbooks/skerry-light-reading-room.batten, 12",
     "workbooks/first-frame.batten, 4",
     "workbooks/first-frame.batten, 5"

@@ -18,6 +18,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.battenbook.bind.Spot;
+import org.battenbook.evaluate.DoubleNoise;
 import org.battenbook.number.Real;
 import org.battenbook.unit.Form;
 import org.battenbook.value.Value;
@@ -64,12 +65,13 @@ final class Recalculation {
   static int agrees(Filled filled, XSSFWorkbook book) {
     forget(book);
     FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+    DoubleNoise noise = new DoubleNoise(filled.results());
     int compared = 0;
     for (Map.Entry<Spot, Address> place : Places.of(filled).entrySet()) {
       Cell cell = Places.cell(book, place.getValue());
       if (cell.getCellType() == CellType.FORMULA) {
         String as = "%s at %s: %s".formatted(place.getKey(), place.getValue(), cell);
-        assertSame(filled, place.getKey(), evaluator.evaluate(cell), as);
+        assertSame(filled, place.getKey(), evaluator.evaluate(cell), noise, as);
         compared++;
       }
     }
@@ -89,12 +91,15 @@ final class Recalculation {
     }
   }
 
-  private static void assertSame(Filled filled, Spot spot, CellValue found, String as) {
+  private static void assertSame(
+      Filled filled, Spot spot, CellValue found, DoubleNoise noise, String as) {
     Value expected = filled.results().value(spot);
     if (expected instanceof Value.Amount amount) {
       Form form = filled.checked().place(spot.place()).form();
       assertThat(form).isNotNull();
-      assertClose(amount.quantity().in(form.unit()), found.getNumberValue(), as);
+      Real noisy = ((Value.Amount) noise.value(spot)).quantity().in(form.unit());
+      Real exact = amount.quantity().in(form.unit());
+      assertClose(exact, found.getNumberValue(), noisy.bound(), as);
     } else if (expected instanceof Value.Text text) {
       assertThat(found.getStringValue()).as(as).isEqualTo(text.text());
     } else if (expected instanceof Value.Row row) {
@@ -113,16 +118,10 @@ final class Recalculation {
     }
   }
 
-  /**
-   * What two doubles may leave when one is taken from the other, in the unit shown: a sum of some
-   * thousand millimetres along a wall is good to 5e-13, and takes several of them.
-   */
-  private static final double NOISE = 4e-12;
-
-  private static void assertClose(Real expected, double found, String as) {
-    double allowed = Math.abs(expected.toDouble()) * 1e-12 + expected.bound() + NOISE;
-    assertThat(Math.abs(found - expected.toDouble()))
+  private static void assertClose(Real expected, double found, double noise, String as) {
+    double off = Math.abs(found - expected.toDouble());
+    assertThat(off)
         .as("%s, %s for %s", as, found, expected.toDouble())
-        .isLessThanOrEqualTo(allowed);
+        .isLessThanOrEqualTo(noise + expected.bound());
   }
 }

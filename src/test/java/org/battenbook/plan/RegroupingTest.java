@@ -54,4 +54,32 @@ class RegroupingTest {
     List<Pattern> sticks = better(instance, often, often, pattern(1, 0, 1, 1), pattern(0, 2, 0, 1));
     assertThat(sticks).containsExactlyInAnyOrder(often, often, often, pattern(0, 1, 1, 2));
   }
+
+  /**
+   * The last stick has an offcut of 10, and the one before it comes to one of 3 by the piece of 11,
+   * which is too short to keep. With pieces of 22 and 15 changed over they have 3 and 10, and both
+   * are kept.
+   */
+  @Test
+  void of_two_equal_longest_offcuts_the_next_longest_decides() {
+    Instance instance =
+        new Instance(
+            new long[] {40, 22, 15, 11},
+            new int[] {1, 1, 1, 1},
+            new long[] {70, 36, 25},
+            new long[] {1, 1, 1},
+            new int[] {1, 1, 1},
+            new long[] {1, 5, 1});
+    List<Pattern> sticks =
+        better(
+            instance,
+            Pattern.of(0, new int[] {1, 0, 0, 1}),
+            Pattern.of(1, new int[] {0, 1, 0, 0}),
+            Pattern.of(2, new int[] {0, 0, 1, 0}));
+    assertThat(sticks)
+        .containsExactlyInAnyOrder(
+            Pattern.of(0, new int[] {1, 0, 0, 0}),
+            Pattern.of(1, new int[] {0, 0, 1, 1}),
+            Pattern.of(2, new int[] {0, 1, 0, 0}));
+  }
 }

@@ -160,11 +160,12 @@ class EditLawTest {
   }
 
   private static void assertSame(Filled edited, Filled fresh, String where) {
+    assertThat(edited.checked().places()).as(where).hasSameSizeAs(fresh.checked().places());
     for (CheckedPlace checked : fresh.checked().places()) {
       Place place = checked.place();
       int rows = place instanceof Column column ? fresh.rows(column.table()).count() : 1;
       Place same = samePlace(edited, place);
-      for (int row = 0; same != null && row < rows; row++) {
+      for (int row = 0; row < rows; row++) {
         assertThat(edited.results().value(new Spot(same, row)))
             .as("%s: %s row %d", where, place, row)
             .isEqualTo(fresh.results().value(new Spot(place, row)));
@@ -172,11 +173,11 @@ class EditLawTest {
     }
   }
 
-  private static @Nullable Place samePlace(Filled filled, Place place) {
+  private static Place samePlace(Filled filled, Place place) {
     return filled.checked().places().stream()
         .map(CheckedPlace::place)
         .filter(other -> other.words().equals(place.words()))
         .findFirst()
-        .orElse(null);
+        .orElseThrow(() -> new AssertionError("no place " + place.words() + " after the edit"));
   }
 }

@@ -5,14 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.battenbook.parse.WorkbookParser;
 import org.battenbook.source.Diagnostic;
+import org.battenbook.source.Diagnostics;
+import org.battenbook.source.SourceText;
 import org.battenbook.value.Value;
 import org.junit.jupiter.api.Test;
 
 /** The workbook in {@code workbooks/LANGUAGE.md} is one that can be filled. */
 class LanguageReferenceTest {
+  private static final Pattern FRAGMENT = Pattern.compile("```text\n(.*?)```", Pattern.DOTALL);
   private static final Pattern SAMPLE = Pattern.compile("```batten\n(.*?)```", Pattern.DOTALL);
 
   @Test
@@ -27,5 +32,23 @@ class LanguageReferenceTest {
     assertThat(filled.find("first stick").value())
         .isInstanceOfSatisfying(
             Value.Row.class, row -> assertThat(row.name()).isEqualTo("ash cap"));
+  }
+
+  @Test
+  void every_other_sample_of_the_language_reference_is_in_the_language() throws IOException {
+    List<String> samples =
+        FRAGMENT
+            .matcher(Files.readString(Path.of("workbooks/LANGUAGE.md")))
+            .results()
+            .map(found -> found.group(1))
+            .toList();
+    assertThat(samples).hasSize(4).allSatisfy(LanguageReferenceTest::parses);
+  }
+
+  private static void parses(String sample) {
+    String head = sample.startsWith("follows") ? "workbook \"t\"\n" : "workbook \"t\"\npage p\n";
+    Diagnostics diagnostics = new Diagnostics();
+    WorkbookParser.parse(SourceText.of("sample", head + sample), diagnostics);
+    assertThat(diagnostics.inOrder()).as(sample).isEmpty();
   }
 }
