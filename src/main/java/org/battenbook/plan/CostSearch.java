@@ -35,11 +35,25 @@ final class CostSearch {
   }
 
   void run() {
-    raise(MaterialBound.of(instance));
-    raise(StockBound.ofLengths(instance, best.cost(), effort));
+    raiseSimply();
     if (!isDone()) {
       complete();
     }
+    relaxUnlessDone();
+  }
+
+  /** As for a job too large for bin completion: by column generation and pattern pools alone. */
+  void runAsOfLargeJob() {
+    raiseSimply();
+    relaxUnlessDone();
+  }
+
+  private void raiseSimply() {
+    raise(MaterialBound.of(instance));
+    raise(StockBound.ofLengths(instance, best.cost(), effort));
+  }
+
+  private void relaxUnlessDone() {
     if (!isDone()) {
       relax();
     }

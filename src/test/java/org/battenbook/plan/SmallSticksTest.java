@@ -28,4 +28,28 @@ class SmallSticksTest {
       }
     }
   }
+
+  /** Bin completion answers small jobs before the methods for large ones begin. */
+  @Test
+  void methods_for_large_jobs_bound_and_prove_no_more_than_is_so() {
+    int relaxed = 0;
+    for (int i = 0; i < JOBS; i++) {
+      StickJob job = jobs.next();
+      Rational least = EveryWay.leastCost(job);
+      Scale scale = Scale.of(job);
+      Effort effort = new Effort(StickPlanner.USUAL_STEPS, PlanWatch.NONE);
+      CostSearch search = new CostSearch(scale, effort, PlanWatch.NONE);
+      long simple = search.best().cost();
+      search.runAsOfLargeJob();
+      if (least != null) {
+        String told = "seed " + SEED + ", job " + i + ": " + job;
+        assertThat(scale.cost(search.bound())).as(told).isLessThanOrEqualTo(least);
+        if (search.best().isBest(search.bound())) {
+          assertThat(scale.cost(search.best().cost())).as(told).isEqualTo(least);
+        }
+        relaxed += search.best().cost() < simple ? 1 : 0;
+      }
+    }
+    assertThat(relaxed).as("jobs that they make cheaper").isPositive();
+  }
 }
