@@ -45,6 +45,9 @@ public final class Results implements Reading, BookRows {
   Results(Program program, Meter meter) {
     this.program = program;
     this.decisions = new Decisions(program.book(), this);
+    program.book().book().tables().stream()
+        .filter(Table::isWritten)
+        .forEach(table -> rows.put(table, program.book().writtenRows(table)));
     this.meter = meter;
     this.values = new @Nullable Object[program.slots().count()];
     this.written = new AtomicReferenceArray<>(program.slots().count());
@@ -57,7 +60,11 @@ public final class Results implements Reading, BookRows {
   @Override
   public Rows rows(Table table) {
     Rows made = rows.get(table);
-    return made == null ? program.book().writtenRows(table) : made;
+    if (made == null) {
+      throw new IllegalStateException(
+          "the rows of %s are read before they are made".formatted(table));
+    }
+    return made;
   }
 
   void set(Rows made) {
