@@ -3,6 +3,7 @@ package org.battenbook.bind;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -41,7 +42,7 @@ public final class Rows {
   private final Map<RowSegment, int[]> filled = new HashMap<>();
 
   /** The rows of the tables that open these. */
-  private final BookRows others;
+  private final Map<Table, Rows> sources;
 
   /**
    * How a row is opened.
@@ -56,30 +57,27 @@ public final class Rows {
       RowKeys keys,
       List<Opened> opened,
       Map<Column, List<@Nullable Value>> planned,
-      BookRows others) {
+      Map<Table, Rows> sources) {
     this.table = table;
     this.keys = keys;
     this.opened = opened;
     this.planned = planned;
-    this.others = others;
+    this.sources = Map.copyOf(sources);
   }
 
   /** Rows that people write, or a list brings. */
   public static Rows written(Table table, RowKeys keys) {
-    return new Rows(table, keys, List.of(), Map.of(), none -> none(none));
-  }
-
-  private static Rows none(Table table) {
-    throw new IllegalArgumentException("no row comes from " + table);
+    return new Rows(table, keys, List.of(), Map.of(), Map.of());
   }
 
   /**
    * Rows that are opened.
    *
-   * @param others the rows of the tables that open them
+   * @param sources the rows of the tables that open them
    */
-  public static Rows opened(Table table, RowKeys keys, List<Opened> opened, BookRows others) {
-    Rows rows = new Rows(table, keys, List.copyOf(opened), Map.of(), others);
+  public static Rows opened(
+      Table table, RowKeys keys, List<Opened> opened, Map<Table, Rows> sources) {
+    Rows rows = new Rows(table, keys, List.copyOf(opened), Map.of(), sources);
     rows.fillIn();
     return rows;
   }
@@ -90,7 +88,7 @@ public final class Rows {
    * @param cells for each column that the plan fills, a value for each row
    */
   public static Rows planned(Table table, RowKeys keys, Map<Column, List<@Nullable Value>> cells) {
-    return new Rows(table, keys, List.of(), Map.copyOf(cells), none -> none(none));
+    return new Rows(table, keys, List.of(), Map.copyOf(cells), Map.of());
   }
 
   private void fillIn() {
@@ -116,7 +114,11 @@ public final class Rows {
   }
 
   private String each(Opened one) {
-    return others.rows(one.opening().from()).name(one.from());
+    return source(one).name(one.from());
+  }
+
+  private Rows source(Opened one) {
+    return Objects.requireNonNull(sources.get(one.opening().from()));
   }
 
   /** A row of a table. */
@@ -165,7 +167,7 @@ public final class Rows {
     }
     if (!opened.isEmpty()) {
       Opened one = opened.get(row);
-      return others.rows(one.opening().from()).nameSpan(one.from());
+      return source(one).nameSpan(one.from());
     }
     for (RowSegment segment : table.rows()) {
       if (segment.brings(row)) {

@@ -2,10 +2,11 @@ package org.battenbook.cutting;
 
 import java.util.List;
 
-/** The rows that come of a plan. */
+/** The rows that a plan brings. */
 interface PlanRows<J, P> {
   TotalRows totals();
 
+  /** Those of all its tables, in their order. */
   List<TableRows> tables();
 
   /**

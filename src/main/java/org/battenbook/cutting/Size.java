@@ -4,9 +4,8 @@ import java.math.BigInteger;
 import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 
-/** Writes an exact size as it would stand in a workbook. */
+/** Refuses sizes with more digits than a workbook could hold. */
 final class Size {
-
   private Size() {}
 
   private static String digits(Rational number) {

@@ -15,7 +15,7 @@ public final class Evaluator {
   private final WorkBound work;
   private final Diagnostics diagnostics;
 
-  Evaluator(Program program, Results results, RowPlanner planner, Diagnostics diagnostics) {
+  private Evaluator(Program program, Results results, RowPlanner planner, Diagnostics diagnostics) {
     this.program = program;
     this.results = results;
     this.rows = new RowMaking(results, planner, diagnostics);
@@ -66,20 +66,21 @@ public final class Evaluator {
       RowByRow byRow = RowByRow.anew(program, results, stage);
       IntStream.range(0, byRow.chunkCount()).forEach(byRow::run);
     } else {
-      stage.slots().forEach(this::run);
+      stage.slots().forEach(slot -> run(slot, results));
     }
   }
 
-  void run(Slot slot) {
-    PlacePlan plan = program.plan(slot);
+  /** Works out a place whose needs are known. */
+  static void run(Slot slot, Results results) {
+    PlacePlan plan = results.program().plan(slot);
     if (slot.place() instanceof Column column) {
-      results.set(slot, column(plan, results.valueCount(column)));
+      results.set(slot, column(plan, results, results.valueCount(column)));
     } else {
       results.set(slot, plan.value(Frame.atRow(results, 0)));
     }
   }
 
-  private ColumnValues column(PlacePlan plan, int rowCount) {
+  private static ColumnValues column(PlacePlan plan, Results results, int rowCount) {
     Chunk[] chunks = new Chunk[ColumnValues.chunkCount(rowCount)];
     for (int chunk = 0; chunk < chunks.length; chunk++) {
       chunks[chunk] = plan.chunk(results, chunk);

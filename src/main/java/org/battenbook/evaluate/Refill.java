@@ -29,7 +29,6 @@ public final class Refill {
   private final Results results;
   private final RowMaking rows;
   private final Diagnostics diagnostics = new Diagnostics();
-  private final Evaluator evaluator;
   private final Changes edited;
   private final Changes changed;
   private final List<Place> ran = new ArrayList<>();
@@ -41,7 +40,6 @@ public final class Refill {
     this.changed = new Changes(program.slots().count());
     this.results = new Results(program, before.meter().goOn());
     this.rows = new RowMaking(results, planner, diagnostics);
-    this.evaluator = new Evaluator(program, results, planner, diagnostics);
   }
 
   /**
@@ -162,7 +160,7 @@ public final class Refill {
     if (slot.place() instanceof Column) {
       column(slot, dirty);
     } else {
-      evaluator.run(slot);
+      Evaluator.run(slot, results);
       if (!results.line(slot.number()).equals(before.line(slot.number()))) {
         changed.add(slot, 0);
       }

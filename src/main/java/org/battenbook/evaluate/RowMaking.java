@@ -75,7 +75,9 @@ final class RowMaking {
     for (RowOpening opening : table.openings()) {
       open(opening, keys, opened);
     }
-    Rows rows = Rows.opened(table, keys.build(), opened, results);
+    Map<Table, Rows> sources = new HashMap<>();
+    table.openings().forEach(o -> sources.put(o.from(), results.rows(o.from())));
+    Rows rows = Rows.opened(table, keys.build(), opened, sources);
     if (!diagnostics.hasFaults()) {
       FillIns.check(rows, diagnostics);
     }

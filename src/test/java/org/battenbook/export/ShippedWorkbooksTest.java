@@ -32,9 +32,15 @@ class ShippedWorkbooksTest {
           "assembly",
           "milling");
 
+  /** A workbook that works nothing out. */
+  private static final String CAUTIONS_ALONE = "safety.batten";
+
   @TestFactory
   Stream<DynamicTest> every_formula_cell_comes_to_the_workbooks_value() throws IOException {
-    return each(filled -> assertThat(Recalculation.agrees(filled)).isPositive());
+    return each(
+        filled ->
+            assertThat(Recalculation.agrees(filled) > 0)
+                .isEqualTo(!filled.file().endsWith(CAUTIONS_ALONE)));
   }
 
   @Test
