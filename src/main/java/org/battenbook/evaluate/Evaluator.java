@@ -2,9 +2,11 @@ package org.battenbook.evaluate;
 
 import java.util.stream.IntStream;
 import org.battenbook.book.Column;
+import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.evaluate.ColumnValues.Chunk;
 import org.battenbook.source.Diagnostics;
+import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** Works out a program place by place, stage by stage, and the rows of tables among them. */
@@ -39,10 +41,21 @@ public final class Evaluator {
         return null;
       }
       evaluator.run(stage);
+      evaluator.refuseTooMuch(stage);
     }
     LateNames.check(results, diagnostics);
     results.meter().end();
     return diagnostics.hasFaults() ? null : results;
+  }
+
+  /** Refuses the job where long numbers, texts, or rows of one group are too much together. */
+  private void refuseTooMuch(Stage stage) {
+    Value.Fault tooMuch = results.meter().passed();
+    if (tooMuch != null) {
+      Place place = stage.slots().get(0).place();
+      diagnostics.refuse(
+          tooMuch.code(), place.layer().span(), tooMuch.message(), "or part the job in two");
+    }
   }
 
   /** Makes the rows that a stage stands for, and asks whether it may be worked out then. */

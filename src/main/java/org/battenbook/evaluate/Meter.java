@@ -38,13 +38,13 @@ final class Meter {
           "too-much-work",
           "this job takes more than %s steps to work out, too many of them here: let fewer rows"
                   .formatted(Bound.STEPS.shown())
-              + " have the same value behind '= this', or part the job in two");
+              + " have the same value behind '= this'");
 
   private long steps;
   private long binaryDigits;
   private long characters;
   private boolean hasEnded;
-  private boolean isPassed;
+  private Value.@Nullable Fault passed;
 
   /** A meter that goes on from what another has counted. */
   Meter goOn() {
@@ -52,7 +52,7 @@ final class Meter {
     next.steps = steps;
     next.binaryDigits = binaryDigits;
     next.characters = characters;
-    next.isPassed = isPassed;
+    next.passed = passed;
     return next;
   }
 
@@ -63,13 +63,18 @@ final class Meter {
 
   /** Whether something was too much, so that values hang on what was counted before them. */
   boolean isPassed() {
-    return isPassed;
+    return passed != null;
+  }
+
+  /** What was too much first; absent where nothing was. */
+  Value.@Nullable Fault passed() {
+    return passed;
   }
 
   /** Takes so many steps; a fault where they are too many. */
   Value.@Nullable Fault step(long more) {
     steps += hasEnded ? 0 : more;
-    return passes(Bound.STEPS, steps) ? TOO_MUCH_WORK : null;
+    return passed(Bound.STEPS, steps, TOO_MUCH_WORK);
   }
 
   /** The value itself, or a fault where it is too much. */
@@ -85,7 +90,7 @@ final class Meter {
     }
     int bits = Math.max(exact.numerator().bitLength(), exact.denominator().bitLength());
     binaryDigits += bits > LONG ? bits : 0;
-    return passes(Bound.ALL_BINARY_DIGITS, binaryDigits) ? TOO_MANY_DIGITS : null;
+    return passed(Bound.ALL_BINARY_DIGITS, binaryDigits, TOO_MANY_DIGITS);
   }
 
   /** A text, or a fault where it is too much. */
@@ -94,12 +99,15 @@ final class Meter {
       return TEXT_TOO_LONG;
     }
     characters += hasEnded ? 0 : Math.max(LEAST_OF_TEXT, made.length());
-    return passes(Bound.ALL_TEXTS, characters) ? TEXTS_TOO_LONG : new Value.Text(made.toString());
+    Value.Fault tooMuch = passed(Bound.ALL_TEXTS, characters, TEXTS_TOO_LONG);
+    return tooMuch == null ? new Value.Text(made.toString()) : tooMuch;
   }
 
-  private boolean passes(Bound bound, long counted) {
-    boolean passes = bound.isPassedBy(counted);
-    isPassed |= passes;
-    return passes;
+  private Value.@Nullable Fault passed(Bound bound, long counted, Value.Fault tooMuch) {
+    if (!bound.isPassedBy(counted)) {
+      return null;
+    }
+    passed = passed == null ? tooMuch : passed;
+    return tooMuch;
   }
 }

@@ -178,6 +178,19 @@ class BoundedFilesTest {
   }
 
   @Test
+  void long_texts_in_every_row() throws IOException {
+    String long20 =
+        "page p\n  table t by name\n    given\n      name : text\n    worked out\n"
+            + "      h = \""
+            + "{name}".repeat(20)
+            + "\"\n  rows of t\n    name\n";
+    assertThat(
+            told(long20 + repeated(10_000, i -> "    \"%s %d\"%n".formatted("a".repeat(150), i))))
+        .contains("job.batten:7:7", "the texts that this job works out have more than 20,000,000")
+        .doesNotContain("and ");
+  }
+
+  @Test
   void sums_of_unlike_fractions_seen_from_every_row() throws IOException {
     String text =
         "page p\n  table t by name\n    given\n      name : text\n      n : number\n"
@@ -185,6 +198,8 @@ class BoundedFilesTest {
             + "  rows of t\n    name | n\n"
             + repeated(2_000, i -> "    \"r%d\" | %d%n".formatted(i, i + 1));
     assertThat(told(text))
-        .contains("the long numbers of this job have more than 20,000,000 binary digits together");
+        .contains("the long numbers of this job have more than 20,000,000 binary digits together")
+        .contains("or part the job in two")
+        .doesNotContain("and ");
   }
 }
