@@ -63,7 +63,7 @@ public final class BookAssembly {
     ChangeAssembly changes = new ChangeAssembly(book, diagnostics);
     files.inOrder().forEach(file -> file.changes().forEach(changes::add));
     files.inOrder().forEach(this::orderPages);
-    new BookSize(diagnostics).check(book);
+    new BookSize(diagnostics).addWritten(book);
     return book;
   }
 

@@ -5,8 +5,8 @@ import org.battenbook.bound.Bound;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 
-/** Refuses a book whose tables are larger than they may be, before it is checked and filled. */
-final class BookSize {
+/** Refuses tables that are larger than they may be, alone or together, as their rows are known. */
+public final class BookSize {
   private static final String FEWER = "part the job in two";
 
   private final Diagnostics diagnostics;
@@ -18,28 +18,39 @@ final class BookSize {
    *
    * @param diagnostics takes what is too large
    */
-  BookSize(Diagnostics diagnostics) {
+  public BookSize(Diagnostics diagnostics) {
     this.diagnostics = diagnostics;
   }
 
-  void check(Book book) {
-    book.tables().forEach(this::add);
+  /** Adds every table with the rows that people write. */
+  public void addWritten(Book book) {
+    book.tables().forEach(table -> add(table, table.writtenRows(), last(table)));
   }
 
-  private void add(Table table) {
+  /**
+   * Adds rows to a table.
+   *
+   * @param last what brings the last of them
+   */
+  public void add(Table table, int count, Span last) {
     int columns = table.columns().size();
-    rows += table.writtenRows();
-    cells += (long) table.writtenRows() * (columns + table.rules().size());
+    rows += count;
+    cells += (long) count * (columns + table.rules().size());
     if (Bound.TABLE_COLUMNS.isPassedBy(columns)) {
       Span first = table.columns().get(Bound.TABLE_COLUMNS.most()).name().span();
       refuse(Bound.TABLE_COLUMNS, "columns", table, first, "part the table in two");
-    } else if (Bound.TABLE_ROWS.isPassedBy(table.writtenRows())) {
-      refuse(Bound.TABLE_ROWS, "rows", table, last(table), FEWER);
+    } else if (Bound.TABLE_ROWS.isPassedBy(count)) {
+      refuse(Bound.TABLE_ROWS, "rows", table, last, FEWER);
     } else if (Bound.ALL_ROWS.isPassedBy(rows)) {
-      refuse(Bound.ALL_ROWS, "rows with those of the tables before it", table, last(table), FEWER);
+      refuse(Bound.ALL_ROWS, "rows with those of the tables before it", table, last, FEWER);
     } else if (Bound.CELLS.isPassedBy(cells)) {
-      refuse(Bound.CELLS, "cells with those of the tables before it", table, last(table), FEWER);
+      refuse(Bound.CELLS, "cells with those of the tables before it", table, last, FEWER);
     }
+  }
+
+  /** How many rows there are so far. */
+  public long rows() {
+    return rows;
   }
 
   /** The name of its last row; of a table without rows its own. */

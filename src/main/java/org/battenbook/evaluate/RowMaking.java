@@ -10,6 +10,7 @@ import org.battenbook.bind.FillIns;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
+import org.battenbook.book.BookSize;
 import org.battenbook.book.Column;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.RowOpening;
@@ -19,7 +20,6 @@ import org.battenbook.check.CheckedBook;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.source.Diagnostics;
-import org.battenbook.source.Span;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -31,8 +31,7 @@ final class RowMaking {
   private final Results results;
   private final RowPlanner planner;
   private final Diagnostics diagnostics;
-  private long rowsOfJob;
-  private long cellsOfJob;
+  private final BookSize size;
 
   /**
    * Makes no rows yet.
@@ -44,28 +43,14 @@ final class RowMaking {
     this.results = results;
     this.planner = planner;
     this.diagnostics = diagnostics;
-    results.program().book().book().tables().stream()
-        .filter(Table::isWritten)
-        .forEach(table -> count(table, table.writtenRows()));
-  }
-
-  private void count(Table table, int rows) {
-    rowsOfJob += rows;
-    cellsOfJob += (long) rows * (table.columns().size() + table.rules().size());
+    this.size = new BookSize(diagnostics);
+    size.addWritten(results.program().book().book());
   }
 
   /** The rows of a table; with a fault among the diagnostics they are not all there. */
   Rows of(Table table) {
     Rows rows = table.plan() == null ? opened(table) : planned(table, table.plan());
-    count(table, rows.count());
-    if (Bound.CELLS.isPassedBy(cellsOfJob)) {
-      refuse(
-          rows.origin(0),
-          "table '%s' has more than %s cells with those of the tables before it"
-              .formatted(table, Bound.CELLS.shown()),
-          "table-too-large",
-          "part the job in two");
-    }
+    size.add(table, rows.count(), rows.origin(Math.max(0, rows.count() - 1)));
     return rows;
   }
 
@@ -128,7 +113,7 @@ final class RowMaking {
       tooMany(opening, said, each, Bound.TABLE_ROWS, "the table");
       return 0;
     }
-    if (Bound.ALL_ROWS.isPassedBy(rowsOfJob + before + more)) {
+    if (Bound.ALL_ROWS.isPassedBy(size.rows() + before + more)) {
       tooMany(opening, said, each, Bound.ALL_ROWS, "all tables together");
       return 0;
     }
@@ -136,16 +121,12 @@ final class RowMaking {
   }
 
   private void tooMany(RowOpening opening, String said, String each, Bound most, String where) {
-    refuse(
+    diagnostics.refuse(
+        "too-many-opened-rows",
         opening.statement(),
         "%s for \"%s\": with these, %s would have more than %s rows"
             .formatted(said, each, where, most.shown()),
-        "too-many-opened-rows",
         "check the count; where it is right, part the job in two");
-  }
-
-  private void refuse(Span where, String message, String code, String repair) {
-    diagnostics.refuse(code, where, message, repair);
   }
 
   private Rows planned(Table table, PlanStatement plan) {
@@ -183,7 +164,7 @@ final class RowMaking {
     return Rows.planned(table, names, byColumn);
   }
 
-  /** A cell that a plan fills: the row of another table is told by its name. */
+  /** A cell that a plan fills. A row of another table is given as its name. */
   private @Nullable Value cell(Column column, @Nullable Value told) {
     CheckedBook book = results.program().book();
     return book.place(column).kind() instanceof Kind.RowOf rowOf && told instanceof Value.Text name
