@@ -102,7 +102,7 @@ public final class Rows {
     }
   }
 
-  /** Every opened row by its name; one that is alone goes by its number, too. */
+  /** Finds each opened row by its name; one that stands alone is found with its number, too. */
   private Map<String, Integer> byName() {
     Map<String, Integer> rows = new HashMap<>();
     for (int row = 0; row < opened.size(); row++) {

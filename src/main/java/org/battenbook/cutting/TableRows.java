@@ -10,7 +10,7 @@ import org.battenbook.unit.Quantity;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** The rows of one table of a plan. The row of another table is told by its name. */
+/** The rows of one table of a plan. A cell that means a row of another table holds its name. */
 final class TableRows {
   private final String table;
   private final List<List<@Nullable Value>> rows = new ArrayList<>();

@@ -26,7 +26,7 @@ public final class Evaluator {
   }
 
   /**
-   * Works everything out anew.
+   * Works out every value.
    *
    * @param planner works out the rows that plans bring
    * @param diagnostics takes what is wrong with the rows of tables, and what is too much work
@@ -76,7 +76,7 @@ public final class Evaluator {
 
   private void run(Stage stage) {
     if (stage.rowByRow()) {
-      RowByRow byRow = RowByRow.anew(program, results, stage);
+      RowByRow byRow = RowByRow.empty(program, results, stage);
       IntStream.range(0, byRow.chunkCount()).forEach(byRow::run);
     } else {
       stage.slots().forEach(slot -> run(slot, results));

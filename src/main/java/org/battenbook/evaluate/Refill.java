@@ -62,7 +62,8 @@ public final class Refill {
    * @param changed the places that it changed
    * @param row tells of each the row alone that it changed; negative for all rows
    * @param planner works out the rows that plans bring
-   * @return absent where the edit moves rows, or is refused: then all is to be filled anew
+   * @return absent where the edit moves rows, or is refused: then the whole book has to be filled
+   *     again
    */
   public static Optional<Refilled> after(
       Program program,

@@ -16,7 +16,7 @@ final class RowByRow {
   private final int rowCount;
 
   /** Begins with columns of which nothing is known. */
-  static RowByRow anew(Program program, Results results, Stage stage) {
+  static RowByRow empty(Program program, Results results, Stage stage) {
     RowByRow rows = new RowByRow(program, results, stage);
     stage.slots().forEach(slot -> rows.open(slot, new Chunk[rows.chunkCount()]));
     return rows;

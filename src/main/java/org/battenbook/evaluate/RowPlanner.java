@@ -14,7 +14,7 @@ public interface RowPlanner {
    * What comes of a plan.
    *
    * @param tables by the key of each table its rows, for each a cell for each column that the plan
-   *     fills, absent where it fills none; the row of another table is told by its name
+   *     fills, absent where it fills none; a row of another table is given as its name, a text
    * @param hours the most time that planning it was allowed
    */
   record Planned(Map<String, List<List<@Nullable Value>>> tables, Rational hours) {}

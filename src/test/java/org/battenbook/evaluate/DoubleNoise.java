@@ -2,11 +2,8 @@ package org.battenbook.evaluate;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Table;
 import org.battenbook.check.CheckedPlace;
-import org.battenbook.check.Decisions;
 import org.battenbook.column.Lookup;
 import org.battenbook.number.Approximate;
 import org.battenbook.number.Real;
@@ -24,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * of its operands come to. So a small difference of two long lengths keeps the roundings of both,
  * and a rounding to a step, whose result is exact, ends them.
  */
-public final class DoubleNoise implements Reading {
+public final class DoubleNoise extends PassedReading {
   /**
    * By how much rounding to 15 significant digits moves a number at most, as a part of it. Apache
    * POI rounds the operands of products and quotients so, and a double is far finer.
@@ -42,13 +39,12 @@ public final class DoubleNoise implements Reading {
   /** Told of nothing; with it, no group keeps the exact total of another run. */
   private static final Watch WATCH = new Watch() {};
 
-  private final Results results;
   private final Slot[] slots;
   private final Map<Spot, Value> values = new HashMap<>();
 
   /** The noise of a workbook with these values. */
   public DoubleNoise(Results results) {
-    this.results = results;
+    super(results);
     this.slots = new Slot[results.program().slots().count()];
     for (CheckedPlace checked : results.program().book().places()) {
       Slot slot = results.program().slots().of(checked.place());
@@ -110,28 +106,8 @@ public final class DoubleNoise implements Reading {
   }
 
   @Override
-  public Rows rows(Table table) {
-    return results.rows(table);
-  }
-
-  @Override
-  public Decisions decisions() {
-    return results.decisions();
-  }
-
-  @Override
-  public Written written(PlacePlan column) {
-    return results.written(column);
-  }
-
-  @Override
   public Meter meter() {
     return new Meter();
-  }
-
-  @Override
-  public @Nullable Value missingRows(Table table) {
-    return results.missingRows(table);
   }
 
   @Override

@@ -14,7 +14,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
@@ -22,7 +21,6 @@ import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
-import org.battenbook.check.Decisions;
 import org.battenbook.column.Lookup;
 import org.battenbook.derive.Feeds;
 import org.battenbook.syntax.Aggregate;
@@ -42,13 +40,12 @@ class ReadsLawTest {
   private static final int JOBS = 60;
 
   /** Results that note every value that is read out of them. */
-  private static final class Counting implements Reading {
-    private final Results results;
+  private static final class Counting extends PassedReading {
     final Set<Spot> read = new HashSet<>();
     private final Map<Integer, Place> places = new HashMap<>();
 
     Counting(Results results) {
-      this.results = results;
+      super(results);
       for (CheckedPlace checked : results.program().book().places()) {
         places.put(results.program().slots().of(checked.place()).number(), checked.place());
       }
@@ -71,21 +68,6 @@ class ReadsLawTest {
     }
 
     @Override
-    public Rows rows(Table table) {
-      return results.rows(table);
-    }
-
-    @Override
-    public Decisions decisions() {
-      return results.decisions();
-    }
-
-    @Override
-    public Written written(PlacePlan column) {
-      return results.written(column);
-    }
-
-    @Override
     public Meter meter() {
       return results.meter();
     }
@@ -102,15 +84,10 @@ class ReadsLawTest {
       return results.chunk(place, chunk);
     }
 
+    /** Row by row: lanes work out what rows hold that do not count. */
     @Override
     public @Nullable Lookup lookup(int place) {
       return null;
-    }
-
-    /** Row by row: lanes work out what rows hold that do not count. */
-    @Override
-    public @Nullable Value missingRows(Table table) {
-      return results.missingRows(table);
     }
 
     @Override
