@@ -1,6 +1,6 @@
 package org.battenbook.book;
 
-import java.util.List;
+import java.util.function.Supplier;
 import org.battenbook.bound.Bound;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
@@ -24,7 +24,7 @@ public final class BookSize {
 
   /** Adds every table with the rows that people write. */
   public void addWritten(Book book) {
-    book.tables().forEach(table -> add(table, table.writtenRows(), last(table)));
+    book.tables().forEach(table -> add(table, table.writtenRows(), () -> last(table)));
   }
 
   /**
@@ -32,7 +32,7 @@ public final class BookSize {
    *
    * @param last what brings the last of them
    */
-  public void add(Table table, int count, Span last) {
+  public void add(Table table, int count, Supplier<Span> last) {
     int columns = table.columns().size();
     rows += count;
     cells += (long) count * (columns + table.rules().size());
@@ -40,11 +40,11 @@ public final class BookSize {
       Span first = table.columns().get(Bound.TABLE_COLUMNS.most()).name().span();
       refuse(Bound.TABLE_COLUMNS, "columns", table, first, "part the table in two");
     } else if (Bound.TABLE_ROWS.isPassedBy(count)) {
-      refuse(Bound.TABLE_ROWS, "rows", table, last, FEWER);
+      refuse(Bound.TABLE_ROWS, "rows", table, last.get(), FEWER);
     } else if (Bound.ALL_ROWS.isPassedBy(rows)) {
-      refuse(Bound.ALL_ROWS, "rows with those of the tables before it", table, last, FEWER);
+      refuse(Bound.ALL_ROWS, "rows with those of the tables before it", table, last.get(), FEWER);
     } else if (Bound.CELLS.isPassedBy(cells)) {
-      refuse(Bound.CELLS, "cells with those of the tables before it", table, last, FEWER);
+      refuse(Bound.CELLS, "cells with those of the tables before it", table, last.get(), FEWER);
     }
   }
 
@@ -55,12 +55,12 @@ public final class BookSize {
 
   /** The name of its last row; of a table without rows its own. */
   private static Span last(Table table) {
-    List<RowSegment> rows = table.rows();
-    if (rows.isEmpty()) {
-      return table.origin();
+    Span last = table.origin();
+    for (RowSegment segment : table.rows()) {
+      int count = segment.cells().rowCount();
+      last = count == 0 ? last : segment.nameSpan(count - 1);
     }
-    RowSegment last = rows.get(rows.size() - 1);
-    return last.nameSpan(last.cells().rowCount() - 1);
+    return last;
   }
 
   private void refuse(Bound bound, String what, Table table, Span where, String repair) {

@@ -50,7 +50,7 @@ final class RowMaking {
   /** The rows of a table; with a fault among the diagnostics they are not all there. */
   Rows of(Table table) {
     Rows rows = table.plan() == null ? opened(table) : planned(table, table.plan());
-    size.add(table, rows.count(), rows.origin(Math.max(0, rows.count() - 1)));
+    size.add(table, rows.count(), () -> rows.origin(Math.max(0, rows.count() - 1)));
     return rows;
   }
 
