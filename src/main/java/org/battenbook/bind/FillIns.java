@@ -44,7 +44,7 @@ public final class FillIns {
       int row = rows.row(segment, at);
       RowSegment.Filled earlier = row == Rows.NO_ROW ? null : seen.putIfAbsent(row, filled);
       if (row == Rows.NO_ROW) {
-        notOpened(filled);
+        checkMayBeOpened(filled);
       } else if (earlier != null) {
         rowFilledTwice(filled, earlier);
       } else {
@@ -83,6 +83,13 @@ public final class FillIns {
         "'%s' of this row of '%s' is filled in already, at %s"
             .formatted(column.name(), table, earlier.place()),
         "keep one of the two");
+  }
+
+  /** Where a count is not known, whether it opens the row is told when it is. */
+  private void checkMayBeOpened(RowSegment.Filled filled) {
+    if (rows.lack(filled.name())) {
+      notOpened(filled);
+    }
   }
 
   private void notOpened(RowSegment.Filled filled) {

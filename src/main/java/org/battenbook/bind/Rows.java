@@ -44,6 +44,8 @@ public final class Rows {
   /** The rows of the tables that open these. */
   private final Map<Table, Rows> sources;
 
+  private final @Nullable MissingRows missing;
+
   /**
    * How a row is opened.
    *
@@ -57,27 +59,34 @@ public final class Rows {
       RowKeys keys,
       List<Opened> opened,
       Map<Column, List<@Nullable Value>> planned,
-      Map<Table, Rows> sources) {
+      Map<Table, Rows> sources,
+      @Nullable MissingRows missing) {
     this.table = table;
     this.keys = keys;
     this.opened = opened;
     this.planned = planned;
     this.sources = Map.copyOf(sources);
+    this.missing = missing;
   }
 
   /** Rows that people write, or a list brings. */
   public static Rows written(Table table, RowKeys keys) {
-    return new Rows(table, keys, List.of(), Map.of(), Map.of());
+    return new Rows(table, keys, List.of(), Map.of(), Map.of(), null);
   }
 
   /**
    * Rows that are opened.
    *
    * @param sources the rows of the tables that open them
+   * @param missing why they are not all known; absent where they are
    */
   public static Rows opened(
-      Table table, RowKeys keys, List<Opened> opened, Map<Table, Rows> sources) {
-    Rows rows = new Rows(table, keys, List.copyOf(opened), Map.of(), sources);
+      Table table,
+      RowKeys keys,
+      List<Opened> opened,
+      Map<Table, Rows> sources,
+      @Nullable MissingRows missing) {
+    Rows rows = new Rows(table, keys, List.copyOf(opened), Map.of(), sources, missing);
     rows.fillIn();
     return rows;
   }
@@ -86,9 +95,14 @@ public final class Rows {
    * Rows that a plan brings.
    *
    * @param cells for each column that the plan fills, a value for each row
+   * @param missing why they are not all known; absent where they are
    */
-  public static Rows planned(Table table, RowKeys keys, Map<Column, List<@Nullable Value>> cells) {
-    return new Rows(table, keys, List.of(), Map.copyOf(cells), Map.of());
+  public static Rows planned(
+      Table table,
+      RowKeys keys,
+      Map<Column, List<@Nullable Value>> cells,
+      @Nullable MissingRows missing) {
+    return new Rows(table, keys, List.of(), Map.copyOf(cells), Map.of(), missing);
   }
 
   private void fillIn() {
@@ -146,18 +160,63 @@ public final class Rows {
     return IntStream.range(0, count()).mapToObj(row -> new Spot(column, row));
   }
 
-  /** Whether they are the same rows, of the same names and from the same rows of other tables. */
-  public boolean areSame(Rows other) {
-    return keys.names().equals(other.keys.names())
-        && opened.equals(other.opened)
-        && planned.equals(other.planned);
+  /** Why they are not all known; absent where they are. */
+  public @Nullable MissingRows missing() {
+    return missing;
   }
 
-  /** The row of a name, as a value; a fault where there is none. */
+  /** Whether it is known that no row has a name. */
+  public boolean lack(String name) {
+    return keys.row(name).isEmpty() && (missing == null || !missing.mayBring(name));
+  }
+
+  /**
+   * The first row that is another than before: by its name, by where it comes from, or by what a
+   * plan fills in; or {@link #NO_ROW}.
+   *
+   * @param before rows of the same table
+   */
+  public int firstOther(Rows before) {
+    int both = Math.min(count(), before.count());
+    for (int row = 0; row < both; row++) {
+      if (!isSame(row, before)) {
+        return row;
+      }
+    }
+    return count() == before.count() ? NO_ROW : both;
+  }
+
+  @SuppressWarnings("ReferenceEquality")
+  private boolean isSame(int row, Rows before) {
+    if (!name(row).equals(before.name(row))) {
+      return false;
+    }
+    if (!opened.isEmpty()) {
+      Opened now = opened.get(row);
+      Opened then = before.opened.get(row);
+      return now.opening() == then.opening()
+          && now.from() == then.from()
+          && now.number() == then.number();
+    }
+    return planned.entrySet().stream()
+        .allMatch(
+            cells ->
+                Objects.equals(
+                    cells.getValue().get(row),
+                    Objects.requireNonNull(before.planned.get(cells.getKey())).get(row)));
+  }
+
+  /** The row of a name, as a value; where there is none, a fault, or what it waits for. */
   public Value called(String name) {
     return keys.row(name)
         .<Value>map(row -> new Value.Row(table.key(), row, name(row)))
-        .orElseGet(() -> new Value.Fault("no-such-row", keys.missing(name)));
+        .orElseGet(() -> notThere(name));
+  }
+
+  private Value notThere(String name) {
+    return missing == null || lack(name)
+        ? new Value.Fault("no-such-row", keys.missing(name))
+        : missing.waitsFor();
   }
 
   /** Where the name of a row stands, or of what that is opened from, or the plan it comes from. */

@@ -10,14 +10,16 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.PlanWatch;
+import org.battenbook.plan.Refusal;
 import org.battenbook.planstore.KeptPlan;
 import org.battenbook.planstore.PlanStore;
 import org.battenbook.planstore.Request;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The plans that are known, by what was asked for; safe for many threads, each plan worked out
- * once. A plan that was stopped is not kept, since with more time there is a better one.
+ * The plans that are known, and the refusals, by what was asked for. Safe for many threads; each
+ * plan is worked out once. A plan that was stopped is not kept, since with more time there is a
+ * better one.
  */
 final class PlanMemory {
   /** Those of some ten jobs; the ones not asked for longest go first. */
@@ -102,6 +104,14 @@ final class PlanMemory {
     return workOut(request, waiting, mine);
   }
 
+  /** Whether the answer to a request is known, and nobody has to wait for it. */
+  boolean knows(Request<?, ?> request) {
+    synchronized (plans) {
+      CompletableFuture<Optional<?>> there = plans.get(request);
+      return there != null && there.isDone() && there.join().isPresent();
+    }
+  }
+
   /** What is there of a request by now. */
   private CompletableFuture<Optional<?>> putIfAbsent(
       Request<?, ?> request, CompletableFuture<Optional<?>> mine) {
@@ -112,12 +122,13 @@ final class PlanMemory {
 
   private <P> Answer<P> workOut(
       Request<?, P> request, Waiting waiting, CompletableFuture<Optional<?>> mine) {
-    Optional<P> kept = Optional.empty();
+    Optional<?> kept = Optional.empty();
     try {
       KeptPlan<P> place = KeptPlan.of(request, store);
-      kept = fresh ? Optional.empty() : place.read();
-      if (kept.isPresent()) {
-        return new Answer<>(kept.get(), false);
+      Optional<P> stored = fresh ? Optional.empty() : place.read();
+      kept = stored;
+      if (stored.isPresent()) {
+        return new Answer<>(stored.get(), false);
       }
       P plan = request.plan(waiting);
       if (!waiting.isCancelled()) {
@@ -125,6 +136,9 @@ final class PlanMemory {
         place.write(plan);
       }
       return new Answer<>(plan, waiting.stopped);
+    } catch (Refusal refusal) {
+      kept = Optional.of(refusal);
+      throw refusal;
     } finally {
       finish(request, mine, kept);
     }
@@ -158,9 +172,12 @@ final class PlanMemory {
     return Optional.empty();
   }
 
-  /** What a request of plans of one kind was answered with is of that kind. */
+  /** What a request of plans of one kind was answered with is of that kind, or a refusal. */
   @SuppressWarnings("unchecked")
-  private static <P> Optional<P> known(Optional<?> plan) {
-    return (Optional<P>) plan;
+  private static <P> Optional<P> known(Optional<?> answer) {
+    if (answer.orElse(null) instanceof Refusal refusal) {
+      throw refusal;
+    }
+    return (Optional<P>) answer;
   }
 }

@@ -3,6 +3,7 @@ package org.battenbook.cutting;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import org.battenbook.book.PlanStatement;
@@ -72,22 +73,42 @@ public final class Planning implements RowPlanner {
   }
 
   @Override
-  public Planned plan(PlanStatement plan, Results results, Rational hours) {
-    PlanningLimit limit = new PlanningLimit(mostTime, hours, Material.count(plan, results));
-    Ordered<?, ?> ordered = ordered(plan, results, limit);
+  public Optional<Planned> plan(PlanStatement plan, Results results, Rational hours) {
+    return Optional.of(planned(ordered(plan, results, hours)));
+  }
+
+  @Override
+  public RowPlanner leavingUnknown() {
+    return (plan, results, hours) ->
+        Optional.of(ordered(plan, results, hours)).filter(this::isKnown).map(this::planned);
+  }
+
+  private boolean isKnown(Ordered<?, ?> ordered) {
+    return ordered.orders().stream()
+        .flatMap(order -> order.request().stream())
+        .allMatch(request -> stopped.containsKey(request) || memory.knows(request));
+  }
+
+  private Planned planned(Ordered<?, ?> ordered) {
     Map<String, List<List<@Nullable Value>>> tables = new LinkedHashMap<>();
     rows(ordered).forEach(rows -> rows.putInto(tables));
-    return new Planned(tables, limit.allowedInAll());
+    return new Planned(tables, ordered.limit().allowedInAll());
   }
 
   /** A plan with what it is to make of each material, and its rows, none as yet. */
-  private record Ordered<J, P>(PlanStatement plan, List<Order<J, P>> orders, PlanRows<J, P> rows) {}
+  private record Ordered<J, P>(
+      PlanStatement plan, PlanningLimit limit, List<Order<J, P>> orders, PlanRows<J, P> rows) {}
 
-  private Ordered<?, ?> ordered(PlanStatement plan, Results results, PlanningLimit limit) {
+  private Ordered<?, ?> ordered(PlanStatement plan, Results results, Rational hours) {
+    PlanningLimit limit = new PlanningLimit(mostTime, hours, Material.count(plan, results));
     return plan.cutting() == Cutting.STICKS
         ? new Ordered<>(
-            plan, new StickOrders(plan, results, limit, mergesStops).orders(), new StickRows(plan))
-        : new Ordered<>(plan, new SheetOrders(plan, results, limit).orders(), new SheetRows(plan));
+            plan,
+            limit,
+            new StickOrders(plan, results, limit, mergesStops).orders(),
+            new StickRows(plan))
+        : new Ordered<>(
+            plan, limit, new SheetOrders(plan, results, limit).orders(), new SheetRows(plan));
   }
 
   private <J, P> List<TableRows> rows(Ordered<J, P> ordered) {

@@ -1,11 +1,19 @@
 package org.battenbook.evaluate;
 
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import org.battenbook.book.Column;
+import org.battenbook.book.Table;
 import org.jspecify.annotations.Nullable;
 
-/** Which chunks of each place came out otherwise than before; a line has one. */
+/** What came out otherwise than before: chunks of places, of which a line has one, and rows. */
 final class Changes {
   private final @Nullable BitSet[] bySlot;
+
+  /** The first row that is another, by table. */
+  private final Map<Table, Integer> moved = new HashMap<>();
 
   Changes(int slotCount) {
     bySlot = new @Nullable BitSet[slotCount];
@@ -24,5 +32,38 @@ final class Changes {
   BitSet of(Slot slot) {
     BitSet chunks = bySlot[slot.number()];
     return chunks == null ? new BitSet() : chunks;
+  }
+
+  /**
+   * Notes that a table has other rows.
+   *
+   * @param firstRow the first that is another; the count of rows where they are the same, but it
+   *     changed whether they are all known
+   */
+  void move(Table table, int firstRow) {
+    moved.put(table, firstRow);
+  }
+
+  boolean areMoved(Table table) {
+    return moved.containsKey(table);
+  }
+
+  Set<Table> movedTables() {
+    return moved.keySet();
+  }
+
+  /** The first chunk of a table with a row that is another; past all chunks where there is none. */
+  int firstMovedChunk(Table table) {
+    Integer row = moved.get(table);
+    return row == null ? Integer.MAX_VALUE : row >> ColumnValues.SHIFT;
+  }
+
+  /**
+   * Whether a place has other values, or values in other rows. A table that shrinks has no chunk to
+   * tell.
+   */
+  boolean isChanged(Slot slot) {
+    return !of(slot).isEmpty()
+        || (slot.place() instanceof Column column && areMoved(column.table()));
   }
 }

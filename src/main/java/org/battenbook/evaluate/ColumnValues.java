@@ -1,6 +1,7 @@
 package org.battenbook.evaluate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.battenbook.column.Column;
@@ -36,8 +37,9 @@ final class ColumnValues {
     return chunks[index];
   }
 
-  Chunk[] copyOfChunks() {
-    return chunks.clone();
+  /** A copy of so many of its chunks; those past its end are absent. */
+  Chunk[] firstChunks(int count) {
+    return Arrays.copyOf(chunks, count);
   }
 
   Value value(int row) {

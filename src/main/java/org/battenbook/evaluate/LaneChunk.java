@@ -1,5 +1,7 @@
 package org.battenbook.evaluate;
 
+import java.util.Objects;
+import java.util.stream.IntStream;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.column.BitLane;
 import org.battenbook.column.IndexLane;
@@ -98,7 +100,18 @@ final class LaneChunk implements ColumnValues.Chunk {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof LaneChunk that && lane.equals(that.lane);
+    return other instanceof LaneChunk that
+        && lane.equals(that.lane)
+        && (!(lane instanceof IndexLane rows) || namesSame(rows, that));
+  }
+
+  /** Rows are told by their index, so the same indices may be other rows. */
+  private boolean namesSame(IndexLane rows, LaneChunk that) {
+    RowKeys mine = Objects.requireNonNull(reader.keys());
+    RowKeys others = Objects.requireNonNull(that.reader.keys());
+    return mine == others
+        || IntStream.range(0, rows.rows())
+            .allMatch(i -> mine.name(rows.at(i)).equals(others.name(rows.at(i))));
   }
 
   @Override

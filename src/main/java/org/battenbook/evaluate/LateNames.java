@@ -1,6 +1,8 @@
 package org.battenbook.evaluate;
 
+import java.util.Collection;
 import org.battenbook.bind.RowKeys;
+import org.battenbook.bind.Rows;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.LateName;
@@ -10,21 +12,25 @@ import org.battenbook.source.Diagnostics;
 final class LateNames {
   private LateNames() {}
 
+  /** Looks at all that a book names. */
   static void check(Results results, Diagnostics diagnostics) {
     for (CheckedPlace checked : results.program().book().places()) {
       checked.lateNames().forEach(late -> check(late, results, diagnostics));
     }
   }
 
-  /** Whether a place names rows that are not there. */
-  static boolean areMissing(Place place, Results results) {
-    return results.program().book().place(place).lateNames().stream()
-        .anyMatch(late -> results.rows(late.table()).keys().row(late.name()).isEmpty());
+  /** Looks at what some places name. */
+  static void check(Collection<Place> places, Results results, Diagnostics diagnostics) {
+    for (Place place : places) {
+      CheckedPlace checked = results.program().book().place(place);
+      checked.lateNames().forEach(late -> check(late, results, diagnostics));
+    }
   }
 
   private static void check(LateName late, Results results, Diagnostics diagnostics) {
-    RowKeys keys = results.rows(late.table()).keys();
-    if (keys.row(late.name()).isEmpty()) {
+    Rows rows = results.rows(late.table());
+    if (rows.lack(late.name())) {
+      RowKeys keys = rows.keys();
       diagnostics.fault(
           "no-such-row", late.at(), keys.missing(late.name()), () -> keys.repair(late.name()));
     }

@@ -3,25 +3,26 @@ package org.battenbook.evaluate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
-import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Table;
 import org.battenbook.bound.Bound;
+import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Need;
-import org.battenbook.check.Need.Reach;
 import org.battenbook.evaluate.ColumnValues.Chunk;
 import org.battenbook.source.Diagnostics;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Works out again only what an edit feeds. What is dirty is told by place and chunk; a chunk that
- * comes out as it was ends the wave there (salsa calls this backdating). Untouched chunks are
- * shared with the results before.
+ * Works out again only what an edit feeds, the rows of tables among it. What is dirty is told by
+ * place and chunk; a chunk that comes out as it was ends the wave there (salsa calls this
+ * backdating). Untouched chunks are shared with the results before. From the first row that is
+ * another on, a chunk counts as changed whatever it holds: its rows are others.
  */
 public final class Refill {
   private final Program program;
@@ -39,6 +40,7 @@ public final class Refill {
     this.edited = edited;
     this.changed = new Changes(program.slots().count());
     this.results = new Results(program, before.meter().goOn());
+    results.setSteps(before.steps());
     this.rows = new RowMaking(results, planner, diagnostics);
   }
 
@@ -47,10 +49,12 @@ public final class Refill {
    *
    * @param results every value after it
    * @param ran the places that were worked out again, in order
+   * @param moved the tables whose rows are others than before, or are known where they were not
    */
-  public record Refilled(Results results, List<Place> ran) {
+  public record Refilled(Results results, List<Place> ran, Set<Table> moved) {
     public Refilled {
       ran = List.copyOf(ran);
+      moved = Set.copyOf(moved);
     }
   }
 
@@ -62,8 +66,7 @@ public final class Refill {
    * @param changed the places that it changed
    * @param row tells of each the row alone that it changed; negative for all rows
    * @param planner works out the rows that plans bring
-   * @return absent where the edit moves rows, or is refused: then the whole book has to be filled
-   *     again
+   * @return absent where the edit is refused: then reading the edited text says why
    */
   public static Optional<Refilled> after(
       Program program,
@@ -83,60 +86,92 @@ public final class Refill {
     return new Refill(program, before, edited, planner).filled(changed);
   }
 
+  /**
+   * Makes the plans that are pending.
+   *
+   * @return absent where the job is refused with them: then reading its text says why
+   */
+  public static Optional<Refilled> planned(Results before, RowPlanner planner) {
+    Program program = before.program();
+    Changes none = new Changes(program.slots().count());
+    return new Refill(program, before, none, planner).filled(Set.of());
+  }
+
   private Optional<Refilled> filled(Set<Place> places) {
     for (Stage stage : program.stages()) {
-      if (!stage.slots().stream().allMatch(this::hasSameRows)) {
+      stage.slots().forEach(this::makeRows);
+      stage.slots().forEach(slot -> countSteps(slot, places));
+      if (diagnostics.hasFaults() || Bound.STEPS.isPassedBy(results.steps())) {
         return Optional.empty();
       }
       run(stage);
     }
-    countSteps(places);
-    boolean isRefused =
-        Bound.STEPS.isPassedBy(results.steps())
-            || places.stream().anyMatch(place -> LateNames.areMissing(place, results));
+    checkNames(places);
     results.meter().end();
-    return isRefused ? Optional.empty() : Optional.of(new Refilled(results, ran));
+    return diagnostics.hasFaults()
+        ? Optional.empty()
+        : Optional.of(new Refilled(results, ran, changed.movedTables()));
   }
 
-  private void countSteps(Set<Place> places) {
-    long steps = before.steps();
-    for (Place place : places) {
-      Slot slot = program.slots().of(place);
-      steps += program.steps(slot, results) - before.program().steps(slot, before);
+  private void countSteps(Slot slot, Set<Place> places) {
+    if (places.contains(slot.place()) || readsMovedRows(slot)) {
+      results.setSteps(
+          results.steps() + program.steps(slot, results) - before.program().steps(slot, before));
     }
-    results.setSteps(steps);
   }
 
-  /** Whether a place that stands for the rows of a table stands for the same as before. */
-  private boolean hasSameRows(Slot slot) {
-    if (!(slot.place() instanceof Column column)
-        || column.table().isWritten()
-        || column != column.table().keyColumn()) {
-      return true;
-    }
-    Table table = column.table();
-    if (dirtyRows(slot)) {
-      Rows made = rows.of(table);
-      if (diagnostics.hasFaults() || !made.areSame(before.rows(table))) {
-        return false;
-      }
+  /** Rows that moved may be named anywhere. */
+  private void checkNames(Set<Place> places) {
+    if (changed.movedTables().isEmpty()) {
+      LateNames.check(places, results, diagnostics);
     } else {
-      before.planned().forEach((plan, known) -> share(table, plan, known));
-    }
-    results.set(before.rows(table));
-    return true;
-  }
-
-  private void share(Table table, PlanStatement plan, RowPlanner.Planned known) {
-    if (plan.equals(table.plan())) {
-      results.planned().put(plan, known);
+      LateNames.check(results, diagnostics);
     }
   }
 
-  /** Whether anything that says which rows there are came out otherwise. */
-  private boolean dirtyRows(Slot slot) {
-    return program.needs(slot).stream()
-        .anyMatch(need -> !changed.of(program.slots().of(need.place())).isEmpty());
+  /** The key column of a table stands for its rows. */
+  private void makeRows(Slot slot) {
+    if (slot.place() instanceof Column column
+        && !column.table().isWritten()
+        && column == column.table().keyColumn()
+        && !diagnostics.hasFaults()) {
+      makeRows(column.table(), slot);
+    }
+  }
+
+  private void makeRows(Table table, Slot slot) {
+    if (!isPending(table) && program.needs(slot).stream().noneMatch(this::isChanged)) {
+      rows.keep(table, before);
+      return;
+    }
+    Rows made = rows.of(table);
+    Rows old = before.rows(table);
+    results.set(made);
+    int first = made.firstOther(old);
+    if (first != Rows.NO_ROW) {
+      changed.move(table, first);
+    } else if (!Objects.equals(made.missing(), old.missing())) {
+      changed.move(table, made.count());
+    }
+  }
+
+  private boolean isPending(Table table) {
+    return table.plan() != null && before.isPending(table.plan());
+  }
+
+  private boolean isChanged(Need need) {
+    return changed.isChanged(program.slots().of(need.place()));
+  }
+
+  /** Whether a place has a value for each row that moved, or goes over them. */
+  private boolean readsMovedRows(Slot slot) {
+    return !changed.movedTables().isEmpty()
+        && (isMoved(slot.place())
+            || program.needs(slot).stream().anyMatch(need -> isMoved(need.place())));
+  }
+
+  private boolean isMoved(Place place) {
+    return place instanceof Column column && changed.areMoved(column.table());
   }
 
   private void run(Stage stage) {
@@ -149,17 +184,14 @@ public final class Refill {
 
   private void run(Slot slot) {
     BitSet dirty = dirty(slot);
-    results.share(slot, before);
-    if (isAsBefore(slot)) {
-      results.shareWritten(slot, before);
-    }
+    shareAll(slot);
     if (dirty.isEmpty()) {
       return;
     }
     ran.add(slot.place());
     shareTotals(program.plan(slot).formula());
-    if (slot.place() instanceof Column) {
-      column(slot, dirty);
+    if (slot.place() instanceof Column column) {
+      column(slot, column.table(), dirty);
     } else {
       Evaluator.run(slot, results);
       if (!results.line(slot.number()).equals(before.line(slot.number()))) {
@@ -168,19 +200,32 @@ public final class Refill {
     }
   }
 
-  /** Whether an edit left what rows say of a place. */
-  @SuppressWarnings("ReferenceEquality")
-  private boolean isAsBefore(Slot slot) {
-    return program.book().place(slot.place()) == before.program().book().place(slot.place());
+  /** Takes over all of a place that is as before; of a table that shrank, the rows left. */
+  private void shareAll(Slot slot) {
+    results.share(slot, before);
+    if (slot.place() instanceof Column column && changed.areMoved(column.table())) {
+      int count = results.chunkCount(column);
+      results.set(slot, new ColumnValues(before.column(slot.number()).firstChunks(count)));
+    }
+    if (isAsBefore(slot)) {
+      results.shareWritten(slot, before);
+    }
   }
 
-  private void column(Slot slot, BitSet dirty) {
+  /** Whether an edit left what rows say of a place, and the rows that they are and name. */
+  @SuppressWarnings("ReferenceEquality")
+  private boolean isAsBefore(Slot slot) {
+    CheckedPlace now = program.book().place(slot.place());
+    return now == before.program().book().place(slot.place()) && !readsMovedRows(slot);
+  }
+
+  private void column(Slot slot, Table table, BitSet dirty) {
     PlacePlan plan = program.plan(slot);
-    ColumnValues old = before.column(slot.number());
-    Chunk[] chunks = old.copyOfChunks();
+    Chunk[] chunks = before.column(slot.number()).firstChunks(results.chunkCount(slot.place()));
+    int moved = changed.firstMovedChunk(table);
     for (int c = dirty.nextSetBit(0); c >= 0; c = dirty.nextSetBit(c + 1)) {
       Chunk fresh = plan.chunk(results, c);
-      if (!fresh.equals(chunks[c])) {
+      if (c >= moved || !fresh.equals(chunks[c])) {
         chunks[c] = fresh;
         changed.add(slot, c);
       }
@@ -204,22 +249,16 @@ public final class Refill {
   /** The chunks of a total's rows that moved; absent where something moved that all rows read. */
   private Optional<BitSet> moved(AggregatePlan total) {
     BitSet chunks = new BitSet();
+    int count = results.chunkCount(total.table.keyColumn());
+    chunks.set(Math.min(changed.firstMovedChunk(total.table), count), count);
     for (AggregatePlan.Read read : total.reads()) {
-      BitSet movedThere = changed.of(read.slot());
       if (read.sameRow()) {
-        chunks.or(movedThere);
-      } else if (!movedThere.isEmpty()) {
+        chunks.or(changed.of(read.slot()));
+      } else if (changed.isChanged(read.slot())) {
         return Optional.empty();
       }
     }
     return Optional.of(chunks);
-  }
-
-  private void shareAll(Slot slot) {
-    results.share(slot, before);
-    if (isAsBefore(slot)) {
-      results.shareWritten(slot, before);
-    }
   }
 
   /** Goes on from a chunk into the next for as long as the last row of it came out otherwise. */
@@ -241,13 +280,20 @@ public final class Refill {
     }
   }
 
-  /** Notes the columns in which a chunk changed; says whether its last row is among it. */
+  /**
+   * Notes the columns in which a chunk changed; says whether its last row is among it. Where rows
+   * moved, all that follow are dirty anyway.
+   */
   private boolean reportChanges(Stage stage, RowByRow rows, int chunk) {
     boolean lastRow = false;
     for (int c = 0; c < stage.slots().size(); c++) {
       Slot slot = stage.slots().get(c);
-      Chunk old = before.column(slot.number()).chunk(chunk);
       Chunk fresh = rows.chunk(c, chunk);
+      if (chunk >= changed.firstMovedChunk(((Column) slot.place()).table())) {
+        changed.add(slot, chunk);
+        continue;
+      }
+      Chunk old = before.column(slot.number()).chunk(chunk);
       if (!fresh.equals(old)) {
         changed.add(slot, chunk);
         int last = ColumnValues.rowsIn(chunk, before.valueCount(slot.place())) - 1;
@@ -259,20 +305,23 @@ public final class Refill {
 
   /** The chunks of a place that an edit or a change of what it reads may have moved. */
   private BitSet dirty(Slot slot) {
+    int chunkCount = results.chunkCount(slot.place());
     BitSet dirty = new BitSet();
     dirty.or(edited.of(slot));
-    for (Need need : program.needs(slot)) {
-      BitSet read = changed.of(program.slots().of(need.place()));
-      if (!read.isEmpty()) {
-        addReaders(need.reach(), read, before.chunkCount(slot.place()), dirty);
-      }
+    if (slot.place() instanceof Column column) {
+      dirty.set(Math.min(changed.firstMovedChunk(column.table()), chunkCount), chunkCount);
     }
+    program.needs(slot).stream()
+        .filter(this::isChanged)
+        .forEach(need -> addReaders(need, chunkCount, dirty));
+    dirty.clear(chunkCount, Math.max(chunkCount, dirty.length()));
     return dirty;
   }
 
   /** The chunks that read changed chunks; a row above may stand in the chunk before. */
-  private static void addReaders(Reach reach, BitSet read, int chunkCount, BitSet dirty) {
-    switch (reach) {
+  private void addReaders(Need need, int chunkCount, BitSet dirty) {
+    BitSet read = changed.of(program.slots().of(need.place()));
+    switch (need.reach()) {
       case WHOLE, ROWS -> dirty.set(0, chunkCount);
       case SAME_ROW -> dirty.or(read);
       case ROW_ABOVE -> {

@@ -1,18 +1,21 @@
 package org.battenbook.evaluate;
 
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.Stream;
 import org.battenbook.bind.BookRows;
+import org.battenbook.bind.MissingRows;
 import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.PlanStatement;
-import org.battenbook.book.RowOpening;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.check.Decisions;
@@ -27,11 +30,11 @@ public final class Results implements Reading, BookRows {
   private final AtomicReferenceArray<@Nullable Written> written;
   private final Map<Table, Rows> rows = new ConcurrentHashMap<>();
   private final Map<PlanStatement, RowPlanner.Planned> planned = new ConcurrentHashMap<>();
+  private final Set<PlanStatement> pending = new LinkedHashSet<>();
   private final Decisions decisions;
   private long steps;
   private final Meter meter;
   private final Map<OverRowsPlan, Groups> groups = new ConcurrentHashMap<>();
-  private final Map<Table, Optional<Value>> missingRows = new ConcurrentHashMap<>();
 
   private final Map<Integer, Optional<Lookup>> lookups = new ConcurrentHashMap<>();
 
@@ -74,6 +77,19 @@ public final class Results implements Reading, BookRows {
   /** What its plans came to. */
   Map<PlanStatement, RowPlanner.Planned> planned() {
     return planned;
+  }
+
+  /** Its plans that are not planned yet, in the order in which they come. */
+  public Set<PlanStatement> pending() {
+    return Collections.unmodifiableSet(pending);
+  }
+
+  boolean isPending(PlanStatement plan) {
+    return pending.contains(plan);
+  }
+
+  void addPending(PlanStatement plan) {
+    pending.add(plan);
   }
 
   /** The steps that all of it takes. */
@@ -194,41 +210,8 @@ public final class Results implements Reading, BookRows {
 
   @Override
   public @Nullable Value missingRows(Table table) {
-    Optional<Value> known = missingRows.get(table);
-    if (known == null) {
-      known = Optional.ofNullable(findMissingRows(table));
-      missingRows.put(table, known);
-    }
-    return known.orElse(null);
-  }
-
-  private @Nullable Value findMissingRows(Table table) {
-    for (RowOpening opening : table.openings()) {
-      Value missing = opening.count() == null ? null : firstUnknown(opening.count().upTo());
-      missing = missing == null ? missingRows(opening.from()) : missing;
-      if (missing != null) {
-        return missing;
-      }
-    }
-    PlanStatement plan = table.plan();
-    if (plan == null) {
-      return null;
-    }
-    Value missing = missingRows(plan.parts().table());
-    return missing == null ? missingRows(plan.stock().table()) : missing;
-  }
-
-  /** The first value of a column that is not known, as who reads it meets it. */
-  private @Nullable Value firstUnknown(Column column) {
-    Slot slot = program.slots().of(column);
-    ColumnValues values = column(slot.number());
-    for (int row = 0; row < valueCount(column); row++) {
-      Value value = values.value(row);
-      if (!value.isKnown()) {
-        return slot.read(value, row, this);
-      }
-    }
-    return null;
+    MissingRows missing = rows(table).missing();
+    return missing == null ? null : missing.waitsFor();
   }
 
   @Override
@@ -261,14 +244,15 @@ public final class Results implements Reading, BookRows {
   /**
    * Takes over what the chunks of a total came to before an edit.
    *
-   * @param moved the chunks that must be gone through again
+   * @param moved the chunks that must be gone through again; among them all that were not there
    */
   void shareTotal(AggregatePlan aggregate, Results before, BitSet moved) {
     AtomicReferenceArray<@Nullable Aggregation> parts = before.totals.get(aggregate);
     if (parts != null) {
-      AtomicReferenceArray<@Nullable Aggregation> kept = new AtomicReferenceArray<>(parts.length());
+      AtomicReferenceArray<@Nullable Aggregation> kept =
+          new AtomicReferenceArray<>(chunkCount(aggregate.table.keyColumn()));
       for (int chunk = moved.nextClearBit(0);
-          chunk < parts.length();
+          chunk < kept.length();
           chunk = moved.nextClearBit(chunk + 1)) {
         kept.set(chunk, parts.get(chunk));
       }

@@ -25,7 +25,9 @@ final class RowByRow {
   /** Begins with the columns as they came out before an edit. */
   static RowByRow over(Program program, Results results, Stage stage, Results before) {
     RowByRow rows = new RowByRow(program, results, stage);
-    stage.slots().forEach(slot -> rows.open(slot, before.column(slot.number()).copyOfChunks()));
+    stage
+        .slots()
+        .forEach(s -> rows.open(s, before.column(s.number()).firstChunks(rows.chunkCount())));
     return rows;
   }
 

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.battenbook.bind.FillIns;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.bind.Rows;
@@ -32,6 +33,7 @@ final class RowMaking {
   private final RowPlanner planner;
   private final Diagnostics diagnostics;
   private final BookSize size;
+  private final RowsMissing missing;
 
   /**
    * Makes no rows yet.
@@ -44,6 +46,7 @@ final class RowMaking {
     this.planner = planner;
     this.diagnostics = diagnostics;
     this.size = new BookSize(diagnostics);
+    this.missing = new RowsMissing(results);
     size.addWritten(results.program().book().book());
   }
 
@@ -54,6 +57,18 @@ final class RowMaking {
     return rows;
   }
 
+  /** Takes over the rows that a table had before an edit. */
+  void keep(Table table, Results before) {
+    Rows rows = before.rows(table);
+    results.set(rows);
+    size.add(table, rows.count(), table::origin);
+    PlanStatement plan = table.plan();
+    RowPlanner.Planned known = plan == null ? null : before.planned().get(plan);
+    if (known != null) {
+      results.planned().put(plan, known);
+    }
+  }
+
   private Rows opened(Table table) {
     RowKeys.Builder keys = new RowKeys.Builder(table.name().text(), diagnostics);
     List<Rows.Opened> opened = new ArrayList<>();
@@ -62,7 +77,7 @@ final class RowMaking {
     }
     Map<Table, Rows> sources = new HashMap<>();
     table.openings().forEach(o -> sources.put(o.from(), results.rows(o.from())));
-    Rows rows = Rows.opened(table, keys.build(), opened, sources);
+    Rows rows = Rows.opened(table, keys.build(), opened, sources, missing.of(table));
     if (!diagnostics.hasFaults()) {
       FillIns.check(rows, diagnostics);
     }
@@ -130,12 +145,20 @@ final class RowMaking {
   }
 
   private Rows planned(Table table, PlanStatement plan) {
-    RowPlanner.Planned all = results.planned().get(plan);
-    if (all == null) {
-      all = planner.plan(plan, results, hours());
-      results.planned().put(plan, all);
+    List<List<@Nullable Value>> cells =
+        plan(plan).map(all -> all.tables().getOrDefault(table.key(), List.of())).orElse(List.of());
+    return rows(table, plan, cells);
+  }
+
+  /** What comes of a plan; empty where it is not planned yet. */
+  private Optional<RowPlanner.Planned> plan(PlanStatement plan) {
+    RowPlanner.Planned known = results.planned().get(plan);
+    if (known != null || results.isPending(plan)) {
+      return Optional.ofNullable(known);
     }
-    return rows(table, plan, all.tables().getOrDefault(table.key(), List.of()));
+    Optional<RowPlanner.Planned> made = planner.plan(plan, results, hours());
+    made.ifPresentOrElse(all -> results.planned().put(plan, all), () -> results.addPending(plan));
+    return made;
   }
 
   /** What the plans so far were allowed. */
@@ -161,7 +184,7 @@ final class RowMaking {
           Arrays.asList(
               cells.stream().map(row -> cell(columns.get(at), row.get(at))).toArray(Value[]::new)));
     }
-    return Rows.planned(table, names, byColumn);
+    return Rows.planned(table, names, byColumn, missing.of(table));
   }
 
   /** A cell that a plan fills. A row of another table is given as its name. */

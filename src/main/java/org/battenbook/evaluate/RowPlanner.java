@@ -2,6 +2,7 @@ package org.battenbook.evaluate;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.number.Rational;
 import org.battenbook.value.Value;
@@ -23,8 +24,14 @@ public interface RowPlanner {
    * Plans as far as what the plan needs is known. Equal jobs give equal rows.
    *
    * @param hours the most time that the plans before it were allowed together
+   * @return empty where it is left to be planned later
    */
-  Planned plan(PlanStatement plan, Results results, Rational hours);
+  Optional<Planned> plan(PlanStatement plan, Results results, Rational hours);
+
+  /** The same planner, which leaves each plan to be planned later that it does not know yet. */
+  default RowPlanner leavingUnknown() {
+    return (plan, results, hours) -> Optional.empty();
+  }
 
   /** A planner for reading one workbook, with all the plans that this one knows. */
   default RowPlanner ofOneReading() {

@@ -26,6 +26,7 @@ public final class SpreadsheetExport {
    * @return the values that are written as values, without a formula
    * @throws IOException when the stream cannot be written, or a page has more rows or columns than
    *     a sheet may have
+   * @throws org.battenbook.workbook.PlansPending when plans are still to be made
    */
   public static List<Fixed> write(Filled filled, OutputStream out) throws IOException {
     return write(filled, out, (written, all) -> {});
@@ -52,6 +53,7 @@ public final class SpreadsheetExport {
   /** Writes a file as above, and tells how far it is with each row. */
   public static List<Fixed> write(Filled filled, OutputStream out, Progress progress)
       throws IOException {
+    filled.requirePlans();
     BookPlan plan = new BookPlan(filled.checked(), filled.results());
     for (SheetPlan sheet : plan.sheets()) {
       SheetLimits.check(sheet);

@@ -26,8 +26,13 @@ public final class TableExport {
     this.table = table;
   }
 
-  /** Writes the table; the stream is left open. */
+  /**
+   * Writes the table; the stream is left open.
+   *
+   * @throws org.battenbook.workbook.PlansPending when plans are still to be made
+   */
   public static void write(Filled filled, Table table, OutputStream out) throws IOException {
+    filled.requirePlans();
     new TableExport(filled, table).write(new CsvWriter(out));
   }
 

@@ -56,8 +56,10 @@ public final class Keeping {
    *
    * @throws NotKept where that is not known, or cannot be written, or something in the workbook
    *     stands against it
+   * @throws org.battenbook.workbook.PlansPending where plans are still to be made
    */
   public static Keeping of(Filled filled, List<FilledPlan> plans) throws NotKept {
+    filled.requirePlans();
     Keeping keeping = new Keeping(filled);
     try {
       keeping.keep(plans);

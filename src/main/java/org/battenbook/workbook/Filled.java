@@ -3,6 +3,7 @@ package org.battenbook.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.bind.SpotFinder;
@@ -25,7 +26,9 @@ import org.battenbook.edit.CellEdit;
 import org.battenbook.edit.EditRefused;
 import org.battenbook.edit.FormulaEdit;
 import org.battenbook.edit.WorkbookEdit;
+import org.battenbook.evaluate.Refill;
 import org.battenbook.evaluate.Results;
+import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
@@ -38,13 +41,13 @@ public final class Filled {
   private final Reading reading;
 
   /** Edits since the texts were read, whose places were worked out again by themselves. */
-  private final List<WorkbookEdit> pending;
+  private final List<WorkbookEdit> edits;
 
-  Filled(Results results, Reading reading, List<WorkbookEdit> pending) {
+  Filled(Results results, Reading reading, List<WorkbookEdit> edits) {
     this.results = results;
     this.checked = results.program().book();
     this.reading = reading;
-    this.pending = List.copyOf(pending);
+    this.edits = List.copyOf(edits);
   }
 
   public Book book() {
@@ -227,9 +230,9 @@ public final class Filled {
   }
 
   /**
-   * This workbook with an edit. Where it moves no rows, kinds or plans, only what it feeds is
-   * worked out again; else the changed texts are read again, which gives the same. Nothing is
-   * written to disk.
+   * This workbook with an edit. An edit of one formula or cell that changes no kind works out again
+   * only what it feeds, rows and plans among it; else the changed texts are read again, which gives
+   * the same. Nothing is written to disk.
    *
    * <pre>{@code
    * Table pieces = filled.book().table("pieces");
@@ -242,16 +245,62 @@ public final class Filled {
    * @param edit of places and rows of this workbook
    */
   public Edit edit(WorkbookEdit edit) {
+    return edit(edit, UnaryOperator.identity());
+  }
+
+  /**
+   * This workbook with an edit that makes no plan. A plan whose job it changes, and which is not
+   * known from before, is left {@link #pending}: what goes over its rows or names them waits for
+   * it. {@link #planned} makes it.
+   *
+   * @param edit of places and rows of this workbook
+   */
+  public Edit editLeavingPlans(WorkbookEdit edit) {
+    return edit(edit, RowPlanner::leavingUnknown);
+  }
+
+  private Edit edit(WorkbookEdit edit, UnaryOperator<RowPlanner> plans) {
     Diagnostics typed = new Diagnostics();
     edit.checkTyped(typed);
     return typed.hasFaults()
         ? Edit.refused(typed.inOrder())
-        : new SmallEdit(this, edit).made().orElseGet(() -> new TextEdit(this, edit).made());
+        : new SmallEdit(this, edit, plans.apply(reading.planning()))
+            .made()
+            .orElseGet(() -> new TextEdit(this, edit, plans).made());
+  }
+
+  /** The plans that are still to be made, by name, in the order in which they come. */
+  public List<String> pending() {
+    return results.pending().stream().map(plan -> plan.name().text()).toList();
+  }
+
+  /**
+   * Refuses a workbook with plans that are still to be made, for whoever passes its values on.
+   *
+   * @throws PlansPending where there are some
+   */
+  public void requirePlans() {
+    if (!pending().isEmpty()) {
+      throw new PlansPending(pending());
+    }
+  }
+
+  /**
+   * This workbook with its {@link #pending} plans made, as if they had been made at once. It is
+   * refused where a plan brings what the workbook cannot hold, such as too many rows.
+   */
+  public Edit planned() {
+    return Refill.planned(results, reading.planning())
+        .filter(refilled -> !refilled.results().areCutShort())
+        .map(
+            refilled ->
+                new Edit(new Filled(refilled.results(), reading, edits), refilled.ran(), List.of()))
+        .orElseGet(() -> TextEdit.read(this));
   }
 
   /** Its files, with every edit that is not yet among their texts. */
   public BookRevision revision() {
-    return revision(pending);
+    return revision(edits);
   }
 
   BookRevision revision(List<WorkbookEdit> edits) {
@@ -273,14 +322,14 @@ public final class Filled {
    * @param texts by the name of the file
    */
   public Workbook reread(Map<String, String> texts) {
-    return Workbook.revised(reading, texts);
+    return Workbook.revised(reading, texts, UnaryOperator.identity());
   }
 
   /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
   public Map<SourceText, String> revisions() {
     FollowedFiles files = reading.files();
     try {
-      return pending.isEmpty()
+      return edits.isEmpty()
           ? files.revisions()
           : files.revised(revision().texts(), new Diagnostics()).revisions();
     } catch (EditRefused impossible) {
@@ -292,7 +341,7 @@ public final class Filled {
     return reading;
   }
 
-  List<WorkbookEdit> pending() {
-    return pending;
+  List<WorkbookEdit> edits() {
+    return edits;
   }
 }

@@ -40,6 +40,11 @@ public final class FilledPlan {
     return plan;
   }
 
+  /** Whether it is still to be made, so that nothing is known of what it cuts. */
+  public boolean isPending() {
+    return filled.results().pending().contains(plan);
+  }
+
   /** What is cut from each material, in the order in which parts ask for it. */
   public List<PlannedMaterial> materials() {
     return rows("totals").stream().map(total -> new PlannedMaterial(this, total)).toList();

@@ -2,7 +2,6 @@ package org.battenbook.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.book.Column;
@@ -14,6 +13,7 @@ import org.battenbook.edit.FormulaEdit;
 import org.battenbook.edit.WorkbookEdit;
 import org.battenbook.evaluate.Program;
 import org.battenbook.evaluate.Refill;
+import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.parse.CellReader;
 import org.battenbook.parse.FormulaParser;
 import org.battenbook.source.Diagnostics;
@@ -22,18 +22,25 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
 
 /**
- * An edit of one formula or one cell that moves no row, no kind, no form and no plan: only what it
- * feeds is worked out again. It gives what reading the changed text would give. Where that is in
- * doubt, it is not made, and {@link TextEdit} does read the text.
+ * An edit of one formula or one cell that changes no kind and no form: only what it feeds is worked
+ * out again, rows and plans among it. It gives what reading the changed text would give. Where that
+ * is in doubt, it is not made, and {@link TextEdit} does read the text.
  */
 final class SmallEdit {
   private final Filled filled;
   private final WorkbookEdit edit;
   private final CheckedBook before;
+  private final RowPlanner planner;
 
-  SmallEdit(Filled filled, WorkbookEdit edit) {
+  /**
+   * An edit that is not made yet.
+   *
+   * @param planner makes the plans whose jobs it changes
+   */
+  SmallEdit(Filled filled, WorkbookEdit edit, RowPlanner planner) {
     this.filled = filled;
     this.edit = edit;
+    this.planner = planner;
     this.before = filled.checked();
   }
 
@@ -99,30 +106,30 @@ final class SmallEdit {
             filled.results(),
             changed.orElseThrow(),
             one -> one == place || after.isBeside(one) ? row : -1,
-            filled.reading().planning())
-        .filter(refilled -> !refilled.results().areCutShort() && knowsSameRows(refilled))
+            planner)
+        .filter(refilled -> !refilled.results().areCutShort() && keepsEditedRows(refilled))
         .map(
             refilled ->
                 new Edit(
-                    new Filled(refilled.results(), filled.reading(), pending()),
+                    new Filled(refilled.results(), filled.reading(), edits()),
                     refilled.ran(),
                     List.of()));
   }
 
-  /** Whether the rows of the same tables are all known. */
-  private boolean knowsSameRows(Refill.Refilled refilled) {
-    return before.book().tables().stream()
-        .allMatch(
-            table ->
-                Objects.equals(
-                    filled.results().missingRows(table), refilled.results().missingRows(table)));
+  /** Whether cells that were edited before, and are told by their row, stand in the same rows. */
+  private boolean keepsEditedRows(Refill.Refilled refilled) {
+    return edits().stream()
+        .noneMatch(
+            one ->
+                one instanceof CellEdit cell && refilled.moved().contains(cell.column().table()));
   }
 
-  private List<WorkbookEdit> pending() {
-    List<WorkbookEdit> pending = new ArrayList<>(filled.pending());
-    pending.removeIf(this::isReplaced);
-    pending.add(edit);
-    return pending;
+  /** The edits that the texts do not hold yet. */
+  private List<WorkbookEdit> edits() {
+    List<WorkbookEdit> edits = new ArrayList<>(filled.edits());
+    edits.removeIf(this::isReplaced);
+    edits.add(edit);
+    return edits;
   }
 
   private boolean isReplaced(WorkbookEdit earlier) {

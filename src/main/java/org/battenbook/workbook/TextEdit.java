@@ -3,11 +3,13 @@ package org.battenbook.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.edit.BookRevision;
 import org.battenbook.edit.EditRefused;
 import org.battenbook.edit.WorkbookEdit;
+import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Span;
 
@@ -15,10 +17,17 @@ import org.battenbook.source.Span;
 final class TextEdit {
   private final Filled filled;
   private final WorkbookEdit edit;
+  private final UnaryOperator<RowPlanner> plans;
 
-  TextEdit(Filled filled, WorkbookEdit edit) {
+  /**
+   * An edit that is not made yet.
+   *
+   * @param plans how the planner of the workbook is asked for the plans whose jobs it changes
+   */
+  TextEdit(Filled filled, WorkbookEdit edit, UnaryOperator<RowPlanner> plans) {
     this.filled = filled;
     this.edit = edit;
+    this.plans = plans;
   }
 
   /** What came of it. */
@@ -36,14 +45,35 @@ final class TextEdit {
     }
   }
 
+  /** A workbook whose plans bring what it cannot hold: reading its texts says what. */
+  static Edit read(Filled filled) {
+    Workbook read = filled.reread(revised(filled));
+    if (read.hasFaults()) {
+      return Edit.refused(read.diagnostics().stream().filter(Diagnostic::isFault).toList());
+    }
+    Filled now = read.fill();
+    return new Edit(now, places(now), List.of());
+  }
+
+  private static Map<String, String> revised(Filled filled) {
+    try {
+      return filled.revision().texts();
+    } catch (EditRefused impossible) {
+      throw new IllegalStateException("these edits were made before", impossible);
+    }
+  }
+
+  private static List<Place> places(Filled filled) {
+    return filled.checked().places().stream().map(CheckedPlace::place).toList();
+  }
+
   private Edit read(Map<String, String> before, Map<String, String> texts) {
-    Workbook after = filled.reread(texts);
+    Workbook after = Workbook.revised(filled.reading(), texts, plans);
     if (after.hasFaults()) {
       return Edit.refused(refusals(after, before, texts));
     }
     Filled now = after.fill();
-    List<Place> all = now.checked().places().stream().map(CheckedPlace::place).toList();
-    return new Edit(now, all, news(after));
+    return new Edit(now, places(now), news(after));
   }
 
   /** What reading says is wrong; where that lies elsewhere, a message before it names the edit. */

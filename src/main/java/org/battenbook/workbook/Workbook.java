@@ -2,6 +2,7 @@ package org.battenbook.workbook;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.battenbook.book.Book;
 import org.battenbook.book.BookAssembly;
 import org.battenbook.book.FollowedFiles;
@@ -81,7 +82,7 @@ public final class Workbook {
     }
 
     Workbook put(RowPlanner planning) {
-      return DeepStack.call(() -> Workbook.put(files, found, planning));
+      return DeepStack.call(() -> Workbook.put(files, found, planning, planning));
     }
   }
 
@@ -90,20 +91,28 @@ public final class Workbook {
    * again, and no plan whose job is the same is planned again.
    *
    * @param texts the new text of each file that changes, by its name
+   * @param plans how its planner is asked for the plans whose jobs change
    */
-  static Workbook revised(Reading before, Map<String, String> texts) {
+  static Workbook revised(
+      Reading before, Map<String, String> texts, UnaryOperator<RowPlanner> plans) {
     Diagnostics found = new Diagnostics();
     FollowedFiles files = before.files().revised(texts, found);
     RowPlanner planning = before.planning().ofOneReading();
-    return DeepStack.call(() -> put(files, found, planning));
+    return DeepStack.call(() -> put(files, found, planning, plans.apply(planning)));
   }
 
-  /** Puts a workbook together, checks it, and works it out. */
-  private static Workbook put(FollowedFiles files, Diagnostics read, RowPlanner planning) {
+  /**
+   * Puts a workbook together, checks it, and works it out.
+   *
+   * @param planning how its plans are worked out
+   * @param now the same, asked for this time
+   */
+  private static Workbook put(
+      FollowedFiles files, Diagnostics read, RowPlanner planning, RowPlanner now) {
     Diagnostics found = read.copy();
     Book book = BookAssembly.assemble(files, found);
     Program program = program(book, found);
-    Results results = program == null ? null : Evaluator.fill(program, planning, found);
+    Results results = program == null ? null : Evaluator.fill(program, now, found);
     return new Workbook(book, new Reading(files, planning, found.inOrder()), results);
   }
 

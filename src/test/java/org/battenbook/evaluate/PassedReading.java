@@ -15,7 +15,7 @@ abstract class PassedReading implements Reading {
   }
 
   @Override
-  public final Rows rows(Table table) {
+  public Rows rows(Table table) {
     return results.rows(table);
   }
 

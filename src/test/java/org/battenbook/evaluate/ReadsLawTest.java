@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
@@ -42,6 +43,7 @@ class ReadsLawTest {
   /** Results that note every value that is read out of them. */
   private static final class Counting extends PassedReading {
     final Set<Spot> read = new HashSet<>();
+    final Set<Table> rows = new HashSet<>();
     private final Map<Integer, Place> places = new HashMap<>();
 
     Counting(Results results) {
@@ -53,6 +55,12 @@ class ReadsLawTest {
 
     private void note(int place, int row) {
       read.add(new Spot(Objects.requireNonNull(places.get(place)), row));
+    }
+
+    @Override
+    public Rows rows(Table table) {
+      rows.add(table);
+      return super.rows(table);
     }
 
     @Override
@@ -107,6 +115,33 @@ class ReadsLawTest {
       long of = seed;
       spots(filled).forEach(spot -> checkReads(filled.results(), spot, of));
     }
+  }
+
+  /** An edit follows edges; what is read without one would stay as it was. */
+  @Test
+  void nothing_is_read_without_an_edge() {
+    for (long seed = 1; seed <= JOBS; seed++) {
+      RandomWorkbook job = seed % 3 == 0 ? RandomWorkbook.withPlan(seed) : RandomWorkbook.of(seed);
+      Filled filled = job.open().fill();
+      long of = seed;
+      spots(filled).forEach(spot -> checkEdges(filled.results(), spot, of));
+    }
+  }
+
+  private static void checkEdges(Results results, Spot spot, long seed) {
+    Program program = results.program();
+    Counting counting = new Counting(results);
+    Value value = program.plan(spot.place()).value(Frame.atRow(counting, spot.row()));
+    String as = "seed %d, %s row %d".formatted(seed, spot.place(), spot.row());
+    assertThat(value).as(as).isEqualTo(results.value(spot));
+    Set<Place> needs = new HashSet<>();
+    Set<Table> tables = new HashSet<>();
+    needs.add(spot.place());
+    program.needs(program.slots().of(spot.place())).forEach(need -> needs.add(need.place()));
+    needs.stream().filter(Column.class::isInstance).forEach(c -> tables.add(((Column) c).table()));
+    assertThat(needs).as(as).containsAll(counting.read.stream().map(Spot::place).toList());
+    counting.rows.removeIf(Table::isWritten);
+    assertThat(tables).as(as).containsAll(counting.rows);
   }
 
   private static void checkReads(Results results, Spot spot, long seed) {

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Random;
 import org.battenbook.book.Column;
 import org.battenbook.book.Line;
-import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.edit.CellEdit;
 import org.battenbook.edit.ChangeEdit;
@@ -38,7 +37,7 @@ class EditsEqualReadingTest {
   @Test
   void formulas_and_cells() {
     for (long seed = 1; seed <= 100; seed++) {
-      edit(RandomWorkbook.of(seed), seed, EditsEqualReadingTest::formulaOrCell);
+      edit(RandomWorkbook.of(seed), seed, RandomProposals::formulaOrCell);
     }
     assertThat(small).as("edits that read no text again").isGreaterThan(200);
     assertThat(made - small).as("edits that read their text").isGreaterThan(50);
@@ -62,7 +61,7 @@ class EditsEqualReadingTest {
         seed,
         (filled, job, random) ->
             random.nextBoolean()
-                ? formulaOrCell(filled, job, random)
+                ? RandomProposals.formulaOrCell(filled, job, random)
                 : structure(filled, job, random));
   }
 
@@ -100,35 +99,6 @@ class EditsEqualReadingTest {
     return loader.open();
   }
 
-  private static Optional<WorkbookEdit> formulaOrCell(
-      Filled filled, RandomWorkbook job, Random random) {
-    RandomWorkbook.Candidate candidate = job.edit(random);
-    Optional<Place> place = place(filled, candidate);
-    String named = candidate.row();
-    if (named == null) {
-      return place.map(one -> new FormulaEdit(one, candidate.text()));
-    }
-    return place.flatMap(
-        one ->
-            filled
-                .rows(((Column) one).table())
-                .keys()
-                .row(named)
-                .map(row -> new CellEdit((Column) one, row, candidate.text())));
-  }
-
-  private static Optional<Place> place(Filled filled, RandomWorkbook.Candidate candidate) {
-    if (candidate.table().isEmpty()) {
-      return filled.book().pages().stream()
-          .flatMap(page -> page.lines().stream())
-          .filter(line -> line.name().text().equals(candidate.name()))
-          .<Place>map(line -> line)
-          .findFirst();
-    }
-    return Optional.ofNullable(filled.book().table(candidate.table()))
-        .map(table -> table.column(candidate.name()));
-  }
-
   private static Optional<WorkbookEdit> structure(
       Filled filled, RandomWorkbook job, Random random) {
     List<Table> tables = List.copyOf(filled.book().tables());
@@ -145,7 +115,8 @@ class EditsEqualReadingTest {
       case 1 -> Optional.of(new RowCopy(table, row, named));
       case 2 -> Optional.of(new RowMove(table, row, random.nextInt(rows + 1)));
       case 3 -> Optional.of(new RowAddition(table, named));
-      case 4 -> formulaOrCell(filled, job, random).map(edit -> changed(edit, random));
+      case 4 ->
+          RandomProposals.formulaOrCell(filled, job, random).map(edit -> changed(edit, random));
       case 5 -> anyLine(filled, random).map(line -> new ChangeRemoval(line, -1));
       case 6 -> anyLine(filled, random).map(LineRemoval::new);
       default ->

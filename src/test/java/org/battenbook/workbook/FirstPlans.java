@@ -1,6 +1,7 @@
 package org.battenbook.workbook;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.book.Loader;
 import org.battenbook.book.PlanStatement;
@@ -12,7 +13,7 @@ import org.battenbook.number.Rational;
 /** Plans that stay as they were first made, whatever is edited: a spreadsheet cannot plan anew. */
 public final class FirstPlans implements RowPlanner {
   private final Planning planning = new Planning();
-  private final Map<String, Planned> planned = new ConcurrentHashMap<>();
+  private final Map<String, Optional<Planned>> planned = new ConcurrentHashMap<>();
 
   private FirstPlans() {}
 
@@ -22,7 +23,7 @@ public final class FirstPlans implements RowPlanner {
   }
 
   @Override
-  public Planned plan(PlanStatement plan, Results results, Rational hours) {
+  public Optional<Planned> plan(PlanStatement plan, Results results, Rational hours) {
     return planned.computeIfAbsent(plan.name().key(), key -> planning.plan(plan, results, hours));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.battenbook.bound.Bound;
 import org.battenbook.evaluate.RowPlanner;
@@ -63,7 +64,8 @@ class PlannedRowsBoundTest {
     int count = Bound.TABLE_ROWS.most() + more;
     RowPlanner planner =
         (plan, results, hours) ->
-            new RowPlanner.Planned(Map.of(plan.table("stops"), rows(count, 3)), Rational.ZERO);
+            Optional.of(
+                new RowPlanner.Planned(Map.of(plan.table("stops"), rows(count, 3)), Rational.ZERO));
     List<Diagnostic> told = Workbook.open("job.batten", TextLoader.of(JOB), planner).diagnostics();
     assertThat(told.stream().anyMatch(one -> one.code().equals("table-too-large")))
         .isEqualTo(isRefused);

@@ -17,6 +17,9 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Loader;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.edit.CellEdit;
+import org.battenbook.edit.FormulaEdit;
+import org.battenbook.edit.WorkbookEdit;
 import org.junit.jupiter.api.Test;
 
 /** One filled workbook is read, asked and edited by eight threads at once. */
@@ -29,7 +32,8 @@ class SharedFilledTest {
           List.of("markup", "85 %"),
           List.of("saw kerf", "3/32 in"),
           List.of("mat overlap", "3/16 in"),
-          List.of("fitting allowance", "1/8 in"));
+          List.of("fitting allowance", "1/8 in"),
+          List.of("quantity of Tide chart, north", "3"));
 
   /** What a cold first fill and first questions give is what they give alone. */
   @Test
@@ -86,11 +90,18 @@ class SharedFilledTest {
 
   /** What the job costs after an edit, and after one more that builds on it. */
   private static String total(Filled filled, List<String> edit) {
-    Filled once =
-        requireNonNull(filled.withFormula(filled.spot(edit.get(0)).place(), edit.get(1)).filled());
+    Filled later = requireNonNull(filled.editLeavingPlans(edit(filled, edit)).filled());
+    Filled once = requireNonNull(later.planned().filled());
     Filled twice =
         requireNonNull(once.withFormula(once.spot("tax exempt").place(), "true").filled());
     return once.find("balance").exact() + " then " + twice.find("balance").exact();
+  }
+
+  private static WorkbookEdit edit(Filled filled, List<String> edit) {
+    Spot spot = filled.spot(edit.get(0));
+    return spot.place() instanceof Column column
+        ? new CellEdit(column, spot.row(), edit.get(1))
+        : new FormulaEdit(spot.place(), edit.get(1));
   }
 
   private static void askWhy(Filled filled, Random random) {

@@ -1,0 +1,31 @@
+package org.battenbook.bind;
+
+import java.util.Set;
+import org.battenbook.syntax.Name;
+import org.battenbook.value.Value;
+
+/**
+ * Why not all rows of a table are known yet.
+ *
+ * @param waitsFor what they wait for, as what goes over the rows meets it
+ * @param each the keys of the rows whose count is not known: only they may open further rows. Empty
+ *     where any row may be missing.
+ */
+public record MissingRows(Value waitsFor, Set<String> each) {
+  public MissingRows {
+    each = Set.copyOf(each);
+  }
+
+  /** Any row may be missing. */
+  public static MissingRows any(Value waitsFor) {
+    return new MissingRows(waitsFor, Set.of());
+  }
+
+  /** Whether a row of this name may come to be there. */
+  boolean mayBring(String name) {
+    String key = Name.key(name);
+    return each.isEmpty()
+        || each.contains(key)
+        || each.stream().anyMatch(one -> key.startsWith(one + ":"));
+  }
+}

@@ -1,0 +1,14 @@
+package org.battenbook.workbook;
+
+import java.util.List;
+
+/** A workbook was to leave the program though plans of it are still to be made. */
+public final class PlansPending extends IllegalStateException {
+  private static final long serialVersionUID = 1;
+
+  PlansPending(List<String> plans) {
+    super(
+        "these plans are still to be made: '%s'. Make them with Filled.planned() first"
+            .formatted(String.join("', '", plans)));
+  }
+}
