@@ -1,7 +1,10 @@
 package org.battenbook.evaluate;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.battenbook.bind.BookRows;
 import org.battenbook.book.Table;
 import org.battenbook.column.BitLane;
@@ -26,7 +29,8 @@ final class AggregatePlan extends OverRowsPlan {
 
   private final @Nullable LanePlan ofLanes;
   private final @Nullable LanePlan whereLanes;
-  private final List<Read> reads;
+  private final List<Read> reads = new ArrayList<>();
+  private final Set<Table> others = new HashSet<>();
 
   AggregatePlan(
       Aggregate node,
@@ -42,7 +46,7 @@ final class AggregatePlan extends OverRowsPlan {
     this.dependsOnRow = dependsOnRow;
     this.ofLanes = of == null ? null : LaneCompiler.compile(of);
     this.whereLanes = where == null ? null : LaneCompiler.compile(where);
-    this.reads = collectReads();
+    parts().forEach(part -> collect(part, true));
   }
 
   @Override
@@ -112,25 +116,31 @@ final class AggregatePlan extends OverRowsPlan {
   /** A place that the rows of a total read: each its own row of it, or all of them more. */
   record Read(Slot slot, boolean sameRow) {}
 
-  /** Everything that is read to work it out. */
+  /** Every place that is read to work it out. */
   List<Read> reads() {
-    return reads;
+    return Collections.unmodifiableList(reads);
   }
 
-  private List<Read> collectReads() {
-    List<Read> found = new ArrayList<>();
-    parts().forEach(part -> collect(part, true, found));
-    return List.copyOf(found);
+  /** The tables whose rows are gone over or named for each row of its own. */
+  Set<Table> others() {
+    return Collections.unmodifiableSet(others);
   }
 
-  private static void collect(Plan plan, boolean inRow, List<Read> reads) {
+  private void collect(Plan plan, boolean inRow) {
+    boolean sameRows = inRow;
     if (plan instanceof ReadPlan read) {
       reads.add(new Read(read.slot, inRow && read.from == ReadPlan.From.SAME_ROW));
     } else if (plan instanceof ThroughPlan through) {
       reads.add(new Read(through.column, false));
+    } else if (plan instanceof NamedRowPlan named) {
+      others.add(named.table);
+    } else if (plan instanceof OverRowsPlan over) {
+      others.add(over.table);
+      sameRows = false;
     }
-    boolean sameRows = inRow && !(plan instanceof AggregatePlan || plan instanceof SelectionPlan);
-    plan.parts().forEach(part -> collect(part, sameRows, reads));
+    for (Plan part : plan.parts()) {
+      collect(part, sameRows);
+    }
   }
 
   /** Takes a row if it counts. */

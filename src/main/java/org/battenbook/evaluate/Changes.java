@@ -44,8 +44,11 @@ final class Changes {
     moved.put(table, firstRow);
   }
 
-  boolean areMoved(Table table) {
-    return moved.containsKey(table);
+  /** Whether a place is a column of a table with other rows. */
+  boolean areMoved(Slot slot) {
+    return !moved.isEmpty()
+        && slot.place() instanceof Column column
+        && moved.containsKey(column.table());
   }
 
   Set<Table> movedTables() {
@@ -63,7 +66,6 @@ final class Changes {
    * tell.
    */
   boolean isChanged(Slot slot) {
-    return !of(slot).isEmpty()
-        || (slot.place() instanceof Column column && areMoved(column.table()));
+    return bySlot[slot.number()] != null || areMoved(slot);
   }
 }

@@ -43,7 +43,7 @@ public final class Evaluator {
       evaluator.run(stage);
       evaluator.refuseTooMuch(stage);
     }
-    LateNames.check(results, diagnostics);
+    LateNames.check(program.naming(), results, diagnostics);
     results.meter().end();
     return diagnostics.hasFaults() ? null : results;
   }

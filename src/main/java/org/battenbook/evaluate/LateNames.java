@@ -12,13 +12,6 @@ import org.battenbook.source.Diagnostics;
 final class LateNames {
   private LateNames() {}
 
-  /** Looks at all that a book names. */
-  static void check(Results results, Diagnostics diagnostics) {
-    for (CheckedPlace checked : results.program().book().places()) {
-      checked.lateNames().forEach(late -> check(late, results, diagnostics));
-    }
-  }
-
   /** Looks at what some places name. */
   static void check(Collection<Place> places, Results results, Diagnostics diagnostics) {
     for (Place place : places) {

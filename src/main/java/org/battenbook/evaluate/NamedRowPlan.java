@@ -7,7 +7,7 @@ import org.battenbook.value.Value;
 
 /** A row of an opened or planned table by its name. */
 final class NamedRowPlan extends Plan {
-  private final Table table;
+  final Table table;
   private final String name;
 
   NamedRowPlan(Expression node, Table table, String name) {

@@ -1,6 +1,8 @@
 package org.battenbook.evaluate;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -26,6 +28,15 @@ public final class Program {
   private final List<Stage> stages;
   private final AtomicReferenceArray<@Nullable PlacePlan> plans;
   private final List<Set<Need>> needs;
+
+  /** The needs of each place by slots, made when an edit first asks for them. */
+  private final AtomicReferenceArray<@Nullable List<Edge>> edges;
+
+  /**
+   * The places that name rows which are known only while filling; absent until they are asked for.
+   */
+  private volatile @Nullable Set<Place> naming;
+
   private final Map<Rule, Plan> messages = new ConcurrentHashMap<>();
 
   /** Plans of formulas that are run again, each made once: what they group rows by is kept. */
@@ -51,6 +62,7 @@ public final class Program {
     this.stages = stages;
     this.needs = needs;
     this.plans = new AtomicReferenceArray<>(slots.count());
+    this.edges = new AtomicReferenceArray<>(slots.count());
   }
 
   /**
@@ -87,9 +99,20 @@ public final class Program {
     Program program = new Program(edited, slots, order, after);
     for (int i = 0; i < slots.count(); i++) {
       program.plans.set(i, plans.get(i));
+      program.edges.set(i, edges.get(i));
     }
-    changed.forEach(place -> program.plans.set(slots.of(place).number(), null));
+    changed.forEach(place -> program.forget(slots.of(place)));
+    Set<Place> named = new LinkedHashSet<>(naming());
+    named.removeAll(changed);
+    named.addAll(program.naming(changed));
+    program.naming = named;
     return program;
+  }
+
+  /** What was made of a place before it was edited. */
+  private void forget(Slot slot) {
+    plans.set(slot.number(), null);
+    edges.set(slot.number(), null);
   }
 
   private PlacePlan compile(CheckedPlace checked) {
@@ -141,6 +164,37 @@ public final class Program {
   /** All that the values of a place are worked out from. */
   Set<Need> needs(Slot slot) {
     return needs.get(slot.number());
+  }
+
+  /** The same, by slots. */
+  List<Edge> edges(Slot slot) {
+    List<Edge> known = edges.get(slot.number());
+    if (known == null) {
+      known =
+          needs(slot).stream().map(need -> new Edge(slots.of(need.place()), need.reach())).toList();
+      edges.set(slot.number(), known);
+    }
+    return known;
+  }
+
+  /** The places that name rows of opened or planned tables. */
+  Set<Place> naming() {
+    Set<Place> known = naming;
+    if (known == null) {
+      known = naming(book.places().stream().map(CheckedPlace::place).toList());
+      naming = known;
+    }
+    return known;
+  }
+
+  private Set<Place> naming(Collection<Place> places) {
+    Set<Place> found = new LinkedHashSet<>();
+    for (Place place : places) {
+      if (!book.place(place).lateNames().isEmpty()) {
+        found.add(place);
+      }
+    }
+    return found;
   }
 
   PlacePlan plan(Place place) {

@@ -13,7 +13,6 @@ import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.bound.Bound;
 import org.battenbook.check.CheckedPlace;
-import org.battenbook.check.Need;
 import org.battenbook.evaluate.ColumnValues.Chunk;
 import org.battenbook.source.Diagnostics;
 import org.jspecify.annotations.Nullable;
@@ -114,7 +113,7 @@ public final class Refill {
   }
 
   private void countSteps(Slot slot, Set<Place> places) {
-    if (places.contains(slot.place()) || readsMovedRows(slot)) {
+    if (readsMovedRows(slot) || places.contains(slot.place())) {
       results.setSteps(
           results.steps() + program.steps(slot, results) - before.program().steps(slot, before));
     }
@@ -122,11 +121,8 @@ public final class Refill {
 
   /** Rows that moved may be named anywhere. */
   private void checkNames(Set<Place> places) {
-    if (changed.movedTables().isEmpty()) {
-      LateNames.check(places, results, diagnostics);
-    } else {
-      LateNames.check(results, diagnostics);
-    }
+    boolean haveMoved = !changed.movedTables().isEmpty();
+    LateNames.check(haveMoved ? program.naming() : places, results, diagnostics);
   }
 
   /** The key column of a table stands for its rows. */
@@ -140,7 +136,7 @@ public final class Refill {
   }
 
   private void makeRows(Table table, Slot slot) {
-    if (!isPending(table) && program.needs(slot).stream().noneMatch(this::isChanged)) {
+    if (!isPending(table) && !needsChanged(slot)) {
       rows.keep(table, before);
       return;
     }
@@ -159,19 +155,26 @@ public final class Refill {
     return table.plan() != null && before.isPending(table.plan());
   }
 
-  private boolean isChanged(Need need) {
-    return changed.isChanged(program.slots().of(need.place()));
+  private boolean needsChanged(Slot slot) {
+    for (Edge edge : program.edges(slot)) {
+      if (changed.isChanged(edge.from())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a place has a value for each row that moved, or goes over them. */
   private boolean readsMovedRows(Slot slot) {
-    return !changed.movedTables().isEmpty()
-        && (isMoved(slot.place())
-            || program.needs(slot).stream().anyMatch(need -> isMoved(need.place())));
-  }
-
-  private boolean isMoved(Place place) {
-    return place instanceof Column column && changed.areMoved(column.table());
+    if (changed.movedTables().isEmpty()) {
+      return false;
+    }
+    for (Edge edge : program.edges(slot)) {
+      if (changed.areMoved(edge.from())) {
+        return true;
+      }
+    }
+    return changed.areMoved(slot);
   }
 
   private void run(Stage stage) {
@@ -203,7 +206,7 @@ public final class Refill {
   /** Takes over all of a place that is as before; of a table that shrank, the rows left. */
   private void shareAll(Slot slot) {
     results.share(slot, before);
-    if (slot.place() instanceof Column column && changed.areMoved(column.table())) {
+    if (slot.place() instanceof Column column && changed.areMoved(slot)) {
       int count = results.chunkCount(column);
       results.set(slot, new ColumnValues(before.column(slot.number()).firstChunks(count)));
     }
@@ -248,6 +251,9 @@ public final class Refill {
 
   /** The chunks of a total's rows that moved; absent where something moved that all rows read. */
   private Optional<BitSet> moved(AggregatePlan total) {
+    if (total.others().stream().anyMatch(changed.movedTables()::contains)) {
+      return Optional.empty();
+    }
     BitSet chunks = new BitSet();
     int count = results.chunkCount(total.table.keyColumn());
     chunks.set(Math.min(changed.firstMovedChunk(total.table), count), count);
@@ -311,17 +317,19 @@ public final class Refill {
     if (slot.place() instanceof Column column) {
       dirty.set(Math.min(changed.firstMovedChunk(column.table()), chunkCount), chunkCount);
     }
-    program.needs(slot).stream()
-        .filter(this::isChanged)
-        .forEach(need -> addReaders(need, chunkCount, dirty));
+    for (Edge edge : program.edges(slot)) {
+      if (changed.isChanged(edge.from())) {
+        addReaders(edge, chunkCount, dirty);
+      }
+    }
     dirty.clear(chunkCount, Math.max(chunkCount, dirty.length()));
     return dirty;
   }
 
   /** The chunks that read changed chunks; a row above may stand in the chunk before. */
-  private void addReaders(Need need, int chunkCount, BitSet dirty) {
-    BitSet read = changed.of(program.slots().of(need.place()));
-    switch (need.reach()) {
+  private void addReaders(Edge edge, int chunkCount, BitSet dirty) {
+    BitSet read = changed.of(edge.from());
+    switch (edge.reach()) {
       case WHOLE, ROWS -> dirty.set(0, chunkCount);
       case SAME_ROW -> dirty.or(read);
       case ROW_ABOVE -> {

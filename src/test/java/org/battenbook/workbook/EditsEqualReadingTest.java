@@ -31,6 +31,7 @@ class EditsEqualReadingTest {
 
   private int made;
   private int small;
+  private int moved;
   private int refused;
 
   /** Formulas and cells of a thousand edits. */
@@ -42,6 +43,22 @@ class EditsEqualReadingTest {
     assertThat(small).as("edits that read no text again").isGreaterThan(200);
     assertThat(made - small).as("edits that read their text").isGreaterThan(50);
     assertThat(refused).isGreaterThan(50);
+  }
+
+  /** How many rows are opened, and what is read of them. */
+  @Test
+  void counts_of_opened_rows() {
+    for (long seed = 401; seed <= 460; seed++) {
+      edit(
+          seed % 3 == 0 ? RandomWorkbook.withPlan(seed) : RandomWorkbook.of(seed),
+          seed,
+          (filled, job, random) ->
+              random.nextBoolean()
+                  ? RandomProposals.count(filled, random)
+                  : RandomProposals.formulaOrCell(filled, job, random));
+    }
+    assertThat(small).as("edits that read no text again").isGreaterThan(150);
+    assertThat(moved).as("of these such as move rows").isGreaterThan(50);
   }
 
   @Test
@@ -89,8 +106,14 @@ class EditsEqualReadingTest {
       return filled;
     }
     made++;
-    small += after.book() == filled.book() ? 1 : 0;
+    boolean isSmall = after.book() == filled.book();
+    small += isSmall ? 1 : 0;
+    moved += isSmall && !names(after).equals(names(filled)) ? 1 : 0;
     return after;
+  }
+
+  private static List<List<String>> names(Filled filled) {
+    return filled.book().tables().stream().map(table -> filled.rows(table).keys().names()).toList();
   }
 
   private static Workbook read(Map<String, String> texts) {

@@ -64,6 +64,7 @@ class RowEditsTest {
           twice   = 2 * many
           width   = sum of width over places where note <> "none"
           low     = sum of stretch over places
+          nested  = sum of (sum of 1 in over places) over walls
           widest  = row of places with largest left
           across  = widest.left
         rows of walls
