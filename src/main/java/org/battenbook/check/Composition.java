@@ -128,14 +128,7 @@ final class Composition {
   }
 
   private void need(Path path) {
-    if (path.target() instanceof Target.Here here) {
-      needs.add(
-          new Need(here.place(), here.place() instanceof Column ? Reach.SAME_ROW : Reach.WHOLE));
-    } else if (path.target() instanceof Target.Above above) {
-      needs.add(new Need(above.column(), Reach.ROW_ABOVE));
-    } else if (path.target() instanceof Target.Outer outer) {
-      needs.add(new Need(outer.column(), Reach.WHOLE));
-    }
+    path.target().accept(new TargetNeed()).ifPresent(needs::add);
     path.through().forEach(column -> needs.add(new Need(column, Reach.WHOLE)));
   }
 

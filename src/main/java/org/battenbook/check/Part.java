@@ -1,8 +1,8 @@
 package org.battenbook.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.battenbook.book.Column;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Reference;
@@ -48,20 +48,7 @@ record Part(CheckedFormula formula, Expression node, Optional<Path> row, List<Pa
 
   /** A path of this formula as the reading formula has to write it; empty where it cannot. */
   Optional<Path> seen(Path path) {
-    Target target = path.target();
-    if (target instanceof Target.Parameter parameter) {
-      return arguments.get(parameter.index()).seenThrough(path.through());
-    }
-    if (row.isEmpty() || target instanceof Target.Setting || isLine(target)) {
-      return Optional.of(path);
-    }
-    if (!(target instanceof Target.Here here)) {
-      return Optional.empty();
-    }
-    List<Column> through = new ArrayList<>(row.get().through());
-    through.add((Column) here.place());
-    through.addAll(path.through());
-    return Optional.of(new Path(row.get().target(), through));
+    return path.target().accept(new Seen(path));
   }
 
   private Optional<Path> seenThrough(List<Column> columns) {
@@ -70,12 +57,67 @@ record Part(CheckedFormula formula, Expression node, Optional<Path> row, List<Pa
       return Optional.empty();
     }
     Path path = argument.formula.path(reference);
-    List<Column> through = new ArrayList<>(path.through());
-    through.addAll(columns);
-    return argument.seen(new Path(path.target(), through));
+    return argument.seen(new Path(path.target(), joined(path.through(), columns)));
   }
 
-  private static boolean isLine(Target target) {
-    return target instanceof Target.Here here && !(here.place() instanceof Column);
+  private static List<Column> joined(List<Column> first, List<Column> then) {
+    return Stream.concat(first.stream(), then.stream()).toList();
+  }
+
+  /** How the reading formula has to write a path of this one. */
+  private final class Seen implements TargetVisitor<Optional<Path>> {
+    private final Path path;
+
+    Seen(Path path) {
+      this.path = path;
+    }
+
+    @Override
+    public Optional<Path> here(Target.Here here) {
+      return here.place() instanceof Column column ? inRow(column) : Optional.of(path);
+    }
+
+    private Optional<Path> inRow(Column column) {
+      return row.isEmpty()
+          ? Optional.of(path)
+          : row.map(
+              to ->
+                  new Path(
+                      to.target(), joined(joined(to.through(), List.of(column)), path.through())));
+    }
+
+    @Override
+    public Optional<Path> above(Target.Above above) {
+      return inOwnRow();
+    }
+
+    @Override
+    public Optional<Path> outer(Target.Outer outer) {
+      return inOwnRow();
+    }
+
+    @Override
+    public Optional<Path> outerRow(Target.OuterRow outerRow) {
+      return inOwnRow();
+    }
+
+    @Override
+    public Optional<Path> parameter(Target.Parameter parameter) {
+      return arguments.get(parameter.index()).seenThrough(path.through());
+    }
+
+    @Override
+    public Optional<Path> inherited(Target.Inherited inherited) {
+      return inOwnRow();
+    }
+
+    @Override
+    public Optional<Path> setting(Target.Setting setting) {
+      return Optional.of(path);
+    }
+
+    private Optional<Path> inOwnRow() {
+      return row.isEmpty() ? Optional.of(path) : Optional.empty();
+    }
   }
 }

@@ -157,15 +157,59 @@ final class Propagation {
 
   private void reference(Part part, Reference reference, Weight weight) {
     Path path = part.formula().path(reference);
-    if (!path.through().isEmpty()) {
-      through(part, path, weight);
-    } else if (path.target() instanceof Target.Parameter) {
-      follow(part.meant(), weight);
-    } else if (path.target() instanceof Target.Here here) {
-      enter(here.place(), part, weight);
-    } else if (path.target() instanceof Target.Inherited inherited) {
-      inherited(inherited, part, weight);
+    if (path.through().isEmpty()) {
+      path.target().accept(new Reading(part, weight)).run();
     } else {
+      through(part, path, weight);
+    }
+  }
+
+  /** How to follow what a reference reads. */
+  private final class Reading implements TargetVisitor<Runnable> {
+    private final Part part;
+    private final Weight weight;
+
+    Reading(Part part, Weight weight) {
+      this.part = part;
+      this.weight = weight;
+    }
+
+    @Override
+    public Runnable here(Target.Here here) {
+      return () -> enter(here.place(), part, weight);
+    }
+
+    @Override
+    public Runnable above(Target.Above above) {
+      return this::otherRow;
+    }
+
+    @Override
+    public Runnable outer(Target.Outer outer) {
+      return this::otherRow;
+    }
+
+    @Override
+    public Runnable outerRow(Target.OuterRow outerRow) {
+      return this::otherRow;
+    }
+
+    @Override
+    public Runnable parameter(Target.Parameter parameter) {
+      return () -> follow(part.meant(), weight);
+    }
+
+    @Override
+    public Runnable inherited(Target.Inherited inherited) {
+      return () -> Propagation.this.inherited(inherited, part, weight);
+    }
+
+    @Override
+    public Runnable setting(Target.Setting setting) {
+      return () -> {};
+    }
+
+    private void otherRow() {
       barrier(weight, "what reads another row of its own table", part);
     }
   }

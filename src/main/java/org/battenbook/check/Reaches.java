@@ -64,23 +64,53 @@ final class Reaches {
 
   private boolean intoReference(Part part, Reference reference) {
     Path path = part.formula().path(reference);
-    if (!path.through().isEmpty()) {
-      return into(path.through().get(path.through().size() - 1));
+    return path.through().isEmpty()
+        ? path.target().accept(new Into(part))
+        : into(path.through().get(path.through().size() - 1));
+  }
+
+  /** Whether one comes into what a part reads. */
+  private final class Into implements TargetVisitor<Boolean> {
+    private final Part part;
+
+    Into(Part part) {
+      this.part = part;
     }
-    Target target = path.target();
-    if (target instanceof Target.Parameter) {
-      return into(part.meant());
-    }
-    if (target instanceof Target.Here here) {
+
+    @Override
+    public Boolean here(Target.Here here) {
       return into(here.place());
     }
-    if (target instanceof Target.Above above) {
+
+    @Override
+    public Boolean above(Target.Above above) {
       return into(above.column());
     }
-    if (target instanceof Target.Outer outer) {
+
+    @Override
+    public Boolean outer(Target.Outer outer) {
       return into(outer.column());
     }
-    return target instanceof Target.Inherited inherited && intoInherited(inherited);
+
+    @Override
+    public Boolean outerRow(Target.OuterRow outerRow) {
+      return false;
+    }
+
+    @Override
+    public Boolean parameter(Target.Parameter parameter) {
+      return into(part.meant());
+    }
+
+    @Override
+    public Boolean inherited(Target.Inherited inherited) {
+      return intoInherited(inherited);
+    }
+
+    @Override
+    public Boolean setting(Target.Setting setting) {
+      return false;
+    }
   }
 
   private boolean intoInherited(Target.Inherited inherited) {

@@ -7,25 +7,61 @@ import org.battenbook.value.Value;
 
 /** What the first word of a path reads. */
 public sealed interface Target {
+  <R> R accept(TargetVisitor<R> visitor);
 
   /** A line, or a column in the row at hand. */
-  record Here(Place place) implements Target {}
+  record Here(Place place) implements Target {
+    @Override
+    public <R> R accept(TargetVisitor<R> visitor) {
+      return visitor.here(this);
+    }
+  }
 
   /** {@code above.left}: a column in the row before. */
-  record Above(Column column) implements Target {}
+  record Above(Column column) implements Target {
+    @Override
+    public <R> R accept(TargetVisitor<R> visitor) {
+      return visitor.above(this);
+    }
+  }
 
   /** {@code this.width}: a column in the row around an aggregate. */
-  record Outer(Column column) implements Target {}
+  record Outer(Column column) implements Target {
+    @Override
+    public <R> R accept(TargetVisitor<R> visitor) {
+      return visitor.outer(this);
+    }
+  }
 
   /** {@code this}: the row around an aggregate. */
-  record OuterRow(Table table) implements Target {}
+  record OuterRow(Table table) implements Target {
+    @Override
+    public <R> R accept(TargetVisitor<R> visitor) {
+      return visitor.outerRow(this);
+    }
+  }
 
   /** An argument of a function, counted from 0. */
-  record Parameter(int index) implements Target {}
+  record Parameter(int index) implements Target {
+    @Override
+    public <R> R accept(TargetVisitor<R> visitor) {
+      return visitor.parameter(this);
+    }
+  }
 
   /** The value that the layer of a place gave, before the change that reads it. */
-  record Inherited(Place place, int layer) implements Target {}
+  record Inherited(Place place, int layer) implements Target {
+    @Override
+    public <R> R accept(TargetVisitor<R> visitor) {
+      return visitor.inherited(this);
+    }
+  }
 
   /** What the job's settings say: {@code minor unit}. */
-  record Setting(Value value) implements Target {}
+  record Setting(Value value) implements Target {
+    @Override
+    public <R> R accept(TargetVisitor<R> visitor) {
+      return visitor.setting(this);
+    }
+  }
 }

@@ -6,7 +6,6 @@ import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.Path;
-import org.battenbook.check.Target;
 import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.Trace;
 import org.battenbook.source.Span;
@@ -18,6 +17,7 @@ import org.battenbook.syntax.Selection;
 import org.battenbook.unit.Form;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
+import org.battenbook.value.ValueVisitor;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a formula with the values of its names put in; a branch not taken stays as written. */
@@ -57,35 +57,69 @@ final class WithValues {
   }
 
   private String shown(Expression node, Value value) {
-    if (value instanceof Value.Row rowValue) {
-      return "\"" + rowValue.name().replace("\"", "\"\"") + "\"";
-    }
-    if (value instanceof Value.Text text) {
-      return "\"" + text.text().replace("\"", "\"\"") + "\"";
-    }
-    if (node instanceof Reference reference) {
-      Spot spot = spot(trace.formula().path(reference));
-      if (spot != null) {
-        return results.decisions().show(spot, value).text();
-      }
-    }
-    return ShownValue.of(value, form(value)).text();
+    return value.accept(new InFormula(node));
   }
 
-  private @Nullable Form form(Value value) {
-    return value instanceof Value.Amount amount
-        ? book.forms().form(amount.quantity().dimension())
-        : null;
+  /** Values as a formula has them: texts and rows in quotes, others as their place shows them. */
+  private final class InFormula implements ValueVisitor<String> {
+    private final Expression node;
+
+    InFormula(Expression node) {
+      this.node = node;
+    }
+
+    @Override
+    public String amount(Value.Amount amount) {
+      return asRead(amount, book.forms().form(amount.quantity().dimension()));
+    }
+
+    @Override
+    public String text(Value.Text text) {
+      return quoted(text.text());
+    }
+
+    @Override
+    public String yesNo(Value.YesNo yesNo) {
+      return asRead(yesNo, null);
+    }
+
+    @Override
+    public String day(Value.Day day) {
+      return asRead(day, null);
+    }
+
+    @Override
+    public String row(Value.Row row) {
+      return quoted(row.name());
+    }
+
+    @Override
+    public String fault(Value.Fault fault) {
+      return asRead(fault, null);
+    }
+
+    @Override
+    public String waiting(Value.Waiting waiting) {
+      return asRead(waiting, null);
+    }
+
+    /** In the form of the place that is read; else in another. */
+    private String asRead(Value value, @Nullable Form form) {
+      Spot spot =
+          node instanceof Reference reference ? spot(trace.formula().path(reference)) : null;
+      return spot == null
+          ? ShownValue.of(value, form).text()
+          : results.decisions().show(spot, value).text();
+    }
+  }
+
+  private static String quoted(String words) {
+    return '"' + words.replace("\"", "\"\"") + '"';
   }
 
   /** The spot that a path reads in this row. */
   private @Nullable Spot spot(Path path) {
-    Spot at = null;
-    if (path.target() instanceof Target.Here here) {
-      at = new Spot(here.place(), here.place() instanceof Column ? row : 0);
-    } else if (path.target() instanceof Target.Above above && row > 0) {
-      at = new Spot(above.column(), row - 1);
-    }
+    Spot at = path.target().accept(new SpotInRow(row)).orElse(null);
     for (Column column : path.through()) {
       if (at == null || !(results.value(at) instanceof Value.Row led)) {
         return null;

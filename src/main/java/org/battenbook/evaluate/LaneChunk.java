@@ -1,6 +1,7 @@
 package org.battenbook.evaluate;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.battenbook.bind.RowKeys;
 import org.battenbook.column.BitLane;
@@ -12,6 +13,7 @@ import org.battenbook.unit.Dimension;
 import org.battenbook.unit.Quantity;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
+import org.battenbook.value.ValueVisitor;
 import org.jspecify.annotations.Nullable;
 
 /** A chunk whose every row is known, held in a lane. */
@@ -60,17 +62,60 @@ final class LaneChunk implements ColumnValues.Chunk {
     return lane == null ? new ValueChunk(values) : new LaneChunk(lane, reader);
   }
 
-  /** The lane that holds these values; absent where none holds them all. */
+  /** The lane that holds these values, all of one kind; absent where none holds them all. */
   static @Nullable Lane lane(Value[] values) {
     for (Value value : values) {
-      if (!value.isKnown() || value instanceof Value.Text || value instanceof Value.Day) {
+      if (!value.isKnown()) {
         return null;
       }
     }
-    if (values.length == 0 || values[0] instanceof Value.YesNo) {
-      return BitLane.of(values.length, row -> ((Value.YesNo) values[row]).yes());
+    return values.length == 0
+        ? BitLane.of(0, row -> false)
+        : values[0].accept(new Packing(values)).orElse(null);
+  }
+
+  /** Packs values of the kind of the first. */
+  private static final class Packing implements ValueVisitor<Optional<Lane>> {
+    private final Value[] values;
+
+    Packing(Value[] values) {
+      this.values = values;
     }
-    return values[0] instanceof Value.Row ? indices(values) : numbers(values);
+
+    @Override
+    public Optional<Lane> amount(Value.Amount first) {
+      return Optional.of(numbers(values));
+    }
+
+    @Override
+    public Optional<Lane> text(Value.Text first) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Lane> yesNo(Value.YesNo first) {
+      return Optional.of(BitLane.of(values.length, row -> ((Value.YesNo) values[row]).yes()));
+    }
+
+    @Override
+    public Optional<Lane> day(Value.Day first) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Lane> row(Value.Row first) {
+      return Optional.of(indices(values));
+    }
+
+    @Override
+    public Optional<Lane> fault(Value.Fault first) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Lane> waiting(Value.Waiting first) {
+      return Optional.empty();
+    }
   }
 
   private static IndexLane indices(Value[] values) {

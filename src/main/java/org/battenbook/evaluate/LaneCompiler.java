@@ -1,7 +1,6 @@
 package org.battenbook.evaluate;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.battenbook.column.BitLane;
 import org.battenbook.column.IndexLane;
@@ -46,7 +45,7 @@ final class LaneCompiler {
       return compile(inherited.replaced);
     }
     if (plan instanceof AggregatePlan total && !total.dependsOnRow) {
-      return frame -> lane(frame.reading().total(total), frame.rows());
+      return frame -> RepeatedLane.of(frame.reading().total(total), frame.rows());
     }
     return plan instanceof FirstRowPlan
         ? frame -> BitLane.of(frame.rows(), row -> frame.firstRow() + row == 0)
@@ -54,29 +53,13 @@ final class LaneCompiler {
   }
 
   private static @Nullable LanePlan constant(Value value) {
-    return frame -> lane(value, frame.rows());
-  }
-
-  /** The same value in every row; absent where no lane holds it. */
-  private static @Nullable Lane lane(Value value, int rows) {
-    if (value instanceof Value.Amount amount) {
-      return NumberLane.constant(amount.quantity().number(), rows);
-    }
-    if (value instanceof Value.YesNo yesNo) {
-      return BitLane.constant(rows, yesNo.yes());
-    }
-    if (value instanceof Value.Row row) {
-      int[] indices = new int[rows];
-      Arrays.fill(indices, row.row());
-      return new IndexLane(indices);
-    }
-    return null;
+    return frame -> RepeatedLane.of(value, frame.rows());
   }
 
   private static @Nullable LanePlan read(ReadPlan read) {
     int place = read.slot.number();
     return switch (read.from) {
-      case LINE -> frame -> lane(frame.reading().line(place), frame.rows());
+      case LINE -> frame -> RepeatedLane.of(frame.reading().line(place), frame.rows());
       case SAME_ROW -> frame -> laneOf(frame.reading().chunk(place, frame.chunk()));
       case ROW_ABOVE, OUTER_ROW -> null;
     };

@@ -13,6 +13,7 @@ import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedFunction;
 import org.battenbook.check.Path;
 import org.battenbook.check.Target;
+import org.battenbook.check.TargetVisitor;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.PixelCount;
 import org.battenbook.syntax.Aggregate;
@@ -116,25 +117,8 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   }
 
   private @Nullable Form formOf(Path path) {
-    List<Column> through = path.through();
-    if (!through.isEmpty()) {
-      return book.place(through.get(through.size() - 1)).form();
-    }
-    Place place = placeOf(path.target());
+    Place place = path.place();
     return place == null ? null : book.place(place).form();
-  }
-
-  private static @Nullable Place placeOf(Target target) {
-    if (target instanceof Target.Here here) {
-      return here.place();
-    }
-    if (target instanceof Target.Above above) {
-      return above.column();
-    }
-    if (target instanceof Target.Outer outer) {
-      return outer.column();
-    }
-    return target instanceof Target.Inherited inherited ? inherited.place() : null;
   }
 
   @Override
@@ -150,47 +134,70 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   @Override
   public Plan reference(Reference reference) {
     Path path = formula.path(reference);
-    Plan plan = target(reference, path.target());
+    Plan plan = path.target().accept(new TargetPlans(reference));
     for (Column column : path.through()) {
       plan = new ThroughPlan(reference, plan, slots.of(column));
     }
     return plan;
   }
 
-  private Plan target(Reference node, Target target) {
-    if (target instanceof Target.Here here) {
+  /** Plans that read a target. */
+  private final class TargetPlans implements TargetVisitor<Plan> {
+    private final Reference node;
+
+    TargetPlans(Reference node) {
+      this.node = node;
+    }
+
+    @Override
+    public Plan here(Target.Here here) {
       Slot slot = slots.of(here.place());
-      return new ReadPlan(
-          node, slot, slot.isColumn() ? ReadPlan.From.SAME_ROW : ReadPlan.From.LINE);
+      return read(slot, slot.isColumn() ? ReadPlan.From.SAME_ROW : ReadPlan.From.LINE);
     }
-    if (target instanceof Target.Above above) {
-      return new ReadPlan(node, slots.of(above.column()), ReadPlan.From.ROW_ABOVE);
+
+    @Override
+    public Plan above(Target.Above above) {
+      return read(slots.of(above.column()), ReadPlan.From.ROW_ABOVE);
     }
-    if (target instanceof Target.Outer outer) {
-      return new ReadPlan(node, slots.of(outer.column()), ReadPlan.From.OUTER_ROW);
+
+    @Override
+    public Plan outer(Target.Outer outer) {
+      return read(slots.of(outer.column()), ReadPlan.From.OUTER_ROW);
     }
-    if (target instanceof Target.OuterRow outerRow) {
+
+    private Plan read(Slot slot, ReadPlan.From from) {
+      return new ReadPlan(node, slot, from);
+    }
+
+    @Override
+    public Plan outerRow(Target.OuterRow outerRow) {
       return new OuterRowPlan(node, outerRow.table());
     }
-    if (target instanceof Target.Parameter parameter) {
+
+    @Override
+    public Plan parameter(Target.Parameter parameter) {
       return new ArgumentPlan(node, parameter.index());
     }
-    return target instanceof Target.Inherited inherited
-        ? inherited(node, inherited)
-        : new ConstantPlan(node, ((Target.Setting) target).value());
-  }
 
-  private Plan inherited(Reference node, Target.Inherited inherited) {
-    Slot slot = slots.of(inherited.place());
-    boolean ofCell =
-        formula.scope().own() != null
-            && formula.scope().own().layer() == inherited.place().layers().size();
-    if (ofCell) {
-      return new InheritedPlan(node, slot, inheritedInCell);
+    @Override
+    public Plan inherited(Target.Inherited inherited) {
+      Slot slot = slots.of(inherited.place());
+      boolean ofCell =
+          formula.scope().own() != null
+              && formula.scope().own().layer() == inherited.place().layers().size();
+      if (ofCell) {
+        return new InheritedPlan(node, slot, inheritedInCell);
+      }
+      CheckedFormula replaced =
+          book.place(inherited.place()).layers().get(inherited.layer()).formula();
+      return new InheritedPlan(
+          node, slot, replaced == null ? null : compile(book, slots, replaced));
     }
-    CheckedFormula replaced =
-        book.place(inherited.place()).layers().get(inherited.layer()).formula();
-    return new InheritedPlan(node, slot, replaced == null ? null : compile(book, slots, replaced));
+
+    @Override
+    public Plan setting(Target.Setting setting) {
+      return new ConstantPlan(node, setting.value());
+    }
   }
 
   @Override

@@ -1,41 +1,63 @@
 package org.battenbook.export;
 
+import org.battenbook.number.Real;
 import org.battenbook.unit.Form;
+import org.battenbook.unit.Quantity;
 import org.battenbook.value.Value;
+import org.battenbook.value.ValueVisitor;
 import org.jspecify.annotations.Nullable;
 
-/** Values as cells hold them. */
-final class CellContents {
-  private CellContents() {}
+/**
+ * Values as cells hold them.
+ *
+ * @param form of a quantity; its unit is that of the cell. Without one a number is in base units.
+ */
+record CellContents(@Nullable Form form) implements ValueVisitor<CellContent> {
 
-  /**
-   * A value in the form of its place.
-   *
-   * @param form of a quantity; its unit is that of the cell. Without one a number is in base units.
-   */
+  /** A value in the form of its place. */
   static CellContent of(Value value, @Nullable Form form) {
-    if (value instanceof Value.Amount amount) {
-      return new CellContent.Figure(
-          form == null
-              ? amount.quantity().number().toDouble()
-              : amount.quantity().in(form.unit()).toDouble());
-    }
-    if (value instanceof Value.Text text) {
-      return new CellContent.Words(text.text());
-    }
-    if (value instanceof Value.YesNo yesNo) {
-      return new CellContent.Truth(yesNo.yes());
-    }
-    if (value instanceof Value.Day day) {
-      return new CellContent.Day(day.date());
-    }
-    return value instanceof Value.Row row
-        ? new CellContent.Words(row.name())
-        : new CellContent.Missing();
+    return value.accept(new CellContents(form));
   }
 
   /** A value as a helper column holds it: a quantity in base units, a row as its number from 1. */
   static CellContent ofHelper(Value value) {
     return value instanceof Value.Row row ? new CellContent.Figure(row.row() + 1) : of(value, null);
+  }
+
+  @Override
+  public CellContent amount(Value.Amount amount) {
+    Quantity quantity = amount.quantity();
+    Real number = form == null ? quantity.number() : quantity.in(form.unit());
+    return new CellContent.Figure(number.toDouble());
+  }
+
+  @Override
+  public CellContent text(Value.Text text) {
+    return new CellContent.Words(text.text());
+  }
+
+  @Override
+  public CellContent yesNo(Value.YesNo yesNo) {
+    return new CellContent.Truth(yesNo.yes());
+  }
+
+  @Override
+  public CellContent day(Value.Day day) {
+    return new CellContent.Day(day.date());
+  }
+
+  @Override
+  public CellContent row(Value.Row row) {
+    return new CellContent.Words(row.name());
+  }
+
+  @Override
+  public CellContent fault(Value.Fault fault) {
+    return new CellContent.Missing();
+  }
+
+  @Override
+  public CellContent waiting(Value.Waiting waiting) {
+    return new CellContent.Missing();
   }
 }

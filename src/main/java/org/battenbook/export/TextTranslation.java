@@ -6,11 +6,8 @@ import static org.battenbook.operation.SpreadsheetText.number;
 import static org.battenbook.operation.SpreadsheetText.text;
 
 import java.util.List;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
-import org.battenbook.check.Path;
-import org.battenbook.check.Target;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.syntax.Reference;
@@ -44,20 +41,9 @@ final class TextTranslation {
 
   private @Nullable Form form(Reference hole) {
     Form asked = around.formula().holeForm(hole);
-    Place place = place(around.formula().path(hole));
+    Place place = around.formula().path(hole).place();
     CheckedBook book = around.reads().book();
     return asked != null || place == null ? asked : book.place(place).form();
-  }
-
-  private static @Nullable Place place(Path path) {
-    List<Column> through = path.through();
-    if (!through.isEmpty()) {
-      return through.get(through.size() - 1);
-    }
-    if (path.target() instanceof Target.Here here) {
-      return here.place();
-    }
-    return path.target() instanceof Target.Above above ? above.column() : null;
   }
 
   private static SpreadsheetText shown(SpreadsheetText value, @Nullable Form form) {

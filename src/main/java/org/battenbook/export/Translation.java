@@ -1,7 +1,5 @@
 package org.battenbook.export;
 
-import static org.battenbook.operation.SpreadsheetText.number;
-
 import java.util.List;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
@@ -12,8 +10,8 @@ import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedFunction;
 import org.battenbook.check.Path;
 import org.battenbook.check.Target;
+import org.battenbook.check.TargetVisitor;
 import org.battenbook.evaluate.Trace;
-import org.battenbook.number.Rational;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
@@ -40,7 +38,8 @@ import org.battenbook.value.Value;
  *
  * <p>What cannot be said is an {@link Inexpressible}.
  */
-final class Translation implements ExpressionVisitor<SpreadsheetText> {
+final class Translation
+    implements ExpressionVisitor<SpreadsheetText>, TargetVisitor<SpreadsheetText> {
   private final PlaceReads reads;
   private final CheckedFormula formula;
   private final Standing standing;
@@ -127,61 +126,42 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
   }
 
   private SpreadsheetText constant(Value value) {
-    if (value instanceof Value.Amount amount && amount.quantity().number() instanceof Rational r) {
-      return number(r);
-    }
-    if (value instanceof Value.Text text) {
-      return SpreadsheetText.text(text.text());
-    }
-    if (value instanceof Value.YesNo yesNo) {
-      return SpreadsheetText.truth(yesNo.yes());
-    }
-    if (value instanceof Value.Day day) {
-      return SpreadsheetText.call(
-          "DATE",
-          Content.DATE,
-          List.of(
-              number(day.date().getYear()),
-              number(day.date().getMonthValue()),
-              number(day.date().getDayOfMonth())));
-    }
-    if (value instanceof Value.Row row) {
-      TablePlan table = reads.rowsOf(new Kind.RowOf(row.table()));
-      SpreadsheetText name = SpreadsheetText.text(row.name());
-      return SpreadsheetText.row(reads.match(name, table, standing.sheet()), name);
-    }
-    throw new Inexpressible("it has no value yet");
+    return value.accept(new ConstantTranslation(reads, standing.sheet()));
   }
 
   @Override
   public SpreadsheetText reference(Reference reference) {
     Path path = formula.path(reference);
-    SpreadsheetText read = target(path.target());
+    SpreadsheetText read = path.target().accept(this);
     for (Column column : path.through()) {
       read = reads.lookedUp(column, read, standing.sheet());
     }
     return read;
   }
 
-  private SpreadsheetText target(Target target) {
-    if (target instanceof Target.Here here) {
-      return here(here.place());
-    }
-    if (target instanceof Target.Above above) {
-      return reads.cell(above.column(), standing.row() - 1, standing.sheet());
-    }
-    if (target instanceof Target.Outer outer) {
-      return reads.cell(outer.column(), outer().row(), standing.sheet());
-    }
-    if (target instanceof Target.OuterRow outerRow) {
-      return outerRow(outerRow.table());
-    }
-    if (target instanceof Target.Parameter parameter) {
-      return standing.arguments().get(parameter.index());
-    }
-    return target instanceof Target.Inherited inherited
-        ? inherited(inherited)
-        : constant(((Target.Setting) target).value());
+  @Override
+  public SpreadsheetText here(Target.Here here) {
+    return here(here.place());
+  }
+
+  @Override
+  public SpreadsheetText above(Target.Above above) {
+    return reads.cell(above.column(), standing.row() - 1, standing.sheet());
+  }
+
+  @Override
+  public SpreadsheetText outer(Target.Outer outer) {
+    return reads.cell(outer.column(), outer().row(), standing.sheet());
+  }
+
+  @Override
+  public SpreadsheetText parameter(Target.Parameter parameter) {
+    return standing.arguments().get(parameter.index());
+  }
+
+  @Override
+  public SpreadsheetText setting(Target.Setting setting) {
+    return constant(setting.value());
   }
 
   private SpreadsheetText here(Place place) {
@@ -194,7 +174,9 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
         : reads.cell(column, standing.row(), standing.sheet());
   }
 
-  private SpreadsheetText outerRow(Table table) {
+  @Override
+  public SpreadsheetText outerRow(Target.OuterRow outerRow) {
+    Table table = outerRow.table();
     TablePlan outer = reads.plan().table(table);
     String corner = outer.corner().fixedFrom(standing.sheet());
     SpreadsheetText heading =
@@ -205,7 +187,8 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
   }
 
   /** The formula that a change replaced is written out in its place. */
-  private SpreadsheetText inherited(Target.Inherited inherited) {
+  @Override
+  public SpreadsheetText inherited(Target.Inherited inherited) {
     var checked = reads.book().place(inherited.place());
     var own = formula.scope().own();
     boolean ofCell = own != null && own.layer() == checked.layers().size();

@@ -12,8 +12,9 @@ import org.battenbook.unit.Shown;
 import org.battenbook.unit.Units;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
+import org.battenbook.value.ValueVisitor;
 
-/** Values as cells of a workbook have them written. */
+/** Values as the cells of a workbook's text. */
 final class CellText {
   private final CheckedBook book;
 
@@ -27,11 +28,54 @@ final class CellText {
 
   /** A value in full. */
   String exactly(Value value, Column column) {
-    if (value instanceof Value.Amount amount) {
+    return value.accept(new InFull(column));
+  }
+
+  private final class InFull implements ValueVisitor<String> {
+    private final Column column;
+
+    InFull(Column column) {
+      this.column = column;
+    }
+
+    @Override
+    public String amount(Value.Amount amount) {
       return exactly(amount.quantity(), column);
     }
-    String words = value instanceof Value.Row row ? row.name() : ShownValue.of(value, null).text();
-    return value instanceof Value.YesNo yesNo ? Boolean.toString(yesNo.yes()) : quoted(words);
+
+    @Override
+    public String text(Value.Text text) {
+      return quoted(text.text());
+    }
+
+    @Override
+    public String yesNo(Value.YesNo yesNo) {
+      return Boolean.toString(yesNo.yes());
+    }
+
+    @Override
+    public String day(Value.Day day) {
+      return shown(day);
+    }
+
+    @Override
+    public String row(Value.Row row) {
+      return quoted(row.name());
+    }
+
+    @Override
+    public String fault(Value.Fault fault) {
+      return shown(fault);
+    }
+
+    @Override
+    public String waiting(Value.Waiting waiting) {
+      return shown(waiting);
+    }
+
+    private String shown(Value value) {
+      return quoted(ShownValue.of(value, null).text());
+    }
   }
 
   private String exactly(Quantity quantity, Column column) {

@@ -1,0 +1,45 @@
+package org.battenbook.check;
+
+import java.util.Optional;
+import org.battenbook.book.Column;
+import org.battenbook.check.Need.Reach;
+
+/** The place that a formula of one row needs in order to read a target. */
+record TargetNeed() implements TargetVisitor<Optional<Need>> {
+  @Override
+  public Optional<Need> here(Target.Here here) {
+    Reach reach = here.place() instanceof Column ? Reach.SAME_ROW : Reach.WHOLE;
+    return Optional.of(new Need(here.place(), reach));
+  }
+
+  @Override
+  public Optional<Need> above(Target.Above above) {
+    return Optional.of(new Need(above.column(), Reach.ROW_ABOVE));
+  }
+
+  @Override
+  public Optional<Need> outer(Target.Outer outer) {
+    return Optional.of(new Need(outer.column(), Reach.WHOLE));
+  }
+
+  @Override
+  public Optional<Need> outerRow(Target.OuterRow outerRow) {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<Need> parameter(Target.Parameter parameter) {
+    return Optional.empty();
+  }
+
+  /** What the replaced formula needs is found there. */
+  @Override
+  public Optional<Need> inherited(Target.Inherited inherited) {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<Need> setting(Target.Setting setting) {
+    return Optional.empty();
+  }
+}

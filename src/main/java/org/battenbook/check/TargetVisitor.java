@@ -1,0 +1,18 @@
+package org.battenbook.check;
+
+/** One case for each kind of {@link Target}; no defaults, so that none is forgotten. */
+public interface TargetVisitor<R> {
+  R here(Target.Here here);
+
+  R above(Target.Above above);
+
+  R outer(Target.Outer outer);
+
+  R outerRow(Target.OuterRow outerRow);
+
+  R parameter(Target.Parameter parameter);
+
+  R inherited(Target.Inherited inherited);
+
+  R setting(Target.Setting setting);
+}
