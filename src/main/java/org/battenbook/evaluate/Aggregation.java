@@ -11,7 +11,7 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Takes one value out of many, one after another. */
+/** Combines many values into one, one after another. */
 final class Aggregation {
   private final AggregateFunction function;
   private final Kind kind;
@@ -27,12 +27,12 @@ final class Aggregation {
     this.kind = kind;
   }
 
-  /** Whether a value came that is not known, so that the rest cannot mend it. */
+  /** Whether a value was not known, so that no further value can change the result. */
   boolean isBroken() {
     return broken != null;
   }
 
-  /** Takes the next value; a total over a faulty row waits, it is never partial. */
+  /** Adds the next value. A total over a faulty row waits: it is never partial. */
   void add(Value value) {
     if (!value.isKnown()) {
       broken = broken == null ? value : broken;
@@ -48,10 +48,10 @@ final class Aggregation {
   }
 
   /**
-   * Takes a whole chunk at once.
+   * Adds a whole chunk at once.
    *
    * @param chosen the rows that count; absent for all
-   * @param taken what is taken of them; absent where they are only counted
+   * @param taken their values; absent where the rows are only counted
    */
   Aggregation addAll(@Nullable BitLane chosen, @Nullable NumberLane taken, int rows) {
     count += chosen == null ? rows : chosen.count();
@@ -67,7 +67,7 @@ final class Aggregation {
     return this;
   }
 
-  /** Takes what further rows came to. */
+  /** Adds the total of further rows. */
   void addAll(Aggregation later) {
     broken = broken == null ? later.broken : broken;
     count += later.count;
@@ -82,7 +82,7 @@ final class Aggregation {
     }
   }
 
-  /** Adds to the sum; one that grows too long breaks the total, as a faulty row does. */
+  /** Adds to the sum. A sum with too many digits makes the total a fault, as a faulty row does. */
   private void addUp(Real number) {
     try {
       sum = sum.plus(number);

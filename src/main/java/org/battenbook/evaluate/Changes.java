@@ -8,7 +8,7 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.jspecify.annotations.Nullable;
 
-/** What came out otherwise than before: chunks of places, of which a line has one, and rows. */
+/** What an edit changed: chunks of places (a line has one chunk) and rows of tables. */
 final class Changes {
   private final @Nullable BitSet[] bySlot;
 
@@ -28,7 +28,7 @@ final class Changes {
     chunks.set(chunk);
   }
 
-  /** The changed chunks of a place; empty where it came out as before. */
+  /** The changed chunks of a place; empty where all its values are as before. */
   BitSet of(Slot slot) {
     BitSet chunks = bySlot[slot.number()];
     return chunks == null ? new BitSet() : chunks;
@@ -37,8 +37,8 @@ final class Changes {
   /**
    * Notes that a table has other rows.
    *
-   * @param firstRow the first that is another; the count of rows where they are the same, but it
-   *     changed whether they are all known
+   * @param firstRow the first row that is another. The count of rows, where they are the same and
+   *     only whether they are all known has changed
    */
   void move(Table table, int firstRow) {
     moved.put(table, firstRow);
@@ -62,8 +62,8 @@ final class Changes {
   }
 
   /**
-   * Whether a place has other values, or values in other rows. A table that shrinks has no chunk to
-   * tell.
+   * Whether a place has other values, or values in other rows. A table that shrinks may leave no
+   * chunk that changed.
    */
   boolean isChanged(Slot slot) {
     return bySlot[slot.number()] != null || areMoved(slot);

@@ -4,7 +4,7 @@ import java.util.List;
 import org.battenbook.column.Lane;
 
 /**
- * What a lane plan reads while it runs.
+ * What a kernel reads while it runs.
  *
  * @param chunk the chunk at hand, counted from 0
  * @param rows how many rows it has

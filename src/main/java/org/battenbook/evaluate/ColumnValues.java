@@ -9,7 +9,7 @@ import org.battenbook.column.Lookup;
 import org.battenbook.column.NumberLane;
 import org.battenbook.value.Value;
 
-/** The values of one column, in chunks of {@value #CHUNK} rows; chunks are never written again. */
+/** The values of one column, in chunks of {@value #CHUNK} rows; a chunk never changes. */
 final class ColumnValues {
   static final int SHIFT = 10;
   static final int CHUNK = 1 << SHIFT;
@@ -20,7 +20,7 @@ final class ColumnValues {
     this.chunks = chunks;
   }
 
-  /** Some rows of a column, counted from 0 within the chunk. */
+  /** Some rows of a column. Rows are counted from 0 within the chunk. */
   interface Chunk {
     Value value(int row);
   }
@@ -37,7 +37,7 @@ final class ColumnValues {
     return chunks[index];
   }
 
-  /** A copy of so many of its chunks; those past its end are absent. */
+  /** A copy of its first chunks; those past its end are absent. */
   Chunk[] firstChunks(int count) {
     return Arrays.copyOf(chunks, count);
   }
@@ -46,7 +46,7 @@ final class ColumnValues {
     return chunks[row >> SHIFT].value(row & (CHUNK - 1));
   }
 
-  /** Made ready to be read through rows; empty where not every chunk is a lane of numbers. */
+  /** The column, ready to be read through rows; empty where a chunk is no lane of numbers. */
   Optional<Lookup> lookup() {
     List<NumberLane> lanes = new ArrayList<>();
     for (Chunk chunk : chunks) {

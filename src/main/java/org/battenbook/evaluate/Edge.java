@@ -3,9 +3,9 @@ package org.battenbook.evaluate;
 import org.battenbook.check.Need.Reach;
 
 /**
- * That a place is worked out from another.
+ * A place that another place is worked out from.
  *
- * @param from the other
+ * @param from the place that is read
  * @param reach how much of it is read
  */
 record Edge(Slot from, Reach reach) {}

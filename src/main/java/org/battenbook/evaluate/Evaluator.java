@@ -9,7 +9,7 @@ import org.battenbook.source.Diagnostics;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Works out a program place by place, stage by stage, and the rows of tables among them. */
+/** Fills a book: works out every place, stage by stage, and makes the rows of tables. */
 public final class Evaluator {
   private final Program program;
   private final Results results;
@@ -28,7 +28,7 @@ public final class Evaluator {
   /**
    * Works out every value.
    *
-   * @param planner works out the rows that plans bring
+   * @param planner makes the plans
    * @param diagnostics takes what is wrong with the rows of tables, and what is too much work
    * @return absent where there was a fault
    */
@@ -48,7 +48,7 @@ public final class Evaluator {
     return diagnostics.hasFaults() ? null : results;
   }
 
-  /** Refuses the job where long numbers, texts, or rows of one group are too much together. */
+  /** Refuses the job where its long numbers, its texts, or the rows of one group are too many. */
   private void refuseTooMuch(Stage stage) {
     Value.Fault tooMuch = results.meter().passed();
     if (tooMuch != null) {
@@ -58,7 +58,7 @@ public final class Evaluator {
     }
   }
 
-  /** Makes the rows that a stage stands for, and asks whether it may be worked out then. */
+  /** Makes the rows that a stage stands for, and tells whether the stage may be worked out. */
   private boolean fits(Stage stage) {
     stage.slots().forEach(this::makeRows);
     return !diagnostics.hasFaults() && work.allows(stage);
@@ -83,20 +83,20 @@ public final class Evaluator {
     }
   }
 
-  /** Works out a place whose needs are known. */
+  /** Works out a place. All that it needs is worked out already. */
   static void run(Slot slot, Results results) {
-    PlacePlan plan = results.program().plan(slot);
+    CompiledPlace place = results.program().compiled(slot);
     if (slot.place() instanceof Column column) {
-      results.set(slot, column(plan, results, results.valueCount(column)));
+      results.set(slot, column(place, results, results.valueCount(column)));
     } else {
-      results.set(slot, plan.value(Frame.atRow(results, 0)));
+      results.set(slot, place.value(Frame.atRow(results, 0)));
     }
   }
 
-  private static ColumnValues column(PlacePlan plan, Results results, int rowCount) {
+  private static ColumnValues column(CompiledPlace place, Results results, int rowCount) {
     Chunk[] chunks = new Chunk[ColumnValues.chunkCount(rowCount)];
     for (int chunk = 0; chunk < chunks.length; chunk++) {
-      chunks[chunk] = plan.chunk(results, chunk);
+      chunks[chunk] = place.chunk(results, chunk);
     }
     return new ColumnValues(chunks);
   }

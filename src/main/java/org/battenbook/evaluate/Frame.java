@@ -5,7 +5,7 @@ import org.battenbook.bind.Spot;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** What a plan reads while it runs: the results so far, the row at hand, arguments. */
+/** What a node reads while it runs: the results so far, the row at hand, arguments. */
 final class Frame {
   final Reading reading;
 
@@ -17,10 +17,10 @@ final class Frame {
 
   final List<Value> arguments;
 
-  /** Where each node's value is kept, by its id, when a derivation asks for it. */
+  /** Keeps the value of each node by its id; absent unless a derivation asks for it. */
   final @Nullable Value @Nullable [] slots;
 
-  /** Looks on; absent where nobody asks. */
+  /** Watches what is read; absent where nobody asks. */
   final @Nullable Watch watch;
 
   private Frame(
@@ -51,7 +51,7 @@ final class Frame {
     return new Frame(reading, row, null, List.of(), slots, watch);
   }
 
-  /** The frame of an aggregate's rows; they keep no slots, there are too many of them. */
+  /** The frame of the rows of an aggregate. They keep no values: there are too many rows. */
   Frame inner() {
     return new Frame(reading, 0, this, arguments, null, watch);
   }
@@ -61,12 +61,12 @@ final class Frame {
     return new Frame(reading, row, outer, values, null, watch);
   }
 
-  /** The frame of the formula that a change replaced: its nodes have slots of their own. */
+  /** The frame of the formula that a change replaced: its nodes keep values of their own. */
   Frame replaced() {
     return calling(arguments);
   }
 
-  /** Tells who watches of a value that is read. */
+  /** Tells the watch that a value is read. */
   void tellRead(Slot slot, int readRow, boolean isAround) {
     if (watch != null) {
       watch.read(new Spot(slot.place(), readRow), isAround);

@@ -1,6 +1,6 @@
 package org.battenbook.evaluate;
 
-/** Steps between frames that the check has made sure of. */
+/** Steps between frames. The check has made sure that they exist. */
 final class Frames {
   private Frames() {}
 

@@ -15,7 +15,7 @@ final class Groups {
   private boolean exact = true;
   private boolean ofWords = true;
 
-  /** Goes through the rows once. */
+  /** Groups the rows in one pass. */
   Groups(Matching matching, int rowCount, Reading reading) {
     this.matching = matching;
     Frame inner = Frame.atRow(reading, 0).inner();
@@ -32,12 +32,12 @@ final class Groups {
     }
   }
 
-  /** The rows of one key, and their total once it was worked out. */
+  /** The rows of one key, and their total once it is worked out. */
   static final class Group {
     final RowList rows = new RowList();
     private @Nullable Value total;
 
-    /** Works the total out when it is first asked for. */
+    /** The total, worked out when it is first asked for. */
     Value total(Function<RowList, Value> workedOut) {
       Value known = total == null ? workedOut.apply(rows) : total;
       total = known;
@@ -45,17 +45,17 @@ final class Groups {
     }
   }
 
-  /** Whether equal keys are equal objects; of approximate numbers they are not. */
+  /** Whether equal keys are equal objects. Approximate numbers are not. */
   boolean areExact() {
     return exact;
   }
 
-  /** Whether comparing any two keys is comparing words: nothing about it can be near. */
+  /** Whether all keys are words, so that no comparison can be too near to tell. */
   boolean areOfWords() {
     return exact && ofWords && broken == null;
   }
 
-  /** What the group of a row around comes to; a key that is not known is the result. */
+  /** The result of the group of the row around. A key that is not known is the result. */
   Value result(Frame around, Function<Group, Value> result) {
     Value key = matching.outer().run(around.inner());
     if (!key.isKnown()) {

@@ -21,13 +21,13 @@ final class LaneChunk implements ColumnValues.Chunk {
   private final Lane lane;
   private final Reader reader;
 
-  /** Makes values of what a lane holds. */
+  /** Makes values from what a lane holds. */
   record Reader(Dimension dimension, String table, @Nullable RowKeys keys) {
 
     /**
-     * Reads the lanes of a kind.
+     * The reader of the lanes of a kind.
      *
-     * @param keys those of the table whose rows it names; absent for other kinds
+     * @param keys the names of the rows that the values are; absent for other kinds
      */
     static Reader of(Kind kind, @Nullable RowKeys keys) {
       return new Reader(
@@ -56,7 +56,10 @@ final class LaneChunk implements ColumnValues.Chunk {
     this.reader = reader;
   }
 
-  /** Values in the lane of their kind; as objects where not all are known or there is no lane. */
+  /**
+   * Packs values into the lane of their kind; keeps objects where not all are known or no lane
+   * fits.
+   */
   static ColumnValues.Chunk pack(Value[] values, Reader reader) {
     Lane lane = lane(values);
     return lane == null ? new ValueChunk(values) : new LaneChunk(lane, reader);

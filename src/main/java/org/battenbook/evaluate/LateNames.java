@@ -8,11 +8,14 @@ import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.LateName;
 import org.battenbook.source.Diagnostics;
 
-/** Looks whether there are the rows that formulas and cells name of opened and planned tables. */
+/**
+ * Checks the names of rows of opened and planned tables in formulas and cells, once the rows are
+ * known.
+ */
 final class LateNames {
   private LateNames() {}
 
-  /** Looks at what some places name. */
+  /** Checks what some places name. */
   static void check(Collection<Place> places, Results results, Diagnostics diagnostics) {
     for (Place place : places) {
       CheckedPlace checked = results.program().book().place(place);

@@ -3,15 +3,15 @@ package org.battenbook.evaluate;
 import org.battenbook.bind.BookRows;
 
 /**
- * {@code where inner = outer}, or that and more: rows are grouped by the inner side once, not all
- * gone through for each row around.
+ * {@code where inner = outer}, alone or with more conditions. Rows are grouped by the inner side
+ * once, instead of going through all of them for each row around.
  *
- * @param inner reads the row that is gone through
- * @param outer reads the row around alone
+ * @param inner the side that reads the row gone through
+ * @param outer the side that reads only the row around
  * @param decides whether nothing else reads the row around, so that each group has one result
  */
-record Matching(Plan inner, Plan outer, boolean decides) {
-  /** What it takes to group so many rows, once, and to find a group each time. */
+record Matching(FormulaNode inner, FormulaNode outer, boolean decides) {
+  /** The steps of grouping the rows once, and of finding a group each time. */
   Steps steps(int count, BookRows rows) {
     return inner.steps(rows).times(count).allOnce().plus(outer.steps(rows));
   }

@@ -7,15 +7,15 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Counts what a fill makes of long numbers and of texts, since small formulas can make more of them
- * than memory holds; and the steps that are not known before it. Past a bound, the next is a fault.
- * One thread fills; what is worked out again later is not counted.
+ * Counts the long numbers and texts that a fill makes, since small formulas can make more of them
+ * than memory holds. It also counts the steps that are not known before the fill. Past a bound, the
+ * next value is a fault. One thread fills; what is worked out again later is not counted.
  */
 final class Meter {
-  /** From so many binary digits on, a number counts. */
+  /** Only numbers with more binary digits count. */
   private static final int LONG = 1_000;
 
-  /** What a short text takes, beside its characters. */
+  /** The least that a text counts, however short. */
   private static final int LEAST_OF_TEXT = 50;
 
   private static final Value.Fault TOO_MANY_DIGITS =
@@ -46,7 +46,7 @@ final class Meter {
   private boolean hasEnded;
   private Value.@Nullable Fault passed;
 
-  /** A meter that goes on from what another has counted. */
+  /** A new meter that starts from what this one has counted. */
   Meter goOn() {
     Meter next = new Meter();
     next.steps = steps;
@@ -56,34 +56,34 @@ final class Meter {
     return next;
   }
 
-  /** Stops counting: the fill has come to its end. */
+  /** Stops counting, since the fill is done. */
   void end() {
     hasEnded = true;
   }
 
-  /** Whether something was too much, so that values hang on what was counted before them. */
+  /** Whether a bound was passed. Values then depend on the order of the fill. */
   boolean isPassed() {
     return passed != null;
   }
 
-  /** What was too much first; absent where nothing was. */
+  /** The first bound that was passed, as a fault; absent where none was. */
   Value.@Nullable Fault passed() {
     return passed;
   }
 
-  /** Takes so many steps; a fault where they are too many. */
+  /** Counts steps; a fault where they are too many. */
   Value.@Nullable Fault step(long more) {
     steps += hasEnded ? 0 : more;
     return passed(Bound.STEPS, steps, TOO_MUCH_WORK);
   }
 
-  /** The value itself, or a fault where it is too much. */
+  /** The value itself, or a fault where a bound is passed. */
   Value take(Value made) {
     Value fault = made instanceof Value.Amount amount ? tooMuch(amount.quantity().number()) : null;
     return fault == null ? made : fault;
   }
 
-  /** Why a number is too much; nothing where it is not. */
+  /** The fault where a number passes the bound; absent where it does not. */
   Value.@Nullable Fault tooMuch(Real number) {
     if (hasEnded || !(number instanceof Rational exact) || exact.isSmall()) {
       return null;
@@ -93,7 +93,7 @@ final class Meter {
     return passed(Bound.ALL_BINARY_DIGITS, binaryDigits, TOO_MANY_DIGITS);
   }
 
-  /** A text, or a fault where it is too much. */
+  /** A text, or a fault where a bound is passed. */
   Value text(CharSequence made) {
     if (Bound.TEXT.isPassedBy(made.length())) {
       return TEXT_TOO_LONG;

@@ -17,7 +17,7 @@ import org.battenbook.graph.Graph;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.value.Kind;
 
-/** Orders the places of a book so that each comes after what it reads; reports circles. */
+/** Orders the places of a book, so that each follows what it reads. Reports circles. */
 final class Ordering {
   private final CheckedBook book;
   private final Slots slots;
@@ -104,7 +104,7 @@ final class Ordering {
         == 1;
   }
 
-  /** A column that reads nothing but itself, in rows above, and has no kind from elsewhere. */
+  /** A column that reads only itself, in rows above, so that nothing says its kind. */
   private void noKind(Place place) {
     diagnostics.fault(
         "kind-unknown",

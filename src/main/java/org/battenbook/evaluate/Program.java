@@ -21,12 +21,12 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
-/** A checked book compiled: a plan for each place, and the order to run them in. */
+/** A checked book, compiled: what works out each place, and the order to run it in. */
 public final class Program {
   private final CheckedBook book;
   private final Slots slots;
   private final List<Stage> stages;
-  private final AtomicReferenceArray<@Nullable PlacePlan> plans;
+  private final AtomicReferenceArray<@Nullable CompiledPlace> compiled;
   private final List<Set<Need>> needs;
 
   /** The needs of each place by slots, made when an edit first asks for them. */
@@ -37,13 +37,15 @@ public final class Program {
    */
   private volatile @Nullable Set<Place> naming;
 
-  private final Map<Rule, Plan> messages = new ConcurrentHashMap<>();
+  private final Map<Rule, FormulaNode> messages = new ConcurrentHashMap<>();
 
-  /** Plans of formulas that are run again, each made once: what they group rows by is kept. */
-  private final Map<Part, Plan> runAgain = new ConcurrentHashMap<>();
+  /**
+   * The formulas that are run again, each compiled once, since results keep groups of rows by node.
+   */
+  private final Map<Part, FormulaNode> runAgain = new ConcurrentHashMap<>();
 
   private record Part(CheckedFormula formula, @Nullable Expression part) {
-    /** Nodes are told apart by what they are, not by what they say. */
+    /** Nodes are compared by identity: equal words may stand in several formulas. */
     @Override
     @SuppressWarnings("ReferenceEquality")
     public boolean equals(@Nullable Object other) {
@@ -61,7 +63,7 @@ public final class Program {
     this.slots = slots;
     this.stages = stages;
     this.needs = needs;
-    this.plans = new AtomicReferenceArray<>(slots.count());
+    this.compiled = new AtomicReferenceArray<>(slots.count());
     this.edges = new AtomicReferenceArray<>(slots.count());
   }
 
@@ -98,7 +100,7 @@ public final class Program {
     }
     Program program = new Program(edited, slots, order, after);
     for (int i = 0; i < slots.count(); i++) {
-      program.plans.set(i, plans.get(i));
+      program.compiled.set(i, compiled.get(i));
       program.edges.set(i, edges.get(i));
     }
     changed.forEach(place -> program.forget(slots.of(place)));
@@ -109,17 +111,17 @@ public final class Program {
     return program;
   }
 
-  /** What was made of a place before it was edited. */
+  /** Drops what was compiled of a place before it was edited. */
   private void forget(Slot slot) {
-    plans.set(slot.number(), null);
+    compiled.set(slot.number(), null);
     edges.set(slot.number(), null);
   }
 
-  private PlacePlan compile(CheckedPlace checked) {
+  private CompiledPlace compile(CheckedPlace checked) {
     CheckedFormula formula = checked.formula();
-    Plan plan = formula == null ? null : PlanCompiler.compile(book, slots, formula);
+    FormulaNode node = formula == null ? null : FormulaCompiler.compile(book, slots, formula);
     Table named = checked.kind() instanceof Kind.RowOf rowOf ? tableOf(rowOf) : null;
-    return new PlacePlan(slots.of(checked.place()), checked, plan, this, named);
+    return new CompiledPlace(slots.of(checked.place()), checked, node, this, named);
   }
 
   private Table tableOf(Kind.RowOf rowOf) {
@@ -127,17 +129,17 @@ public final class Program {
   }
 
   /**
-   * The plan of a formula that stands in a cell.
+   * Compiles a formula that stands in a cell.
    *
    * @param inherited what the cell's own name means in it; absent where it has no value otherwise
    */
-  Plan compileCell(CheckedFormula cell, @Nullable Plan inherited) {
-    return PlanCompiler.compileCell(book, slots, cell, inherited);
+  FormulaNode compileCell(CheckedFormula cell, @Nullable FormulaNode inherited) {
+    return FormulaCompiler.compileCell(book, slots, cell, inherited);
   }
 
   /** The steps that a place takes in a fill with these rows. */
   long steps(Slot slot, Results results) {
-    return results.valueCount(slot.place()) == 0 ? 0 : plan(slot).steps(results);
+    return results.valueCount(slot.place()) == 0 ? 0 : compiled(slot).steps(results);
   }
 
   public CheckedBook book() {
@@ -152,16 +154,16 @@ public final class Program {
     return stages;
   }
 
-  PlacePlan plan(Slot slot) {
-    PlacePlan known = plans.get(slot.number());
+  CompiledPlace compiled(Slot slot) {
+    CompiledPlace known = compiled.get(slot.number());
     if (known == null) {
       known = compile(book.place(slot.place()));
-      plans.set(slot.number(), known);
+      compiled.set(slot.number(), known);
     }
     return known;
   }
 
-  /** All that the values of a place are worked out from. */
+  /** Everything that the values of a place are worked out from. */
   Set<Need> needs(Slot slot) {
     return needs.get(slot.number());
   }
@@ -197,23 +199,24 @@ public final class Program {
     return found;
   }
 
-  PlacePlan plan(Place place) {
-    return plan(slots.of(place));
+  CompiledPlace compiled(Place place) {
+    return compiled(slots.of(place));
   }
 
-  Plan message(Rule rule) {
-    return messages.computeIfAbsent(rule, r -> PlanCompiler.compile(book, slots, book.message(r)));
+  FormulaNode message(Rule rule) {
+    return messages.computeIfAbsent(
+        rule, r -> FormulaCompiler.compile(book, slots, book.message(r)));
   }
 
-  /** The plan of a formula of this book, to be run with slots. */
-  Plan compile(CheckedFormula formula) {
+  /** A formula of this book, compiled to be run again with its values kept. */
+  FormulaNode compile(CheckedFormula formula) {
     return runAgain.computeIfAbsent(
-        new Part(formula, null), p -> PlanCompiler.compile(book, slots, formula));
+        new Part(formula, null), p -> FormulaCompiler.compile(book, slots, formula));
   }
 
-  /** The plan of a part of a formula. */
-  Plan compile(CheckedFormula formula, Expression part) {
+  /** A part of a formula, compiled to be run again. */
+  FormulaNode compile(CheckedFormula formula, Expression part) {
     return runAgain.computeIfAbsent(
-        new Part(formula, part), p -> PlanCompiler.compile(book, slots, formula, part));
+        new Part(formula, part), p -> FormulaCompiler.compile(book, slots, formula, part));
   }
 }

@@ -7,12 +7,12 @@ import org.battenbook.bound.Bound;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.source.Diagnostics;
 
-/** Refuses a book whose formulas are larger than they may be, before they are compiled. */
+/** Refuses a book whose formulas pass a bound, before they are compiled. */
 final class ProgramSize {
   private ProgramSize() {}
 
   /**
-   * Looks at the formulas of all places.
+   * Checks the formulas of all places.
    *
    * @param diagnostics takes what is too large
    */

@@ -9,12 +9,12 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 
 /**
- * What one run of a formula read. Of the rows that a total goes over, only those that count are
- * told of, and of the rows that a selection goes over only the chosen one; what the others compare
- * with is told all the same.
+ * Records what one run of a formula read. Of the rows that a total goes over it lists those that
+ * count, and of the rows that a selection goes over the chosen one. It always lists what rows are
+ * compared with.
  */
 public final class ReadLog implements Watch {
-  /** How many rows of a total are told of one by one. */
+  /** The most rows of a total that are listed one by one. */
   public static final int MOST_ROWS = 24;
 
   private final Level whole = new Level(true);
@@ -29,7 +29,7 @@ public final class ReadLog implements Watch {
     final Set<Spot> compared = new LinkedHashSet<>();
     final Set<Spot> around = new LinkedHashSet<>();
 
-    /** What rows past {@link #MOST_ROWS} read. */
+    /** What the rows past {@link #MOST_ROWS} read. */
     final Set<Spot> further = new LinkedHashSet<>();
 
     final Set<Table> tables = new LinkedHashSet<>();
@@ -48,7 +48,7 @@ public final class ReadLog implements Watch {
       }
     }
 
-    /** Takes what one row of a total read. */
+    /** Adds what one row of a total read. */
     void add(Level row) {
       tables.addAll(row.tables);
       if (!row.counts) {
@@ -80,12 +80,14 @@ public final class ReadLog implements Watch {
     levels.push(whole);
   }
 
-  /** What is told of one by one, in the order in which it was read, each once. */
+  /** The values that are listed one by one, each once, in the order of reading. */
   public Set<Spot> told() {
     return whole.taken;
   }
 
-  /** All of it, with what an inherited formula read and what the rows left out read. */
+  /**
+   * All values that were read, with those of an inherited formula and of rows that are not listed.
+   */
   public Set<Spot> all() {
     Set<Spot> all = whole.all();
     all.addAll(inherited);
@@ -109,7 +111,7 @@ public final class ReadLog implements Watch {
     return readsInherited;
   }
 
-  /** How many rows that count are not told of. */
+  /** How many rows that count are not listed. */
   public int rowsLeftOut() {
     return whole.rowsLeftOut;
   }

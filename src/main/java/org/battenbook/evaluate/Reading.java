@@ -15,17 +15,17 @@ interface Reading {
 
   Value cell(int place, int row);
 
-  /** The rows that a plan groups, made once a fill. */
-  Groups groups(OverRowsPlan plan);
+  /** The rows that a node groups, grouped once in a fill. */
+  Groups groups(OverRowsNode node);
 
-  /** What counts the work, and the long numbers and texts that are made. */
+  /** Counts steps, long numbers and texts. */
   Meter meter();
 
   /** What decides each value. */
   Decisions decisions();
 
-  /** What rows say of a column, made once a fill. */
-  Written written(PlacePlan column);
+  /** The cells of a column, made once in a fill. */
+  Written written(CompiledPlace column);
 
   /** Some rows of a column. */
   ColumnValues.Chunk chunk(int place, int chunk);
@@ -33,12 +33,12 @@ interface Reading {
   /** A column of numbers, ready to be read through rows of its table; absent where it is not. */
   @Nullable Lookup lookup(int place);
 
-  /** The value of an aggregate that no row's own values enter, made once a fill. */
-  Value total(AggregatePlan aggregate);
+  /** The value of an aggregate that does not depend on the row around it, made once in a fill. */
+  Value total(AggregateNode aggregate);
 
   /**
-   * What it hangs on that not all rows of a table are known yet: a count that is at fault or waits.
-   * Absent where all are known. What goes over the rows waits for it.
+   * Why not all rows of a table are known yet: a count that waits or is at fault, or a plan that is
+   * still to be made. Absent where all are known. Whatever goes over the rows waits for it.
    */
   @Nullable Value missingRows(Table table);
 }

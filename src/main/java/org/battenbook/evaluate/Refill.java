@@ -18,10 +18,10 @@ import org.battenbook.source.Diagnostics;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Works out again only what an edit feeds, the rows of tables among it. What is dirty is told by
- * place and chunk; a chunk that comes out as it was ends the wave there (salsa calls this
- * backdating). Untouched chunks are shared with the results before. From the first row that is
- * another on, a chunk counts as changed whatever it holds: its rows are others.
+ * Works out again only what an edit feeds: values, rows and plans. It tracks changes by place and
+ * chunk. Where a chunk comes out as before, the change goes no further (salsa calls this
+ * backdating). Unchanged chunks are shared with the results before. From the first row that is
+ * another on, every chunk counts as changed, whatever it holds: its rows are others.
  */
 public final class Refill {
   private final Program program;
@@ -44,11 +44,11 @@ public final class Refill {
   }
 
   /**
-   * What came of an edit.
+   * The outcome of an edit.
    *
    * @param results every value after it
    * @param ran the places that were worked out again, in order
-   * @param moved the tables whose rows are others than before, or are known where they were not
+   * @param moved the tables that have other rows, or whose rows are all known only before or after
    */
   public record Refilled(Results results, List<Place> ran, Set<Table> moved) {
     public Refilled {
@@ -58,13 +58,13 @@ public final class Refill {
   }
 
   /**
-   * Fills again after the formula of a place, or its cell in one row, was edited.
+   * Fills again after an edit of a formula or of one cell.
    *
    * @param program the program after the edit
    * @param before the results of the program before it
    * @param changed the places that it changed
-   * @param row tells of each the row alone that it changed; negative for all rows
-   * @param planner works out the rows that plans bring
+   * @param row for each of these places the one row that changed; negative for all rows
+   * @param planner makes the plans whose jobs changed
    * @return absent where the edit is refused: then reading the edited text says why
    */
   public static Optional<Refilled> after(
@@ -119,7 +119,7 @@ public final class Refill {
     }
   }
 
-  /** Rows that moved may be named anywhere. */
+  /** Where rows moved, any place may name one that is gone. */
   private void checkNames(Set<Place> places) {
     boolean haveMoved = !changed.movedTables().isEmpty();
     LateNames.check(haveMoved ? program.naming() : places, results, diagnostics);
@@ -164,7 +164,7 @@ public final class Refill {
     return false;
   }
 
-  /** Whether a place has a value for each row that moved, or goes over them. */
+  /** Whether a place has a value for each row of a table that moved, or goes over its rows. */
   private boolean readsMovedRows(Slot slot) {
     if (changed.movedTables().isEmpty()) {
       return false;
@@ -192,7 +192,7 @@ public final class Refill {
       return;
     }
     ran.add(slot.place());
-    shareTotals(program.plan(slot).formula());
+    shareTotals(program.compiled(slot).formula());
     if (slot.place() instanceof Column column) {
       column(slot, column.table(), dirty);
     } else {
@@ -203,7 +203,7 @@ public final class Refill {
     }
   }
 
-  /** Takes over all of a place that is as before; of a table that shrank, the rows left. */
+  /** Takes over the values before; those of a table that shrank only for the rows it has left. */
   private void shareAll(Slot slot) {
     results.share(slot, before);
     if (slot.place() instanceof Column column && changed.areMoved(slot)) {
@@ -215,7 +215,10 @@ public final class Refill {
     }
   }
 
-  /** Whether an edit left what rows say of a place, and the rows that they are and name. */
+  /**
+   * Whether an edit left the cells of a place as they were, their rows, and the rows that they
+   * name.
+   */
   @SuppressWarnings("ReferenceEquality")
   private boolean isAsBefore(Slot slot) {
     CheckedPlace now = program.book().place(slot.place());
@@ -223,11 +226,11 @@ public final class Refill {
   }
 
   private void column(Slot slot, Table table, BitSet dirty) {
-    PlacePlan plan = program.plan(slot);
+    CompiledPlace place = program.compiled(slot);
     Chunk[] chunks = before.column(slot.number()).firstChunks(results.chunkCount(slot.place()));
     int moved = changed.firstMovedChunk(table);
     for (int c = dirty.nextSetBit(0); c >= 0; c = dirty.nextSetBit(c + 1)) {
-      Chunk fresh = plan.chunk(results, c);
+      Chunk fresh = place.chunk(results, c);
       if (c >= moved || !fresh.equals(chunks[c])) {
         chunks[c] = fresh;
         changed.add(slot, c);
@@ -238,26 +241,28 @@ public final class Refill {
     }
   }
 
-  /** The totals in a formula keep what the chunks came to that nothing moved. */
-  private void shareTotals(@Nullable Plan plan) {
-    if (plan == null) {
+  /** Lets the totals in a formula keep the results of chunks that nothing changed. */
+  private void shareTotals(@Nullable FormulaNode node) {
+    if (node == null) {
       return;
     }
-    if (plan instanceof AggregatePlan total && !total.dependsOnRow) {
+    if (node instanceof AggregateNode total && !total.dependsOnRow) {
       moved(total).ifPresent(chunks -> results.shareTotal(total, before, chunks));
     }
-    plan.parts().forEach(this::shareTotals);
+    node.parts().forEach(this::shareTotals);
   }
 
-  /** The chunks of a total's rows that moved; absent where something moved that all rows read. */
-  private Optional<BitSet> moved(AggregatePlan total) {
+  /**
+   * The chunks that a total has to add up again; empty where something changed that all rows read.
+   */
+  private Optional<BitSet> moved(AggregateNode total) {
     if (total.others().stream().anyMatch(changed.movedTables()::contains)) {
       return Optional.empty();
     }
     BitSet chunks = new BitSet();
     int count = results.chunkCount(total.table.keyColumn());
     chunks.set(Math.min(changed.firstMovedChunk(total.table), count), count);
-    for (AggregatePlan.Read read : total.reads()) {
+    for (AggregateNode.Read read : total.reads()) {
       if (read.sameRow()) {
         chunks.or(changed.of(read.slot()));
       } else if (changed.isChanged(read.slot())) {
@@ -267,7 +272,7 @@ public final class Refill {
     return Optional.of(chunks);
   }
 
-  /** Goes on from a chunk into the next for as long as the last row of it came out otherwise. */
+  /** Continues from a chunk into the next as long as the last row of the chunk changes. */
   private void rowByRow(Stage stage) {
     BitSet dirty = new BitSet();
     stage.slots().forEach(slot -> dirty.or(dirty(slot)));
@@ -287,8 +292,8 @@ public final class Refill {
   }
 
   /**
-   * Notes the columns in which a chunk changed; says whether its last row is among it. Where rows
-   * moved, all that follow are dirty anyway.
+   * Notes the columns in which a chunk changed, and tells whether its last row did. Where rows
+   * moved, all later chunks run anyway.
    */
   private boolean reportChanges(Stage stage, RowByRow rows, int chunk) {
     boolean lastRow = false;
@@ -309,7 +314,10 @@ public final class Refill {
     return lastRow;
   }
 
-  /** The chunks of a place that an edit or a change of what it reads may have moved. */
+  /**
+   * The chunks of a place that have to run again, since the edit or a change of their needs may
+   * change them.
+   */
   private BitSet dirty(Slot slot) {
     int chunkCount = results.chunkCount(slot.place());
     BitSet dirty = new BitSet();
@@ -326,7 +334,7 @@ public final class Refill {
     return dirty;
   }
 
-  /** The chunks that read changed chunks; a row above may stand in the chunk before. */
+  /** Adds the chunks that read changed chunks. A row above may stand in the chunk before. */
   private void addReaders(Edge edge, int chunkCount, BitSet dirty) {
     BitSet read = changed.of(edge.from());
     switch (edge.reach()) {

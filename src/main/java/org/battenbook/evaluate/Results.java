@@ -23,7 +23,7 @@ import org.battenbook.column.Lookup;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Every value of a book, worked out. Never changes once it is given out. */
+/** Every value of a filled book. It never changes once it is given out. */
 public final class Results implements Reading, BookRows {
   private final Program program;
   private final @Nullable Object[] values;
@@ -34,16 +34,16 @@ public final class Results implements Reading, BookRows {
   private final Decisions decisions;
   private long steps;
   private final Meter meter;
-  private final Map<OverRowsPlan, Groups> groups = new ConcurrentHashMap<>();
+  private final Map<OverRowsNode, Groups> groups = new ConcurrentHashMap<>();
 
   private final Map<Integer, Optional<Lookup>> lookups = new ConcurrentHashMap<>();
 
-  /** What each chunk of a total came to: after an edit, the untouched ones still hold. */
-  private final Map<AggregatePlan, AtomicReferenceArray<@Nullable Aggregation>> totals =
+  /** The result of each chunk of a total. After an edit, those of unchanged chunks still hold. */
+  private final Map<AggregateNode, AtomicReferenceArray<@Nullable Aggregation>> totals =
       new ConcurrentHashMap<>();
 
-  /** What totals came to: every row of a column may read the same one. */
-  private final Map<AggregatePlan, Value> totalled = new ConcurrentHashMap<>();
+  /** The results of totals, kept since every row of a column may read the same one. */
+  private final Map<AggregateNode, Value> totalled = new ConcurrentHashMap<>();
 
   Results(Program program, Meter meter) {
     this.program = program;
@@ -74,12 +74,12 @@ public final class Results implements Reading, BookRows {
     rows.put(made.table(), made);
   }
 
-  /** What its plans came to. */
+  /** Its plans that are made. */
   Map<PlanStatement, RowPlanner.Planned> planned() {
     return planned;
   }
 
-  /** Its plans that are not planned yet, in the order in which they come. */
+  /** Its plans that are still to be made, in the order of the fill. */
   public Set<PlanStatement> pending() {
     return Collections.unmodifiableSet(pending);
   }
@@ -92,7 +92,7 @@ public final class Results implements Reading, BookRows {
     pending.add(plan);
   }
 
-  /** The steps that all of it takes. */
+  /** The steps of the whole fill. */
   long steps() {
     return steps;
   }
@@ -101,7 +101,7 @@ public final class Results implements Reading, BookRows {
     steps = counted;
   }
 
-  /** Every value of a place. */
+  /** All spots of a place. */
   public Stream<Spot> spots(Place place) {
     return place instanceof Column column
         ? rows(column.table()).spots(place)
@@ -134,7 +134,7 @@ public final class Results implements Reading, BookRows {
     return program.message(rule).run(Frame.atRow(this, row));
   }
 
-  /** Whether something was too much, so that values hang on what was worked out before them. */
+  /** Whether a bound was passed, so that values depend on the order of the fill. */
   public boolean areCutShort() {
     return meter.isPassed();
   }
@@ -157,14 +157,14 @@ public final class Results implements Reading, BookRows {
     values[slot.number()] = before.values[slot.number()];
   }
 
-  /** Takes over what rows say of a place from results before an edit of something else. */
+  /** Takes the cells of a place over from results before an edit that left them. */
   void shareWritten(Slot slot, Results before) {
     written.set(slot.number(), before.written.get(slot.number()));
     decisions.share(slot.place(), before.decisions);
   }
 
   @Override
-  public Written written(PlacePlan column) {
+  public Written written(CompiledPlace column) {
     int number = column.slot().number();
     Written known = written.get(number);
     if (known == null) {
@@ -189,11 +189,11 @@ public final class Results implements Reading, BookRows {
   }
 
   @Override
-  public Groups groups(OverRowsPlan plan) {
-    Groups known = groups.get(plan);
+  public Groups groups(OverRowsNode node) {
+    Groups known = groups.get(node);
     if (known == null) {
-      known = plan.grouped(this);
-      groups.put(plan, known);
+      known = node.grouped(this);
+      groups.put(node, known);
     }
     return known;
   }
@@ -215,7 +215,7 @@ public final class Results implements Reading, BookRows {
   }
 
   @Override
-  public Value total(AggregatePlan aggregate) {
+  public Value total(AggregateNode aggregate) {
     Value known = totalled.get(aggregate);
     if (known == null) {
       Value missing = missingRows(aggregate.table);
@@ -225,7 +225,7 @@ public final class Results implements Reading, BookRows {
     return known;
   }
 
-  private Value addedUp(AggregatePlan aggregate) {
+  private Value addedUp(AggregateNode aggregate) {
     AtomicReferenceArray<@Nullable Aggregation> parts =
         totals.computeIfAbsent(
             aggregate, a -> new AtomicReferenceArray<>(chunkCount(a.table.keyColumn())));
@@ -242,11 +242,11 @@ public final class Results implements Reading, BookRows {
   }
 
   /**
-   * Takes over what the chunks of a total came to before an edit.
+   * Takes over the results of the chunks of a total before an edit.
    *
-   * @param moved the chunks that must be gone through again; among them all that were not there
+   * @param moved the chunks that must be added up again, among them all new ones
    */
-  void shareTotal(AggregatePlan aggregate, Results before, BitSet moved) {
+  void shareTotal(AggregateNode aggregate, Results before, BitSet moved) {
     AtomicReferenceArray<@Nullable Aggregation> parts = before.totals.get(aggregate);
     if (parts != null) {
       AtomicReferenceArray<@Nullable Aggregation> kept =

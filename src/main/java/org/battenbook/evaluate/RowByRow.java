@@ -6,23 +6,24 @@ import org.battenbook.evaluate.ColumnValues.Chunk;
 import org.battenbook.value.Value;
 
 /**
- * Columns of one table that read each other's row above: all of them in one row, then in the next.
- * A chunk can be read while its rows are being written, as the later ones look at the earlier.
+ * Columns of one table that read each other's row above. They run together: all of them in one row,
+ * then in the next. A chunk can be read while it is being written, since later rows read earlier
+ * ones.
  */
 final class RowByRow {
   private final Results results;
-  private final List<PlacePlan> plans = new ArrayList<>();
+  private final List<CompiledPlace> places = new ArrayList<>();
   private final List<Chunk[]> columns = new ArrayList<>();
   private final int rowCount;
 
-  /** Begins with columns of which nothing is known. */
+  /** Starts with empty columns. */
   static RowByRow empty(Program program, Results results, Stage stage) {
     RowByRow rows = new RowByRow(program, results, stage);
     stage.slots().forEach(slot -> rows.open(slot, new Chunk[rows.chunkCount()]));
     return rows;
   }
 
-  /** Begins with the columns as they came out before an edit. */
+  /** Starts with the columns as they were before an edit. */
   static RowByRow over(Program program, Results results, Stage stage, Results before) {
     RowByRow rows = new RowByRow(program, results, stage);
     stage
@@ -34,7 +35,7 @@ final class RowByRow {
   private RowByRow(Program program, Results results, Stage stage) {
     this.results = results;
     this.rowCount = results.valueCount(stage.slots().get(0).place());
-    stage.slots().forEach(slot -> plans.add(program.plan(slot)));
+    stage.slots().forEach(slot -> places.add(program.compiled(slot)));
   }
 
   private void open(Slot slot, Chunk[] chunks) {
@@ -64,12 +65,12 @@ final class RowByRow {
     Frame frame = Frame.atRow(results, first);
     for (int row = 0; row < rows; row++) {
       frame.row = first + row;
-      for (int c = 0; c < plans.size(); c++) {
-        open.get(c)[row] = plans.get(c).value(frame);
+      for (int c = 0; c < places.size(); c++) {
+        open.get(c)[row] = places.get(c).value(frame);
       }
     }
-    for (int c = 0; c < plans.size(); c++) {
-      columns.get(c)[chunk] = plans.get(c).pack(open.get(c), results);
+    for (int c = 0; c < places.size(); c++) {
+      columns.get(c)[chunk] = places.get(c).pack(open.get(c), results);
     }
   }
 }

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 final class RowList {
   static final RowList NONE = new RowList();
 
-  /** Absent where they are all rows from the first on. */
+  /** Absent where the list is all rows from the first on. */
   private int @Nullable [] rows;
 
   private int size;
@@ -23,12 +23,12 @@ final class RowList {
     this(new int[0], 0);
   }
 
-  /** So many rows from the first on. */
+  /** The first rows, so many of them. */
   static RowList first(int count) {
     return new RowList(null, count);
   }
 
-  /** Adds one; not to be asked of {@link #first}. */
+  /** Adds a row. Not to be called on a list made by {@link #first}. */
   void add(int row) {
     int[] held = Objects.requireNonNull(rows);
     if (size == held.length) {

@@ -25,9 +25,7 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Makes the rows of tables that are opened from others or planned, once what they need is known.
- */
+/** Makes the rows of opened and planned tables. Whatever they need is worked out already. */
 final class RowMaking {
   private final Results results;
   private final RowPlanner planner;
@@ -38,8 +36,8 @@ final class RowMaking {
   /**
    * Makes no rows yet.
    *
-   * @param diagnostics takes counts that are none, rows that are filled in and not there, and what
-   *     goes past a bound
+   * @param diagnostics takes counts that are no counts, filled-in rows that do not exist, and
+   *     bounds that are passed
    */
   RowMaking(Results results, RowPlanner planner, Diagnostics diagnostics) {
     this.results = results;
@@ -50,7 +48,7 @@ final class RowMaking {
     size.addWritten(results.program().book().book());
   }
 
-  /** The rows of a table; with a fault among the diagnostics they are not all there. */
+  /** The rows of a table. Not all of them are there if the diagnostics take a fault. */
   Rows of(Table table) {
     Rows rows = table.plan() == null ? opened(table) : planned(table, table.plan());
     size.add(table, rows.count(), () -> rows.origin(Math.max(0, rows.count() - 1)));
@@ -97,7 +95,7 @@ final class RowMaking {
     }
   }
 
-  /** A count that is at fault or waits opens nothing: it is told of by itself. */
+  /** The rows to open. A count that waits or is at fault opens none, and is reported by itself. */
   private int count(RowOpening opening, int row, String each, int before) {
     if (opening.count() == null) {
       return bounded(opening, Rational.ONE, "a row is opened", each, before);
@@ -150,7 +148,7 @@ final class RowMaking {
     return rows(table, plan, cells);
   }
 
-  /** What comes of a plan; empty where it is not planned yet. */
+  /** The result of a plan; empty where it is left to be made later. */
   private Optional<RowPlanner.Planned> plan(PlanStatement plan) {
     RowPlanner.Planned known = results.planned().get(plan);
     if (known != null || results.isPending(plan)) {
@@ -161,7 +159,7 @@ final class RowMaking {
     return made;
   }
 
-  /** What the plans so far were allowed. */
+  /** The hours that the plans so far were allowed. */
   private Rational hours() {
     return results.planned().values().stream()
         .map(RowPlanner.Planned::hours)

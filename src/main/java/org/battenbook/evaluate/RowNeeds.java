@@ -14,7 +14,7 @@ import org.battenbook.check.Need.Reach;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
-/** Adds to what a place reads that the rows of tables have to be known, and what says these. */
+/** Adds to the needs of a place which rows have to be known, and what the rows come from. */
 final class RowNeeds {
   private final CheckedBook book;
 
@@ -22,10 +22,7 @@ final class RowNeeds {
     this.book = book;
   }
 
-  /**
-   * What a place needs to be worked out, which rows there are among it. The key column of a table
-   * stands for its rows.
-   */
+  /** Everything a place needs, rows included. The key column of a table stands for its rows. */
   Set<Need> of(CheckedPlace checked) {
     Set<Need> needs = new LinkedHashSet<>(checked.needs());
     if (checked.place() instanceof Column column) {
@@ -40,14 +37,14 @@ final class RowNeeds {
     return needs;
   }
 
-  /** Adds that it has to be known which rows a table has. */
+  /** Adds the rows of a table. */
   private static void addRows(@Nullable Table table, Set<Need> needs) {
     if (table != null && !table.isWritten()) {
       needs.add(new Need(table.keyColumn(), Reach.ROWS));
     }
   }
 
-  /** Adds what says which rows a table has. */
+  /** Adds what the rows of a table come from. */
   private void addSources(Table table, Set<Need> needs) {
     for (RowOpening opening : table.openings()) {
       addRows(opening.from(), needs);
@@ -64,7 +61,7 @@ final class RowNeeds {
     }
   }
 
-  /** Adds the rows of the table that a column names. */
+  /** Adds the rows of the table that the values of a place are rows of. */
   private void addNamed(Place place, Set<Need> needs) {
     if (book.place(place).kind() instanceof Kind.RowOf rowOf) {
       addRows(book.book().table(rowOf.table()), needs);

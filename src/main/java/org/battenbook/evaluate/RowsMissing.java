@@ -12,7 +12,7 @@ import org.battenbook.syntax.Name;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Tells why not all rows of an opened or planned table are known, once what says them is. */
+/** Finds why not all rows of an opened or planned table are known. */
 final class RowsMissing {
   private final Results results;
 
@@ -20,7 +20,7 @@ final class RowsMissing {
     this.results = results;
   }
 
-  /** Why they are not all known: the first that is found; absent where all are. */
+  /** The first reason that is found; absent where all rows are known. */
   @Nullable MissingRows of(Table table) {
     PlanStatement plan = table.plan();
     return plan == null ? opened(table) : planned(plan);
@@ -41,7 +41,9 @@ final class RowsMissing {
     return waitsFor == null ? null : new MissingRows(waitsFor, isAnyMissing ? Set.of() : each);
   }
 
-  /** The first count that is not known, as who reads it meets it; adds whose counts are not. */
+  /**
+   * The first count that is not known, as a formula would read it. Adds the rows with such counts.
+   */
   private @Nullable Value unknown(Column count, Set<String> each) {
     Slot slot = results.program().slots().of(count);
     Rows rows = results.rows(count.table());

@@ -6,9 +6,9 @@ import org.battenbook.book.Place;
 import org.battenbook.value.Value;
 
 /**
- * Where the results keep a place.
+ * The position of a place in the results.
  *
- * @param number its place among the results
+ * @param number its index, counted from 0
  */
 record Slot(int number, Place place) {
 
@@ -16,7 +16,7 @@ record Slot(int number, Place place) {
     return place instanceof Column;
   }
 
-  /** A value as the formula that reads it meets it: a fault elsewhere is something to wait for. */
+  /** A value as a formula reads it. A fault of another place is something to wait for. */
   Value read(Value value, int row, Reading reading) {
     return value instanceof Value.Fault ? new Value.Waiting(words(row, reading), true) : value;
   }

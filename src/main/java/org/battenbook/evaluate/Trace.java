@@ -11,8 +11,8 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One formula run again for one row, with the value of each of its nodes. Nothing is kept while a
- * book is filled: formulas are pure, so running one again answers how its value came about.
+ * One formula, run again for one row, with the value of each of its nodes. A fill keeps none of
+ * these: formulas are pure, so running one again shows how its value came about.
  */
 public final class Trace {
   private final CheckedFormula formula;
@@ -39,12 +39,12 @@ public final class Trace {
     CheckedFormula formula = results.decisions().formula(spot);
     return formula == null
         ? null
-        : run(results, formula, plan(results, spot, formula), spot.row(), log);
+        : run(results, formula, node(results, spot, formula), spot.row(), log);
   }
 
-  /** The formula of a cell has a plan of its own: its own name means what the cell had before. */
-  private static Plan plan(Results results, Spot spot, CheckedFormula formula) {
-    Plan own = results.program().plan(spot.place()).ownFormula(spot.row(), results);
+  /** The formula of a cell is compiled by itself: its own name means what the cell had before. */
+  private static FormulaNode node(Results results, Spot spot, CheckedFormula formula) {
+    FormulaNode own = results.program().compiled(spot.place()).ownFormula(spot.row(), results);
     return own == null ? results.program().compile(formula) : own;
   }
 
@@ -69,14 +69,14 @@ public final class Trace {
   }
 
   private static Trace run(
-      Results results, CheckedFormula formula, Plan plan, int row, @Nullable ReadLog log) {
+      Results results, CheckedFormula formula, FormulaNode node, int row, @Nullable ReadLog log) {
     @Nullable Value[] slots = new @Nullable Value[formula.formula().nodeCount()];
-    plan.run(Frame.traced(results, row, slots, log));
+    node.run(Frame.traced(results, row, slots, log));
     return new Trace(formula, slots, log == null ? new ReadLog() : log);
   }
 
   /**
-   * The value that a part of an aggregate has for one of the rows it goes through.
+   * The value of a part of an aggregate in one of the rows it goes through.
    *
    * @param inner the row gone through
    * @param outer the row at hand
@@ -90,8 +90,8 @@ public final class Trace {
   }
 
   /**
-   * Whether something holds of every operation that is done to work a spot out, in functions and
-   * aggregates too.
+   * Whether a condition holds for every operation that works a spot out, those in functions and
+   * aggregates included.
    */
   public static boolean every(
       Results results, Spot spot, BiPredicate<Operation, List<Value>> holds) {
@@ -105,7 +105,7 @@ public final class Trace {
               failed[0] |= !holds.test(operation, operands);
             }
           };
-      plan(results, spot, formula).run(Frame.watched(results, spot.row(), watch));
+      node(results, spot, formula).run(Frame.watched(results, spot.row(), watch));
     }
     return !failed[0];
   }
@@ -115,7 +115,7 @@ public final class Trace {
     return Objects.requireNonNull(value(formula.expression()));
   }
 
-  /** What it read; nothing where that was not asked for. */
+  /** What the run read; empty where that was not asked for. */
   public ReadLog reads() {
     return reads;
   }

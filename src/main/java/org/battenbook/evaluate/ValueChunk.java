@@ -3,7 +3,7 @@ package org.battenbook.evaluate;
 import java.util.Arrays;
 import org.battenbook.value.Value;
 
-/** Values as objects: for texts, for faults, and wherever lanes of numbers do not reach. */
+/** A chunk of objects: for texts, for faults, and for whatever fits no lane. */
 final class ValueChunk implements ColumnValues.Chunk {
   private final Value[] values;
 

@@ -7,7 +7,7 @@ import org.battenbook.bound.Bound;
 import org.battenbook.source.Diagnostics;
 import org.jspecify.annotations.Nullable;
 
-/** Refuses a job that takes more work than it may, before that is done. */
+/** Refuses a job that would take too many steps, before they are taken. */
 final class WorkBound {
   private final Results results;
   private final Diagnostics diagnostics;
@@ -25,7 +25,7 @@ final class WorkBound {
     this.diagnostics = diagnostics;
   }
 
-  /** Whether a stage may be worked out, too; which rows it reads is known. */
+  /** Whether a stage may be worked out. The rows that it reads are known. */
   boolean allows(Stage stage) {
     stage.slots().forEach(this::add);
     results.setSteps(steps);

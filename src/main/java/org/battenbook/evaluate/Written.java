@@ -6,7 +6,7 @@ import org.battenbook.column.Lane;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** What rows say of a column, in lanes, made chunk by chunk when it is first asked for. */
+/** The cells of a column in lanes. Each chunk is made when it is first asked for. */
 final class Written {
   private final Cells cells;
   private final int rowCount;
@@ -16,9 +16,9 @@ final class Written {
   /**
    * The cells of one chunk.
    *
-   * @param rows which rows have one
-   * @param values their values, and any in the others; absent where no lane holds them
-   * @param whole the chunk itself where every row has a cell; else absent
+   * @param rows the rows that have a cell
+   * @param values the values of these cells, and any value in other rows; absent where no lane fits
+   * @param whole the chunk itself, where every row has a cell; else absent
    * @param hasFormulas whether a cell holds a formula of its own
    */
   record Part(

@@ -1,4 +1,4 @@
-/** Plans, stages and results: works out every place of a checked book. */
+/** Fills a checked book: compiled formulas, the order they run in, and results. */
 @NullMarked
 package org.battenbook.evaluate;
 

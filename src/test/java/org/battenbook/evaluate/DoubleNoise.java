@@ -81,7 +81,7 @@ public final class DoubleNoise extends PassedReading {
     if (!(exact instanceof Value.Amount amount)) {
       return exact;
     }
-    Value run = results.program().plan(slot).value(Frame.watched(this, row, WATCH));
+    Value run = results.program().compiled(slot).value(Frame.watched(this, row, WATCH));
     Quantity quantity = run instanceof Value.Amount noisy ? noisy.quantity() : amount.quantity();
     return new Value.Amount(new Quantity(inCell(quantity.number()), quantity.dimension()));
   }
@@ -93,7 +93,7 @@ public final class DoubleNoise extends PassedReading {
   }
 
   @Override
-  public Value total(AggregatePlan aggregate) {
+  public Value total(AggregateNode aggregate) {
     Value missing = missingRows(aggregate.table);
     RowList all = RowList.first(rows(aggregate.table).count());
     return missing == null ? aggregate.among(Frame.watched(this, 0, WATCH), all) : missing;
@@ -101,7 +101,7 @@ public final class DoubleNoise extends PassedReading {
 
   /** Which rows belong together is no matter of doubles. */
   @Override
-  public Groups groups(OverRowsPlan plan) {
+  public Groups groups(OverRowsNode plan) {
     return results.groups(plan);
   }
 

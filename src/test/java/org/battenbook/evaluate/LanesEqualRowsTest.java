@@ -46,8 +46,8 @@ class LanesEqualRowsTest {
 
   /** Whether the formula of a column, run in lanes, answers for a chunk. */
   private static boolean answer(Results results, Column column, int chunk) {
-    Plan formula = results.program().plan(column).formula();
-    LanePlan lanes = formula == null ? null : LaneCompiler.compile(formula);
+    FormulaNode formula = results.program().compiled(column).formula();
+    ColumnKernel lanes = formula == null ? null : KernelCompiler.compile(formula);
     try {
       int rows = results.valueCount(column);
       return lanes != null && lanes.run(ChunkFrame.of(results, chunk, rows)) != null;
@@ -96,7 +96,7 @@ class LanesEqualRowsTest {
       if (checked.place() instanceof Column column) {
         Slot slot = program.slots().of(column);
         for (int row = 0; row < results.valueCount(column); row++) {
-          Value byRow = program.plan(slot).value(Frame.atRow(results, row));
+          Value byRow = program.compiled(slot).value(Frame.atRow(results, row));
           assertThat(results.cell(slot.number(), row))
               .as(slot.words(row, results))
               .isEqualTo(byRow);

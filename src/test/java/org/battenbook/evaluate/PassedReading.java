@@ -25,7 +25,7 @@ abstract class PassedReading implements Reading {
   }
 
   @Override
-  public final Written written(PlacePlan column) {
+  public final Written written(CompiledPlace column) {
     return results.written(column);
   }
 

@@ -81,7 +81,7 @@ class ReadsLawTest {
     }
 
     @Override
-    public Groups groups(OverRowsPlan plan) {
+    public Groups groups(OverRowsNode plan) {
       return plan.grouped(this);
     }
 
@@ -99,7 +99,7 @@ class ReadsLawTest {
     }
 
     @Override
-    public Value total(AggregatePlan aggregate) {
+    public Value total(AggregateNode aggregate) {
       Value missing = missingRows(aggregate.table);
       if (missing != null) {
         return missing;
@@ -131,7 +131,7 @@ class ReadsLawTest {
   private static void checkEdges(Results results, Spot spot, long seed) {
     Program program = results.program();
     Counting counting = new Counting(results);
-    Value value = program.plan(spot.place()).value(Frame.atRow(counting, spot.row()));
+    Value value = program.compiled(spot.place()).value(Frame.atRow(counting, spot.row()));
     String as = "seed %d, %s row %d".formatted(seed, spot.place(), spot.row());
     assertThat(value).as(as).isEqualTo(results.value(spot));
     Set<Place> needs = new HashSet<>();
@@ -150,7 +150,7 @@ class ReadsLawTest {
       return;
     }
     Counting counting = new Counting(results);
-    Value value = results.program().plan(spot.place()).value(Frame.atRow(counting, spot.row()));
+    Value value = results.program().compiled(spot.place()).value(Frame.atRow(counting, spot.row()));
     String as =
         "seed %d, %s row %d: %s"
             .formatted(seed, spot.place(), spot.row(), trace.formula().formula().text());

@@ -5,16 +5,16 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
 /** A literal, or a setting of the job. */
-final class ConstantPlan extends Plan {
+final class ConstantNode extends FormulaNode {
   final Value value;
 
-  ConstantPlan(Expression node, Value value) {
+  ConstantNode(Expression node, Value value) {
     super(node);
     this.value = value;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of();
   }
 

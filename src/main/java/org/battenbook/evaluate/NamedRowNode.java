@@ -6,18 +6,18 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
 /** A row of an opened or planned table by its name. */
-final class NamedRowPlan extends Plan {
+final class NamedRowNode extends FormulaNode {
   final Table table;
   private final String name;
 
-  NamedRowPlan(Expression node, Table table, String name) {
+  NamedRowNode(Expression node, Table table, String name) {
     super(node);
     this.table = table;
     this.name = name;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of();
   }
 

@@ -9,26 +9,30 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** One value out of the rows of a table: of all, or of those that a {@code where} lets through. */
-abstract class OverRowsPlan extends Plan {
+/**
+ * A node that goes over the rows of a table: all of them, or those that {@code where} lets through.
+ */
+abstract class OverRowsNode extends FormulaNode {
   final Table table;
 
-  /** What is taken of a row that counts; absent where a row is only counted, or is the value. */
-  final @Nullable Plan of;
+  /**
+   * The value of a row that counts; absent where rows are only counted, or the row is the value.
+   */
+  final @Nullable FormulaNode of;
 
-  final @Nullable Plan where;
+  final @Nullable FormulaNode where;
 
-  /** What the {@code where} begins with, if that groups the rows. */
+  /** The beginning of {@code where}, if it groups the rows. */
   final @Nullable Matching matching;
 
   /** The operations that one row takes. */
   private final int operationsOfRow;
 
-  OverRowsPlan(
+  OverRowsNode(
       Expression node,
       Table table,
-      @Nullable Plan of,
-      @Nullable Plan where,
+      @Nullable FormulaNode of,
+      @Nullable FormulaNode where,
       @Nullable Matching matching) {
     super(node);
     this.table = table;
@@ -39,11 +43,11 @@ abstract class OverRowsPlan extends Plan {
   }
 
   @Override
-  final List<Plan> parts() {
+  final List<FormulaNode> parts() {
     return Stream.of(of, where).filter(Objects::nonNull).toList();
   }
 
-  /** Those of grouping the rows, or of going through all of them each time. */
+  /** The steps of grouping the rows, or of going through all of them each time. */
   @Override
   Steps steps(BookRows rows) {
     return matching == null
@@ -51,7 +55,7 @@ abstract class OverRowsPlan extends Plan {
         : matching.steps(rows.rows(table).count(), rows).plus(Steps.ONE);
   }
 
-  /** Those of going through all rows. */
+  /** The steps of going through all rows. */
   final Steps allRows(BookRows rows) {
     return stepsOfParts(rows).times(rows.rows(table).count()).plus(Steps.ONE);
   }
@@ -79,22 +83,22 @@ abstract class OverRowsPlan extends Plan {
     return RowList.first(reading.rows(table).count());
   }
 
-  /** Goes through the rows once, to group them; to be asked for only where something does. */
+  /** Groups the rows in one pass. Only to be called where {@link #matching} is present. */
   final Groups grouped(Reading reading) {
     return new Groups(Objects.requireNonNull(matching), reading.rows(table).count(), reading);
   }
 
-  /** What a group comes to for the row around. */
+  /** The result of a group for the row around. */
   Value ofGroup(Frame frame, Groups.Group group) {
     return counted(frame, group.rows);
   }
 
-  /** Which rows it goes through is known only now. */
+  /** The result over some rows. Their number is known only now, so their steps are counted now. */
   private Value counted(Frame frame, RowList rows) {
     Value.Fault tooMuch = frame.reading.meter().step((long) operationsOfRow * rows.size());
     return tooMuch == null ? among(frame, rows) : tooMuch;
   }
 
-  /** What it comes to where only some rows can count. */
+  /** The result over rows that can count. */
   abstract Value among(Frame frame, RowList rows);
 }

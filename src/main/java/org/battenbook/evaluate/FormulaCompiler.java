@@ -36,29 +36,33 @@ import org.battenbook.unit.Form;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Turns one checked formula into plans. */
-final class PlanCompiler implements ExpressionVisitor<Plan> {
+/** Compiles a checked formula: a node to run for each node of its tree. */
+final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
   private final CheckedBook book;
   private final Slots slots;
   private final CheckedFormula formula;
 
-  /** For the formula of a single cell: the plan of the value that a change of it inherits. */
-  private final @Nullable Plan inheritedInCell;
+  /** For the formula of a single cell: what gives the value that a change of it inherits. */
+  private final @Nullable FormulaNode inheritedInCell;
 
-  private PlanCompiler(
-      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inheritedInCell) {
+  private FormulaCompiler(
+      CheckedBook book,
+      Slots slots,
+      CheckedFormula formula,
+      @Nullable FormulaNode inheritedInCell) {
     this.book = book;
     this.slots = slots;
     this.formula = formula;
     this.inheritedInCell = inheritedInCell;
   }
 
-  static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula) {
+  static FormulaNode compile(CheckedBook book, Slots slots, CheckedFormula formula) {
     return compile(book, slots, formula, formula.expression());
   }
 
-  static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula, Expression part) {
-    return new PlanCompiler(book, slots, formula, null).plan(part);
+  static FormulaNode compile(
+      CheckedBook book, Slots slots, CheckedFormula formula, Expression part) {
+    return new FormulaCompiler(book, slots, formula, null).compiled(part);
   }
 
   /**
@@ -66,49 +70,47 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
    *
    * @param inherited what the cell's own name means in it; absent where it has no value otherwise
    */
-  static Plan compileCell(
-      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inherited) {
-    return new PlanCompiler(book, slots, formula, inherited).plan(formula.expression());
+  static FormulaNode compileCell(
+      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable FormulaNode inherited) {
+    return new FormulaCompiler(book, slots, formula, inherited).compiled(formula.expression());
   }
 
-  private Plan plan(Expression node) {
+  private FormulaNode compiled(Expression node) {
     return node.accept(this);
   }
 
-  private @Nullable Plan planOrNone(@Nullable Expression node) {
-    return node == null ? null : plan(node);
+  private @Nullable FormulaNode planOrNone(@Nullable Expression node) {
+    return node == null ? null : compiled(node);
   }
 
-  private List<Plan> plans(List<Expression> nodes) {
-    List<Plan> plans = new ArrayList<>(nodes.size());
-    nodes.forEach(node -> plans.add(plan(node)));
-    return plans;
-  }
-
-  @Override
-  public Plan quantity(QuantityLiteral literal) {
-    return new ConstantPlan(literal, formula.constant(literal));
+  private List<FormulaNode> allCompiled(List<Expression> nodes) {
+    return nodes.stream().map(this::compiled).toList();
   }
 
   @Override
-  public Plan text(TextLiteral literal) {
+  public FormulaNode quantity(QuantityLiteral literal) {
+    return new ConstantNode(literal, formula.constant(literal));
+  }
+
+  @Override
+  public FormulaNode text(TextLiteral literal) {
     if (literal.parts().stream().noneMatch(TextPart.Hole.class::isInstance)) {
       return constant(literal, formula.constant(literal));
     }
-    List<TextPlan.Part> parts = new ArrayList<>();
+    List<TextNode.Part> parts = new ArrayList<>();
     for (TextPart part : literal.parts()) {
       parts.add(
           part instanceof TextPart.Hole hole
-              ? new TextPlan.Part("", plan(hole.reference()), holeForm(hole.reference()))
-              : new TextPlan.Part(((TextPart.Words) part).words(), null, null));
+              ? new TextNode.Part("", compiled(hole.reference()), holeForm(hole.reference()))
+              : new TextNode.Part(((TextPart.Words) part).words(), null, null));
     }
-    return new TextPlan(literal, parts);
+    return new TextNode(literal, parts);
   }
 
-  private Plan constant(TextLiteral literal, Value value) {
+  private FormulaNode constant(TextLiteral literal, Value value) {
     return value instanceof Value.Row row && row.row() == Rows.NO_ROW
-        ? new NamedRowPlan(literal, requireNonNull(book.book().table(row.table())), row.name())
-        : new ConstantPlan(literal, value);
+        ? new NamedRowNode(literal, requireNonNull(book.book().table(row.table())), row.name())
+        : new ConstantNode(literal, value);
   }
 
   private @Nullable Form holeForm(Reference hole) {
@@ -122,139 +124,144 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   }
 
   @Override
-  public Plan date(DateLiteral literal) {
-    return new ConstantPlan(literal, formula.constant(literal));
+  public FormulaNode date(DateLiteral literal) {
+    return new ConstantNode(literal, formula.constant(literal));
   }
 
   @Override
-  public Plan truth(TruthLiteral literal) {
-    return new ConstantPlan(literal, formula.constant(literal));
+  public FormulaNode truth(TruthLiteral literal) {
+    return new ConstantNode(literal, formula.constant(literal));
   }
 
   @Override
-  public Plan reference(Reference reference) {
+  public FormulaNode reference(Reference reference) {
     Path path = formula.path(reference);
-    Plan plan = path.target().accept(new TargetPlans(reference));
+    FormulaNode read = path.target().accept(new TargetNodes(reference));
     for (Column column : path.through()) {
-      plan = new ThroughPlan(reference, plan, slots.of(column));
+      read = new ThroughNode(reference, read, slots.of(column));
     }
-    return plan;
+    return read;
   }
 
-  /** Plans that read a target. */
-  private final class TargetPlans implements TargetVisitor<Plan> {
+  /** Nodes that read a target. */
+  private final class TargetNodes implements TargetVisitor<FormulaNode> {
     private final Reference node;
 
-    TargetPlans(Reference node) {
+    TargetNodes(Reference node) {
       this.node = node;
     }
 
     @Override
-    public Plan here(Target.Here here) {
+    public FormulaNode here(Target.Here here) {
       Slot slot = slots.of(here.place());
-      return read(slot, slot.isColumn() ? ReadPlan.From.SAME_ROW : ReadPlan.From.LINE);
+      return read(slot, slot.isColumn() ? ReadNode.From.SAME_ROW : ReadNode.From.LINE);
     }
 
     @Override
-    public Plan above(Target.Above above) {
-      return read(slots.of(above.column()), ReadPlan.From.ROW_ABOVE);
+    public FormulaNode above(Target.Above above) {
+      return read(slots.of(above.column()), ReadNode.From.ROW_ABOVE);
     }
 
     @Override
-    public Plan outer(Target.Outer outer) {
-      return read(slots.of(outer.column()), ReadPlan.From.OUTER_ROW);
+    public FormulaNode outer(Target.Outer outer) {
+      return read(slots.of(outer.column()), ReadNode.From.OUTER_ROW);
     }
 
-    private Plan read(Slot slot, ReadPlan.From from) {
-      return new ReadPlan(node, slot, from);
-    }
-
-    @Override
-    public Plan outerRow(Target.OuterRow outerRow) {
-      return new OuterRowPlan(node, outerRow.table());
+    private FormulaNode read(Slot slot, ReadNode.From from) {
+      return new ReadNode(node, slot, from);
     }
 
     @Override
-    public Plan parameter(Target.Parameter parameter) {
-      return new ArgumentPlan(node, parameter.index());
+    public FormulaNode outerRow(Target.OuterRow outerRow) {
+      return new OuterRowNode(node, outerRow.table());
     }
 
     @Override
-    public Plan inherited(Target.Inherited inherited) {
+    public FormulaNode parameter(Target.Parameter parameter) {
+      return new ArgumentNode(node, parameter.index());
+    }
+
+    @Override
+    public FormulaNode inherited(Target.Inherited inherited) {
       Slot slot = slots.of(inherited.place());
       boolean ofCell =
           formula.scope().own() != null
               && formula.scope().own().layer() == inherited.place().layers().size();
       if (ofCell) {
-        return new InheritedPlan(node, slot, inheritedInCell);
+        return new InheritedNode(node, slot, inheritedInCell);
       }
       CheckedFormula replaced =
           book.place(inherited.place()).layers().get(inherited.layer()).formula();
-      return new InheritedPlan(
+      return new InheritedNode(
           node, slot, replaced == null ? null : compile(book, slots, replaced));
     }
 
     @Override
-    public Plan setting(Target.Setting setting) {
-      return new ConstantPlan(node, setting.value());
+    public FormulaNode setting(Target.Setting setting) {
+      return new ConstantNode(node, setting.value());
     }
   }
 
   @Override
-  public Plan firstRow(FirstRow firstRow) {
-    return new FirstRowPlan(firstRow);
+  public FormulaNode firstRow(FirstRow firstRow) {
+    return new FirstRowNode(firstRow);
   }
 
   @Override
-  public Plan apply(Apply apply) {
-    return new ApplyPlan(apply, formula.operation(apply), plans(apply.children()));
+  public FormulaNode apply(Apply apply) {
+    return new ApplyNode(apply, formula.operation(apply), allCompiled(apply.children()));
   }
 
   @Override
-  public Plan call(Call call) {
+  public FormulaNode call(Call call) {
     CheckedFunction function = formula.function(call);
-    List<Plan> arguments = plans(call.arguments());
+    List<FormulaNode> arguments = allCompiled(call.arguments());
     if (function == null && formula.operation(call) instanceof PixelCount count) {
-      return new PicturePlan(call, count, arguments.get(0), book.book().pictures());
+      return new PictureNode(call, count, arguments.get(0), book.book().pictures());
     }
     return function == null
-        ? new ApplyPlan(call, formula.operation(call), arguments)
-        : new FunctionPlan(call, arguments, body(function));
+        ? new ApplyNode(call, formula.operation(call), arguments)
+        : new CallNode(call, arguments, body(function));
   }
 
-  private Plan body(CheckedFunction function) {
-    return new PlanCompiler(book, slots, function.body(), null).plan(function.body().expression());
+  private FormulaNode body(CheckedFunction function) {
+    return new FormulaCompiler(book, slots, function.body(), null)
+        .compiled(function.body().expression());
   }
 
   @Override
-  public Plan choice(Choice choice) {
-    return new ChoicePlan(
-        choice, plan(choice.condition()), plan(choice.then()), plan(choice.otherwise()));
+  public FormulaNode choice(Choice choice) {
+    return new ChoiceNode(
+        choice,
+        compiled(choice.condition()),
+        compiled(choice.then()),
+        compiled(choice.otherwise()));
   }
 
   /**
-   * The comparison with its left side moved towards the right by all that may be off. Among the
-   * slots, what may be off stands in the comparison's.
+   * A comparison whose left side is moved toward the right side by all that may be off. A
+   * derivation finds what may be off under the comparison itself.
    */
   @Override
-  public Plan atWorst(AtWorst atWorst) {
+  public FormulaNode atWorst(AtWorst atWorst) {
     Apply comparison = atWorst.comparison();
-    Plan left = plan(comparison.children().get(0));
-    Plan right = plan(comparison.children().get(1));
+    FormulaNode left = compiled(comparison.children().get(0));
+    FormulaNode right = compiled(comparison.children().get(1));
     CheckedFormula margin = book.margin(atWorst);
     if (margin != null) {
-      Plan worked = new PlanCompiler(book, slots, margin, null).plan(margin.expression());
-      Plan off = new FunctionPlan(comparison, List.of(), worked);
+      FormulaNode worked =
+          new FormulaCompiler(book, slots, margin, null).compiled(margin.expression());
+      FormulaNode off = new CallNode(comparison, List.of(), worked);
       Operation move = formula.operation(comparison).worsening().orElseThrow();
-      left = new ApplyPlan(atWorst, move, List.of(left, off));
+      left = new ApplyNode(atWorst, move, List.of(left, off));
     }
-    return new ApplyPlan(atWorst, formula.operation(comparison), List.of(left, right));
+    return new ApplyNode(atWorst, formula.operation(comparison), List.of(left, right));
   }
 
   @Override
-  public Plan aggregate(Aggregate aggregate) {
+  public FormulaNode aggregate(Aggregate aggregate) {
     Table table = formula.table(aggregate);
-    return new AggregatePlan(
+    return new AggregateNode(
         aggregate,
         table,
         formula.kind(aggregate),
@@ -265,9 +272,9 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   }
 
   /**
-   * {@code where inner = outer}, or that first of several joined by {@code and}: one side free of
-   * {@code this}, the other of the inner row. An {@code and} stops early, so that rows of other
-   * groups decide nothing.
+   * {@code where inner = outer}, alone or first of several joined by {@code and}. One side does not
+   * read {@code this}, the other does not read the inner row. An {@code and} stops early, so that
+   * rows of other groups decide nothing.
    */
   private @Nullable Matching matching(@Nullable Expression where, @Nullable Expression of) {
     Expression first = where;
@@ -281,10 +288,10 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
     Expression left = equality.children().get(0);
     Expression right = equality.children().get(1);
     if (readsOnlyOuter(right) && !readsAround(left)) {
-      return new Matching(plan(left), plan(right), decides);
+      return new Matching(compiled(left), compiled(right), decides);
     }
     if (readsOnlyOuter(left) && !readsAround(right)) {
-      return new Matching(plan(right), plan(left), decides);
+      return new Matching(compiled(right), compiled(left), decides);
     }
     return null;
   }
@@ -309,11 +316,11 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   }
 
   @Override
-  public Plan selection(Selection selection) {
+  public FormulaNode selection(Selection selection) {
     Table table = formula.table(selection);
     Selection.Preference preference = selection.preference();
     Expression by = preference == null ? null : preference.by();
-    return new SelectionPlan(
+    return new SelectionNode(
         selection,
         table,
         planOrNone(selection.where()),

@@ -7,17 +7,17 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One node of a formula, ready to be worked out for one row at a time. This evaluation is the
- * reference: columns worked out in lanes must give the same, and derivations run it again.
+ * One node of a formula that runs for one row at a time. This evaluation is the reference: kernels
+ * must give the same values, and derivations run it again.
  */
-abstract class Plan {
+abstract class FormulaNode {
   private final int id;
 
-  Plan(Expression node) {
+  FormulaNode(Expression node) {
     this.id = node.id();
   }
 
-  /** Works the node out, and keeps its value where the frame has slots for it. */
+  /** Runs the node, and keeps its value where the frame asks for it. */
   final Value run(Frame frame) {
     Value value = evaluate(frame);
     @Nullable Value[] slots = frame.slots;
@@ -29,15 +29,15 @@ abstract class Plan {
 
   abstract Value evaluate(Frame frame);
 
-  /** Whether what it reads is none of the row that a total or a selection goes through. */
+  /** Whether it reads outside of the row that a total or a selection goes through. */
   boolean isAround() {
     return false;
   }
 
   /**
-   * What it takes in a fill, together with the plans it runs.
+   * The steps of a fill, with those of the nodes it runs.
    *
-   * @param rows those of every table that it goes over
+   * @param rows the rows of every table that it goes over
    */
   Steps steps(BookRows rows) {
     return stepsOfParts(rows);
@@ -47,11 +47,11 @@ abstract class Plan {
     return parts().stream().map(part -> part.steps(rows)).reduce(Steps.ONE, Steps::plus);
   }
 
-  /** How many operations it has, those of the plans it runs among them. */
+  /** How many operations it has, those of the nodes it runs included. */
   final int operations() {
-    return 1 + parts().stream().mapToInt(Plan::operations).sum();
+    return 1 + parts().stream().mapToInt(FormulaNode::operations).sum();
   }
 
-  /** The plans it runs. */
-  abstract List<Plan> parts();
+  /** The nodes it runs. */
+  abstract List<FormulaNode> parts();
 }

@@ -14,17 +14,19 @@ import org.battenbook.evaluate.ColumnValues.Chunk;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** How the values of one place are worked out: row by row, and by chunks where lanes reach. */
-final class PlacePlan {
+/**
+ * The compiled formulas of one place. They run chunk by chunk where kernels reach, else row by row.
+ */
+final class CompiledPlace {
   private final Slot slot;
   private final CheckedPlace checked;
-  private final @Nullable Plan formula;
-  private final @Nullable LanePlan lanes;
+  private final @Nullable FormulaNode formula;
+  private final @Nullable ColumnKernel lanes;
   private final Program program;
   private final @Nullable Table namedRows;
 
-  /** The plans of formulas that stand in cells; rows may share one. */
-  private final Map<OwnFormula, Plan> cellPlans = new ConcurrentHashMap<>();
+  /** The formulas that stand in cells, compiled; rows may share one. */
+  private final Map<OwnFormula, FormulaNode> ofCells = new ConcurrentHashMap<>();
 
   /**
    * A formula that stands in a cell.
@@ -34,22 +36,22 @@ final class PlacePlan {
   private record OwnFormula(CheckedFormula formula, @Nullable Value written) {}
 
   /**
-   * A plan.
+   * The compiled formulas of a place.
    *
-   * @param formula the plan of the formula that holds; absent for a given place without one
+   * @param formula the formula that holds; absent for a given place without one
    * @param program compiles the formulas that stand in single cells
    * @param namedRows the table whose rows the place's values are, if they are rows
    */
-  PlacePlan(
+  CompiledPlace(
       Slot slot,
       CheckedPlace checked,
-      @Nullable Plan formula,
+      @Nullable FormulaNode formula,
       Program program,
       @Nullable Table namedRows) {
     this.slot = slot;
     this.checked = checked;
     this.formula = formula;
-    this.lanes = formula == null || !slot.isColumn() ? null : LaneCompiler.compile(formula);
+    this.lanes = formula == null || !slot.isColumn() ? null : KernelCompiler.compile(formula);
     this.program = program;
     this.namedRows = namedRows;
   }
@@ -62,12 +64,12 @@ final class PlacePlan {
     return slot;
   }
 
-  /** The steps that it takes in a fill. */
+  /** The steps of a fill. */
   long steps(Results results) {
     long own = formula == null ? 0 : formula.steps(results).of(results.valueCount(place()));
     return own
         + cells(results).formulas().keySet().stream()
-            .mapToLong(row -> plan(row, cells(results)).steps(results).of(1))
+            .mapToLong(row -> node(row, cells(results)).steps(results).of(1))
             .sum();
   }
 
@@ -75,26 +77,26 @@ final class PlacePlan {
     return reading.decisions().cells(place());
   }
 
-  @Nullable Plan formula() {
+  @Nullable FormulaNode formula() {
     return formula;
   }
 
-  /** The plan of the formula that stands in a row's own cell; absent where none does. */
-  @Nullable Plan ownFormula(int row, Reading reading) {
+  /** The formula that stands in the own cell of a row; absent where none does. */
+  @Nullable FormulaNode ownFormula(int row, Reading reading) {
     Cells cells = cells(reading);
-    return cells.formulas().containsKey(row) ? plan(row, cells) : null;
+    return cells.formulas().containsKey(row) ? node(row, cells) : null;
   }
 
-  private Plan plan(int row, Cells cells) {
+  private FormulaNode node(int row, Cells cells) {
     CheckedFormula own = Objects.requireNonNull(cells.formulas().get(row));
-    return cellPlans.computeIfAbsent(new OwnFormula(own, cells.value(row)), this::compile);
+    return ofCells.computeIfAbsent(new OwnFormula(own, cells.value(row)), this::compile);
   }
 
-  private Plan compile(OwnFormula own) {
-    Plan inherited =
+  private FormulaNode compile(OwnFormula own) {
+    FormulaNode inherited =
         own.written() == null
             ? formula
-            : new ConstantPlan(own.formula().expression(), own.written());
+            : new ConstantNode(own.formula().expression(), own.written());
     return program.compileCell(own.formula(), inherited);
   }
 
@@ -105,7 +107,7 @@ final class PlacePlan {
 
   private Value value(Frame frame, Cells cells) {
     if (cells.formulas().containsKey(frame.row)) {
-      return plan(frame.row, cells).run(frame);
+      return node(frame.row, cells).run(frame);
     }
     Value cell = cells.value(frame.row);
     return cell == null ? byFormula(frame) : cell;
@@ -117,7 +119,7 @@ final class PlacePlan {
         : formula.run(frame);
   }
 
-  /** What rows say of it, in the rows that there are. */
+  /** The cells of its column, for the rows that there are. */
   Written written(Reading reading) {
     return new Written(cells(reading), reading.rows(table()).count(), reader(reading));
   }
@@ -149,7 +151,7 @@ final class PlacePlan {
     try {
       Lane worked = lanes.run(frame);
       return cells.rows().isAny()
-          ? LaneCompiler.either(cells.rows(), cells.values(), worked)
+          ? KernelCompiler.either(cells.rows(), cells.values(), worked)
           : worked;
     } catch (ArithmeticException aRowHasNone) {
       return null;
@@ -168,7 +170,7 @@ final class PlacePlan {
     return pack(values, reading);
   }
 
-  /** The values of a chunk as they are held: in a lane where there is one. */
+  /** Packs the values of a chunk: into a lane where one fits. */
   Chunk pack(Value[] values, Reading reading) {
     return LaneChunk.pack(values, reader(reading));
   }

@@ -6,16 +6,16 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
 /** {@code this}: the row around an aggregate. */
-final class OuterRowPlan extends Plan {
+final class OuterRowNode extends FormulaNode {
   private final Table table;
 
-  OuterRowPlan(Expression node, Table table) {
+  OuterRowNode(Expression node, Table table) {
     super(node);
     this.table = table;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of();
   }
 

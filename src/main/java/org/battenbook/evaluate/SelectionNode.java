@@ -6,15 +6,15 @@ import org.battenbook.syntax.Selection;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** One row of a table: the one that fits, or the best of those that do. */
-final class SelectionPlan extends OverRowsPlan {
+/** Selects one row of a table: the only row that fits, or the best of those that fit. */
+final class SelectionNode extends OverRowsNode {
   private final boolean largest;
 
-  SelectionPlan(
+  SelectionNode(
       Selection node,
       Table table,
-      @Nullable Plan where,
-      @Nullable Plan by,
+      @Nullable FormulaNode where,
+      @Nullable FormulaNode by,
       @Nullable Matching matching) {
     super(node, table, by, where, matching);
     this.largest = node.preference() != null && node.preference().largest();
@@ -54,8 +54,8 @@ final class SelectionPlan extends OverRowsPlan {
     return of == null ? only(fitting, named) : best(fitting, of, inner, named);
   }
 
-  /** Works out what a row compares; unless that is not known, the row is only passed. */
-  private static Value passing(Plan compared, Frame inner) {
+  /** Works out what a row is compared by. Unless that is not known, the row is only passed over. */
+  private static Value passing(FormulaNode compared, Frame inner) {
     Watch watch = inner.watch;
     if (watch == null) {
       return compared.run(inner);
@@ -69,7 +69,7 @@ final class SelectionPlan extends OverRowsPlan {
     return value;
   }
 
-  /** Lets who watches see what the chosen row compares. */
+  /** Shows the watch what the chosen row is compared by. */
   private void tellChosen(Frame inner, int row) {
     if (inner.watch != null) {
       inner.row = row;
@@ -91,7 +91,7 @@ final class SelectionPlan extends OverRowsPlan {
                 fitting.size(), table, named.name(fitting.row(0)), named.name(fitting.row(1))));
   }
 
-  private Value best(RowList fitting, Plan by, Frame inner, Rows named) {
+  private Value best(RowList fitting, FormulaNode by, Frame inner, Rows named) {
     int bestRow = -1;
     Value best = null;
     for (int i = 0; i < fitting.size(); i++) {

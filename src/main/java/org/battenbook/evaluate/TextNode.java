@@ -9,19 +9,19 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** A text with holes that show values. */
-final class TextPlan extends Plan {
+final class TextNode extends FormulaNode {
   private final List<Part> parts;
 
   /** Words, or a value to show in a form. */
-  record Part(String words, @Nullable Plan hole, @Nullable Form form) {}
+  record Part(String words, @Nullable FormulaNode hole, @Nullable Form form) {}
 
-  TextPlan(Expression node, List<Part> parts) {
+  TextNode(Expression node, List<Part> parts) {
     super(node);
     this.parts = parts;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return parts.stream().map(Part::hole).filter(Objects::nonNull).toList();
   }
 

@@ -4,19 +4,19 @@ import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
-/** Reads a column of the row that another plan gives: {@code moulding.face}. */
-final class ThroughPlan extends Plan {
-  final Plan row;
+/** Reads a column of the row that another node gives: {@code moulding.face}. */
+final class ThroughNode extends FormulaNode {
+  final FormulaNode row;
   final Slot column;
 
-  ThroughPlan(Expression node, Plan row, Slot column) {
+  ThroughNode(Expression node, FormulaNode row, Slot column) {
     super(node);
     this.row = row;
     this.column = column;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of(row);
   }
 

@@ -5,13 +5,13 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
 /** {@code first row}. */
-final class FirstRowPlan extends Plan {
-  FirstRowPlan(Expression node) {
+final class FirstRowNode extends FormulaNode {
+  FirstRowNode(Expression node) {
     super(node);
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of();
   }
 

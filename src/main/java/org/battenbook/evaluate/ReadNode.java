@@ -4,8 +4,8 @@ import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
-/** Reads another place, in the row that its {@link From} says. */
-final class ReadPlan extends Plan {
+/** Reads another place, in the row that {@link From} says. */
+final class ReadNode extends FormulaNode {
   final Slot slot;
   final From from;
 
@@ -18,14 +18,14 @@ final class ReadPlan extends Plan {
     OUTER_ROW
   }
 
-  ReadPlan(Expression node, Slot slot, From from) {
+  ReadNode(Expression node, Slot slot, From from) {
     super(node);
     this.slot = slot;
     this.from = from;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of();
   }
 

@@ -17,35 +17,35 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A total over the rows of a table. {@code where} is decided first; what is taken of a row that
- * does not count is not worked out.
+ * A total over the rows of a table. {@code where} is decided first; a row that does not count is
+ * worked out no further.
  */
-final class AggregatePlan extends OverRowsPlan {
+final class AggregateNode extends OverRowsNode {
   private final AggregateFunction function;
   private final Kind kind;
 
-  /** Whether the row around it enters, through {@code this} or an argument. */
+  /** Whether it reads the row around it, through {@code this} or an argument. */
   final boolean dependsOnRow;
 
-  private final @Nullable LanePlan ofLanes;
-  private final @Nullable LanePlan whereLanes;
+  private final @Nullable ColumnKernel ofLanes;
+  private final @Nullable ColumnKernel whereLanes;
   private final List<Read> reads = new ArrayList<>();
   private final Set<Table> others = new HashSet<>();
 
-  AggregatePlan(
+  AggregateNode(
       Aggregate node,
       Table table,
       Kind kind,
-      @Nullable Plan of,
-      @Nullable Plan where,
+      @Nullable FormulaNode of,
+      @Nullable FormulaNode where,
       @Nullable Matching matching,
       boolean dependsOnRow) {
     super(node, table, of, where, matching);
     this.function = node.function();
     this.kind = kind;
     this.dependsOnRow = dependsOnRow;
-    this.ofLanes = of == null ? null : LaneCompiler.compile(of);
-    this.whereLanes = where == null ? null : LaneCompiler.compile(where);
+    this.ofLanes = of == null ? null : KernelCompiler.compile(of);
+    this.whereLanes = where == null ? null : KernelCompiler.compile(where);
     parts().forEach(part -> collect(part, true));
   }
 
@@ -79,7 +79,7 @@ final class AggregatePlan extends OverRowsPlan {
     return new Aggregation(function, kind, reading.meter());
   }
 
-  /** What the rows of one chunk come to, where no row around enters. */
+  /** The total of the rows of one chunk, where the row around is not read. */
   Aggregation chunk(Reading reading, int chunk) {
     int count = reading.rows(table).count();
     Aggregation byLanes = byLanes(fresh(reading), ChunkFrame.of(reading, chunk, count));
@@ -113,7 +113,11 @@ final class AggregatePlan extends OverRowsPlan {
     }
   }
 
-  /** A place that the rows of a total read: each its own row of it, or all of them more. */
+  /**
+   * A place that a total reads.
+   *
+   * @param sameRow whether each row reads its own row of it alone
+   */
   record Read(Slot slot, boolean sameRow) {}
 
   /** Every place that is read to work it out. */
@@ -126,24 +130,24 @@ final class AggregatePlan extends OverRowsPlan {
     return Collections.unmodifiableSet(others);
   }
 
-  private void collect(Plan plan, boolean inRow) {
+  private void collect(FormulaNode node, boolean inRow) {
     boolean sameRows = inRow;
-    if (plan instanceof ReadPlan read) {
-      reads.add(new Read(read.slot, inRow && read.from == ReadPlan.From.SAME_ROW));
-    } else if (plan instanceof ThroughPlan through) {
+    if (node instanceof ReadNode read) {
+      reads.add(new Read(read.slot, inRow && read.from == ReadNode.From.SAME_ROW));
+    } else if (node instanceof ThroughNode through) {
       reads.add(new Read(through.column, false));
-    } else if (plan instanceof NamedRowPlan named) {
+    } else if (node instanceof NamedRowNode named) {
       others.add(named.table);
-    } else if (plan instanceof OverRowsPlan over) {
+    } else if (node instanceof OverRowsNode over) {
       others.add(over.table);
       sameRows = false;
     }
-    for (Plan part : plan.parts()) {
+    for (FormulaNode part : node.parts()) {
       collect(part, sameRows);
     }
   }
 
-  /** Takes a row if it counts. */
+  /** Adds a row if it counts. */
   private void add(Frame inner, Aggregation aggregation) {
     Watch watch = inner.watch;
     if (watch == null) {
@@ -178,7 +182,7 @@ final class AggregatePlan extends OverRowsPlan {
     return aggregation.result();
   }
 
-  /** What is taken of a row; of a row that is only counted, something known. */
+  /** What a row adds to the total. A row that is only counted adds any known value. */
   Value taken(Frame inner) {
     return of == null ? new Value.YesNo(true) : of.run(inner);
   }

@@ -6,19 +6,22 @@ import org.battenbook.operation.Operation;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
-/** An operation on its operands; the first that is not known, or that decides, is the result. */
-final class ApplyPlan extends Plan {
+/**
+ * An operation on its operands. The first operand that is not known, or that decides, is the
+ * result.
+ */
+final class ApplyNode extends FormulaNode {
   final Operation operation;
-  final List<Plan> operands;
+  final List<FormulaNode> operands;
 
-  ApplyPlan(Expression node, Operation operation, List<Plan> operands) {
+  ApplyNode(Expression node, Operation operation, List<FormulaNode> operands) {
     super(node);
     this.operation = operation;
     this.operands = operands;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return operands;
   }
 

@@ -4,17 +4,17 @@ import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
-/** An argument of a function, in the function's own formula. */
-final class ArgumentPlan extends Plan {
+/** An argument, read in the formula of its function. */
+final class ArgumentNode extends FormulaNode {
   final int index;
 
-  ArgumentPlan(Expression node, int index) {
+  ArgumentNode(Expression node, int index) {
     super(node);
     this.index = index;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of();
   }
 

@@ -6,26 +6,26 @@ import java.util.stream.Stream;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
-/** A call of a workbook's own function; an argument that is not known is the result. */
-final class FunctionPlan extends Plan {
-  final List<Plan> arguments;
-  final Plan body;
+/** A call of a function of the workbook. The first argument that is not known is the result. */
+final class CallNode extends FormulaNode {
+  final List<FormulaNode> arguments;
+  final FormulaNode body;
 
-  FunctionPlan(Expression node, List<Plan> arguments, Plan body) {
+  CallNode(Expression node, List<FormulaNode> arguments, FormulaNode body) {
     super(node);
     this.arguments = arguments;
     this.body = body;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return Stream.concat(arguments.stream(), Stream.of(body)).toList();
   }
 
   @Override
   Value evaluate(Frame frame) {
     List<Value> values = new ArrayList<>(arguments.size());
-    for (Plan argument : arguments) {
+    for (FormulaNode argument : arguments) {
       Value value = argument.run(frame);
       if (!value.isKnown()) {
         return value;

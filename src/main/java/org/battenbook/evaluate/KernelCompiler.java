@@ -12,51 +12,51 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Turns plans into lane plans. A plan that has none (a text, a selection, a total that depends on
- * the row) leaves the formula to go row by row.
+ * Compiles nodes into kernels, which work out a whole chunk of rows at once. Where a node has none
+ * (a text, a selection, a total that depends on the row), the formula runs row by row.
  */
-final class LaneCompiler {
-  private LaneCompiler() {}
+final class KernelCompiler {
+  private KernelCompiler() {}
 
-  /** The lane plan of a plan; absent where it, or a part of it, has none. */
-  static @Nullable LanePlan compile(Plan plan) {
-    if (plan instanceof ConstantPlan constant) {
+  /** The kernel of a node; absent where the node or one of its parts has none. */
+  static @Nullable ColumnKernel compile(FormulaNode node) {
+    if (node instanceof ConstantNode constant) {
       return constant(constant.value);
     }
-    if (plan instanceof ReadPlan read) {
+    if (node instanceof ReadNode read) {
       return read(read);
     }
-    if (plan instanceof ThroughPlan through) {
+    if (node instanceof ThroughNode through) {
       return through(through);
     }
-    if (plan instanceof ApplyPlan apply) {
+    if (node instanceof ApplyNode apply) {
       return apply(apply);
     }
-    if (plan instanceof ChoicePlan choice) {
+    if (node instanceof ChoiceNode choice) {
       return choice(choice);
     }
-    if (plan instanceof FunctionPlan function) {
+    if (node instanceof CallNode function) {
       return function(function);
     }
-    if (plan instanceof ArgumentPlan argument) {
+    if (node instanceof ArgumentNode argument) {
       return frame -> frame.arguments().get(argument.index);
     }
-    if (plan instanceof InheritedPlan inherited && inherited.replaced != null) {
+    if (node instanceof InheritedNode inherited && inherited.replaced != null) {
       return compile(inherited.replaced);
     }
-    if (plan instanceof AggregatePlan total && !total.dependsOnRow) {
+    if (node instanceof AggregateNode total && !total.dependsOnRow) {
       return frame -> RepeatedLane.of(frame.reading().total(total), frame.rows());
     }
-    return plan instanceof FirstRowPlan
+    return node instanceof FirstRowNode
         ? frame -> BitLane.of(frame.rows(), row -> frame.firstRow() + row == 0)
         : null;
   }
 
-  private static @Nullable LanePlan constant(Value value) {
+  private static @Nullable ColumnKernel constant(Value value) {
     return frame -> RepeatedLane.of(value, frame.rows());
   }
 
-  private static @Nullable LanePlan read(ReadPlan read) {
+  private static @Nullable ColumnKernel read(ReadNode read) {
     int place = read.slot.number();
     return switch (read.from) {
       case LINE -> frame -> RepeatedLane.of(frame.reading().line(place), frame.rows());
@@ -69,8 +69,8 @@ final class LaneCompiler {
     return chunk instanceof LaneChunk lane ? lane.lane() : null;
   }
 
-  private static @Nullable LanePlan through(ThroughPlan through) {
-    LanePlan rows = compile(through.row);
+  private static @Nullable ColumnKernel through(ThroughNode through) {
+    ColumnKernel rows = compile(through.row);
     int place = through.column.number();
     if (rows == null) {
       return null;
@@ -82,9 +82,9 @@ final class LaneCompiler {
     };
   }
 
-  private static @Nullable LanePlan apply(ApplyPlan apply) {
+  private static @Nullable ColumnKernel apply(ApplyNode apply) {
     LaneKernel kernel = apply.operation.lanes();
-    List<LanePlan> operands = compileAll(apply.operands);
+    List<ColumnKernel> operands = compileAll(apply.operands);
     if (kernel == null || operands == null) {
       return null;
     }
@@ -95,10 +95,10 @@ final class LaneCompiler {
   }
 
   /** The lanes of all; absent where one has none. */
-  private static @Nullable List<Lane> runAll(List<LanePlan> plans, ChunkFrame frame) {
-    List<Lane> values = new ArrayList<>(plans.size());
-    for (LanePlan plan : plans) {
-      Lane value = plan.run(frame);
+  private static @Nullable List<Lane> runAll(List<ColumnKernel> kernels, ChunkFrame frame) {
+    List<Lane> values = new ArrayList<>(kernels.size());
+    for (ColumnKernel kernel : kernels) {
+      Lane value = kernel.run(frame);
       if (value == null) {
         return null;
       }
@@ -107,11 +107,13 @@ final class LaneCompiler {
     return values;
   }
 
-  /** Both branches are worked out where the rows differ; one at fault leaves it to the plan. */
-  private static @Nullable LanePlan choice(ChoicePlan choice) {
-    LanePlan condition = compile(choice.condition);
-    LanePlan then = compile(choice.then);
-    LanePlan otherwise = compile(choice.otherwise);
+  /**
+   * Where rows take different branches, both are worked out. A fault in one leaves it to the rows.
+   */
+  private static @Nullable ColumnKernel choice(ChoiceNode choice) {
+    ColumnKernel condition = compile(choice.condition);
+    ColumnKernel then = compile(choice.then);
+    ColumnKernel otherwise = compile(choice.otherwise);
     if (condition == null || then == null || otherwise == null) {
       return null;
     }
@@ -142,9 +144,9 @@ final class LaneCompiler {
         : null;
   }
 
-  private static @Nullable LanePlan function(FunctionPlan function) {
-    List<LanePlan> arguments = compileAll(function.arguments);
-    LanePlan body = compile(function.body);
+  private static @Nullable ColumnKernel function(CallNode function) {
+    List<ColumnKernel> arguments = compileAll(function.arguments);
+    ColumnKernel body = compile(function.body);
     if (arguments == null || body == null) {
       return null;
     }
@@ -154,10 +156,10 @@ final class LaneCompiler {
     };
   }
 
-  private static @Nullable List<LanePlan> compileAll(List<Plan> plans) {
-    List<LanePlan> compiled = new ArrayList<>(plans.size());
-    for (Plan plan : plans) {
-      LanePlan lanes = compile(plan);
+  private static @Nullable List<ColumnKernel> compileAll(List<FormulaNode> nodes) {
+    List<ColumnKernel> compiled = new ArrayList<>(nodes.size());
+    for (FormulaNode node : nodes) {
+      ColumnKernel lanes = compile(node);
       if (lanes == null) {
         return null;
       }

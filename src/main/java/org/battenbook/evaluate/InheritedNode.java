@@ -6,18 +6,18 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** The value that a place had before a change: the formula that the change replaced. */
-final class InheritedPlan extends Plan {
+final class InheritedNode extends FormulaNode {
   private final Slot slot;
-  final @Nullable Plan replaced;
+  final @Nullable FormulaNode replaced;
 
-  InheritedPlan(Expression node, Slot slot, @Nullable Plan replaced) {
+  InheritedNode(Expression node, Slot slot, @Nullable FormulaNode replaced) {
     super(node);
     this.slot = slot;
     this.replaced = replaced;
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return replaced == null ? List.of() : List.of(replaced);
   }
 

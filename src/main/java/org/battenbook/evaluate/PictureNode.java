@@ -9,12 +9,12 @@ import org.battenbook.unit.Quantity;
 import org.battenbook.value.Value;
 
 /** Counts the pixels of the image file that a text names. */
-final class PicturePlan extends Plan {
+final class PictureNode extends FormulaNode {
   private final PixelCount count;
-  private final Plan file;
+  private final FormulaNode file;
   private final Pictures pictures;
 
-  PicturePlan(Expression node, PixelCount count, Plan file, Pictures pictures) {
+  PictureNode(Expression node, PixelCount count, FormulaNode file, Pictures pictures) {
     super(node);
     this.count = count;
     this.file = file;
@@ -22,7 +22,7 @@ final class PicturePlan extends Plan {
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of(file);
   }
 

@@ -4,13 +4,13 @@ import java.util.List;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Value;
 
-/** {@code if … then … else …}: only the branch that is taken is run. */
-final class ChoicePlan extends Plan {
-  final Plan condition;
-  final Plan then;
-  final Plan otherwise;
+/** {@code if … then … else …}: only one branch is run. */
+final class ChoiceNode extends FormulaNode {
+  final FormulaNode condition;
+  final FormulaNode then;
+  final FormulaNode otherwise;
 
-  ChoicePlan(Expression node, Plan condition, Plan then, Plan otherwise) {
+  ChoiceNode(Expression node, FormulaNode condition, FormulaNode then, FormulaNode otherwise) {
     super(node);
     this.condition = condition;
     this.then = then;
@@ -18,7 +18,7 @@ final class ChoicePlan extends Plan {
   }
 
   @Override
-  List<Plan> parts() {
+  List<FormulaNode> parts() {
     return List.of(condition, then, otherwise);
   }
 
