@@ -27,7 +27,7 @@ final class BlockRevision {
   private final Map<Integer, Map<Column, String>> changed = new HashMap<>();
   private final Set<Integer> removed = new HashSet<>();
 
-  /** By the row before which they stand; the count of rows for those at the end. */
+  /** The lines by the row that they stand before; those at the end by the count of rows. */
   private final Map<Integer, List<NewLine>> inserted = new TreeMap<>();
 
   /** A line to be inserted: a row of the block that moves, or else new cells. */
@@ -44,7 +44,7 @@ final class BlockRevision {
     this.columns = columns;
   }
 
-  /** Whether every one of some columns has a heading here, or is given one. */
+  /** Whether each of some columns has a heading here, or is given one. */
   boolean names(Set<Column> wanted) {
     return columns.containsAll(wanted) || allColumns().containsAll(wanted);
   }
@@ -56,7 +56,7 @@ final class BlockRevision {
     return set != null ? set : at < 0 ? "" : rows.span(row, at).text();
   }
 
-  /** Sets a cell; a column without a heading is given one. */
+  /** Sets a cell. A column without a heading gets one. */
   void set(int row, Column column, String text) {
     if (text.equals(cell(row, column))) {
       return;
@@ -75,7 +75,7 @@ final class BlockRevision {
     removed.add(row);
   }
 
-  /** Inserts a row before another, or at the end; columns without a heading are given one. */
+  /** Inserts a row before another, or at the end. Columns without a heading get one. */
   void insert(int before, Map<Column, String> cells) {
     cells.keySet().forEach(this::addHeading);
     insertLine(before, new NewLine(-1, cells));
@@ -178,8 +178,8 @@ final class BlockRevision {
    * Another text in a cell. Bars stay one below the other where there is room: a longer text takes
    * the padding behind it, a shorter one leaves more.
    *
-   * @param owed by how many characters the cells before it have grown
-   * @return by how many the row has grown up to the bar behind this cell
+   * @param owed the characters by which the cells before it have grown
+   * @return the characters by which the row has grown up to the bar behind this cell
    */
   private int replace(int row, int at, String text, int owed, List<Replacement> replacements) {
     int start = rows.start(row, at);

@@ -15,7 +15,7 @@ import org.battenbook.syntax.WorkbookFile;
 
 /**
  * The files of a workbook with edits in their texts. Each edit goes to the file that owns what it
- * changes; all that no edit names stays as it is, to the byte.
+ * changes. Everything else stays as it is, to the byte.
  */
 public final class BookRevision {
   private final Book book;
@@ -37,7 +37,7 @@ public final class BookRevision {
     this.rowsOf = rowsOf;
   }
 
-  /** The new text of each file that changes, by its name; asked for once, behind all edits. */
+  /** The new text of each file that changes, by its name. To be called once, after all edits. */
   public Map<String, String> texts() throws EditRefused {
     rows.writeInto();
     Map<String, String> texts = new LinkedHashMap<>();
@@ -62,7 +62,7 @@ public final class BookRevision {
     return edits.computeIfAbsent(source, TextEdits::new);
   }
 
-  /** Whether people write a text themselves; other texts stand for lists, plans, opened rows. */
+  /** Whether people write a text themselves. Other texts stand for lists, plans and opened rows. */
   boolean isWritten(SourceText source) {
     return files.inOrder().stream().anyMatch(file -> file.source() == source);
   }

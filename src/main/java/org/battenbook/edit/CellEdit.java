@@ -6,7 +6,7 @@ import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 
 /**
- * Another entry in one cell. A quantity may so open or close rows.
+ * Another entry in one cell. A quantity may open or close rows by it.
  *
  * @param row counted from 0
  * @param entry as it is written in the row; blank to leave the cell to its column

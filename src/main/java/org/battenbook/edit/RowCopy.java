@@ -12,7 +12,7 @@ import org.battenbook.source.Span;
  * A row like another, right below it.
  *
  * @param row counted from 0
- * @param cells what is written otherwise in the copy, its name at least
+ * @param cells the entries that differ in the copy, at least its name
  */
 public record RowCopy(Table table, int row, Map<Column, String> cells) implements WorkbookEdit {
   public RowCopy {

@@ -62,7 +62,10 @@ final class StatementRevision {
     revision.edits(replaced.source()).replace(replaced, formula);
   }
 
-  /** Inserts a statement under the head of a page of the job; a page it has not, is begun. */
+  /**
+   * Inserts a statement under the head of a page of the job. Begins the page where the job has
+   * none.
+   */
   void insertOnPage(Page page, String statement) {
     Optional<PageSection> section =
         revision.job().pages().stream()
@@ -113,7 +116,7 @@ final class StatementRevision {
     }
   }
 
-  /** Writes a change into the job: in the one that is there, or else in a new one. */
+  /** Writes a change into the job: over the one that is there, else as a new one. */
   void change(ChangeEdit edit) throws EditRefused {
     Optional<Written> there = changeInJob(edit.place(), edit.row());
     if (there.isPresent()) {

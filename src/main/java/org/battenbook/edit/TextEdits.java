@@ -6,13 +6,13 @@ import java.util.List;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 
-/** Replacements in one text. All that they do not name stays as it is, to the byte. */
+/** Replacements in one text. Everything else stays as it is, to the byte. */
 final class TextEdits {
   private final SourceText source;
   private final List<Replacement> replacements = new ArrayList<>();
 
   /**
-   * Other text in place of a stretch of the source.
+   * A replacement of a stretch of the source.
    *
    * @param end past its last character; the same as {@code start} to insert
    */

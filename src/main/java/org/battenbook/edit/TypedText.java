@@ -27,7 +27,7 @@ final class TypedText {
     return SourceText.of("edit", text);
   }
 
-  /** Tells what is wrong with a formula by itself; whether its names are known is not asked. */
+  /** Tells what is wrong with a formula by itself, whether or not its names are known. */
   static void checkFormula(String text, Diagnostics diagnostics) {
     SourceText source = source(text);
     if (isOneLine(source, diagnostics)) {

@@ -6,15 +6,15 @@ import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Runs work on a stack that is deep enough for ten thousand lines, each of which needs the next:
- * kinds are found on demand, one call within the other. The stack is only reserved, not used.
+ * Runs work on a stack that is deep enough for ten thousand lines that each need the next. Kinds
+ * are found on demand, one call inside another. The stack is reserved, and hardly ever used.
  */
 final class DeepStack {
   private static final long BYTES = 256L << 20;
 
   private DeepStack() {}
 
-  /** Runs the work and gives what it gives, or throws what it throws. */
+  /** Runs the work, and returns or throws what the work does. */
   static <T> T call(Callable<T> work) {
     FutureTask<T> task = new FutureTask<>(work);
     Thread thread = new Thread(null, task, "battenbook", BYTES);

@@ -8,11 +8,11 @@ import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What came of an edit. Nothing is written to disk.
+ * The outcome of an edit. Nothing is written to disk.
  *
  * @param filled the workbook after it; absent where the edit is refused
  * @param ran the places that were worked out again, in order
- * @param diagnostics why it is refused; else what is worth telling that was not told before
+ * @param diagnostics why it is refused; else cautions that were not told before
  */
 public record Edit(@Nullable Filled filled, List<Place> ran, List<Diagnostic> diagnostics) {
   public Edit {

@@ -40,7 +40,7 @@ public final class Filled {
   private final CheckedBook checked;
   private final Reading reading;
 
-  /** Edits since the texts were read, whose places were worked out again by themselves. */
+  /** Small edits since the texts were read, which the texts do not hold yet. */
   private final List<WorkbookEdit> edits;
 
   Filled(Results results, Reading reading, List<WorkbookEdit> edits) {
@@ -54,7 +54,9 @@ public final class Filled {
     return checked.book();
   }
 
-  /** Kinds, forms and formulas of every place, for those who write it out in other shapes. */
+  /**
+   * Kinds, forms and formulas of every place, for whoever writes the workbook out in another form.
+   */
   public CheckedBook checked() {
     return checked;
   }
@@ -114,13 +116,13 @@ public final class Filled {
     return DeepStack.call(() -> Why.of(results, spot));
   }
 
-  /** The image files that are named and could not be looked into, each told at its name. */
+  /** A caution for each image file that is named and cannot be read. */
   public List<Diagnostic> pictureCautions() {
     return PictureCautions.of(results);
   }
 
   /**
-   * How far a value may be off, and by what.
+   * How far a value may be off, and which tolerances make it so.
    *
    * @param place as a person says it
    * @throws UnknownPlace when the words name no value, or more than one
@@ -152,7 +154,7 @@ public final class Filled {
     return answer.spots().get(0);
   }
 
-  /** What is cut from what: every plan, each after those that it may build on. */
+  /** Every plan, each after the plans it may build on. */
   public List<FilledPlan> plans() {
     return book().plans().stream().map(plan -> new FilledPlan(this, plan)).toList();
   }
@@ -162,7 +164,7 @@ public final class Filled {
     return verdicts(true);
   }
 
-  /** Every caution in every row, firing or not, but for those that stand for every job. */
+  /** Every caution in every row, firing or not, without those that stand for every job. */
   public List<Verdict> cautions() {
     return verdicts(false).stream().filter(verdict -> !verdict.rule().isStanding()).toList();
   }
@@ -191,7 +193,7 @@ public final class Filled {
     }
   }
 
-  /** The values that are at fault themselves; those that only wait on them are left out. */
+  /** The values that are at fault themselves, without those that wait for them. */
   public List<FilledValue> faults() {
     List<FilledValue> faults = new ArrayList<>();
     checked.places().forEach(place -> addFaults(place.place(), faults));
@@ -325,7 +327,7 @@ public final class Filled {
     return Workbook.revised(reading, texts, UnaryOperator.identity());
   }
 
-  /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
+  /** The new text of each file that an edit changed, by the text as it was loaded. */
   public Map<SourceText, String> revisions() {
     FollowedFiles files = reading.files();
     try {

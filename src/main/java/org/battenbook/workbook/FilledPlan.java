@@ -11,12 +11,12 @@ import org.battenbook.book.Table;
 import org.battenbook.number.Rational;
 import org.battenbook.syntax.PlanSection.Cutting;
 
-/** A plan of a filled workbook, read from the tables that hold what comes of it. */
+/** A plan of a filled workbook, read from the tables that it fills. */
 public final class FilledPlan {
   private final Filled filled;
   private final PlanStatement plan;
 
-  /** Rows of its tables by the rows that they hold, each gone through once. */
+  /** Rows of its tables by the rows that they hold, made once for each column. */
   private final Map<Held, Map<Integer, List<FilledRow>>> held = new ConcurrentHashMap<>();
 
   private record Held(String what, String column) {}
@@ -50,12 +50,12 @@ public final class FilledPlan {
     return rows("totals").stream().map(total -> new PlannedMaterial(this, total)).toList();
   }
 
-  /** The stock that it takes, each with how much of it. */
+  /** The stock that it takes. */
   public List<TakenStock> stock() {
     return allStock().stream().filter(stock -> stock.taken() > 0).toList();
   }
 
-  /** All stock that it may take, each with how much it does. */
+  /** All stock that it may take from. */
   public List<TakenStock> allStock() {
     String pieces = isOfSticks() ? "sticks" : "sheets";
     return FilledRow.of(filled, plan.stock().table().key()).stream()
@@ -88,8 +88,8 @@ public final class FilledPlan {
   }
 
   /**
-   * Whether it takes the cheapest of a material: where any stock of it has a price, or where the
-   * plan speaks of none and counts. Else it takes the least.
+   * Whether it takes the cheapest of a material. It does where any stock of it has a price, and
+   * where the plan names no price and counts pieces of stock. Else it takes the least size.
    */
   boolean goesByPrice(String material) {
     Column price = plan.stock().column("price");

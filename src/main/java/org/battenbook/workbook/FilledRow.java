@@ -43,7 +43,7 @@ public final class FilledRow {
     return table;
   }
 
-  /** Its place in its table, counted from 0. */
+  /** Its index in its table, counted from 0. */
   public int index() {
     return row;
   }
@@ -88,7 +88,7 @@ public final class FilledRow {
     return filled.value(column, row);
   }
 
-  /** How its value in a column reads. */
+  /** Its value in a column, as people read it. */
   public String shown(String column) {
     return value(column).shown().text();
   }
@@ -103,9 +103,7 @@ public final class FilledRow {
     return value(column).exactNumber();
   }
 
-  /**
-   * Some rows by the place of the row that each holds in a column; those that hold none left out.
-   */
+  /** Rows by the index of the row that each holds in a column, without rows that hold none. */
   static Map<Integer, List<FilledRow>> byHeld(List<FilledRow> rows, String column) {
     Map<Integer, List<FilledRow>> byHeld = new HashMap<>();
     for (FilledRow row : rows) {

@@ -12,13 +12,13 @@ import org.battenbook.unit.Shown;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 
-/** One value of a filled workbook, and how it is told. */
+/** One value of a filled workbook, and how it is shown. */
 public final class FilledValue {
   private final Decisions decided;
   private final Spot spot;
   private final Value value;
 
-  /** Whether it stands at its spot; else it is reckoned from what does. */
+  /** Whether it is the value at its spot; else it is calculated from that. */
   private final boolean stands;
 
   FilledValue(Decisions decided, Spot spot, Value value) {
@@ -93,7 +93,7 @@ public final class FilledValue {
         : Optional.empty();
   }
 
-  /** So many times a number, told as it is; else the value as it is. */
+  /** A multiple of a number, shown like it; any other value as it is. */
   FilledValue times(int count) {
     if (!(value instanceof Value.Amount amount)) {
       return this;
@@ -103,8 +103,8 @@ public final class FilledValue {
   }
 
   /**
-   * With another quantity of its dimension, told as this one is; the value as it is where either is
-   * no quantity.
+   * Another quantity of its dimension, shown like this one. The value as it is, where either is no
+   * quantity.
    *
    * @throws IllegalArgumentException when the other is of another dimension
    */

@@ -26,8 +26,8 @@ import org.battenbook.source.Utf8Reader;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a job from its file, and what it follows from the job's folder and the folders below: a
- * workbook from elsewhere cannot reach for other files of the computer, by links neither.
+ * Reads a job from its file, and the files it follows from the job's folder and the folders below.
+ * It cannot read files outside that folder, not even through links.
  */
 public final class FolderLoader implements Loader {
   private final Path job;
@@ -40,7 +40,7 @@ public final class FolderLoader implements Loader {
     this.files = new SteadyFiles(held);
   }
 
-  /** A loader for a job and for what stands beside and below it. */
+  /** A loader for a job and for the files beside and below it. */
   public static FolderLoader of(Path job) {
     return of(job, Integer.MAX_VALUE);
   }
@@ -144,7 +144,7 @@ public final class FolderLoader implements Loader {
     }
   }
 
-  /** The first bytes of an image: its size is told there. */
+  /** The first bytes of an image, which tell its size. */
   private byte[] head(Path file, String written) throws Unreadable {
     if (!Files.isRegularFile(file)) {
       throw new Unreadable("not-a-file", "'%s' is no ordinary file".formatted(written), "");
@@ -203,7 +203,7 @@ public final class FolderLoader implements Loader {
     }
   }
 
-  /** One byte more than the most is enough to know that a file is too large. */
+  /** One byte past the bound is enough to know that a file is too large. */
   private byte[] bytes(Path file, String written, Sought sought) throws Unreadable {
     if (Files.isDirectory(file)) {
       throw folder(file, written, sought);

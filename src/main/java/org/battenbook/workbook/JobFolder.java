@@ -9,8 +9,8 @@ import org.battenbook.book.Loader.Unreadable;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the paths that a job writes may lead: to files in the job's folder or below it. Whatever
- * leads out is refused before it is looked at, so the answer does not tell whether it exists.
+ * The folder that the paths in a job may lead into. A path that leads out is refused before
+ * anything there is looked at, so the answer does not tell whether it exists.
  */
 final class JobFolder {
   /** A share of a network, a drive, or a URL. */
@@ -73,7 +73,7 @@ final class JobFolder {
     throw outside(written);
   }
 
-  /** Goes by links one by one, and looks at none that leads out. */
+  /** Follows links one by one, and never looks at one that leads out. */
   private Path linksFollowed(Path file, String written) throws IOException, Unreadable {
     Path place = file;
     for (int links = 0; links < MOST_LINKS; links++) {

@@ -14,7 +14,7 @@ public final class PlannedMaterial {
   }
 
   /**
-   * A stop of the saw, and what is cut at it.
+   * A stop of the saw, with the parts that are cut at it.
    *
    * @param row with its {@code length}
    */
@@ -32,7 +32,7 @@ public final class PlannedMaterial {
       FilledRow row, List<FilledRow> pieces, List<FilledRow> cuts, List<FilledRow> offcuts) {}
 
   /**
-   * A quantity of which a plan takes little.
+   * A quantity that a plan keeps small.
    *
    * @param unit the base unit; empty for a count
    */
@@ -53,8 +53,8 @@ public final class PlannedMaterial {
   }
 
   /**
-   * What is taken that is no offcut of an earlier job: its cost where any stock of the material has
-   * one, else its size; its number where the plan speaks of no price.
+   * What the plan takes beside offcuts of earlier jobs: its cost, where any stock of the material
+   * has a price; else its size; or its number, where the plan names no price.
    */
   public Measure used() {
     FilledValue value = measured();
@@ -83,7 +83,7 @@ public final class PlannedMaterial {
         .toList();
   }
 
-  /** How many stops there are where none are merged: as many as parts have lengths. */
+  /** The number of stops without merging: as many as the parts have lengths. */
   public int lengths() {
     return (int)
         ofThis("cuts").stream()
@@ -92,7 +92,7 @@ public final class PlannedMaterial {
             .count();
   }
 
-  /** The parts that come out longer as they share a stop with another, as cuts. */
+  /** The cuts that come out longer, since they share the stop of another part. */
   public List<FilledRow> lengthened() {
     return plan.isOfSticks()
         ? ofThis("cuts").stream().filter(cut -> longer(cut).signum() > 0).toList()

@@ -2,7 +2,7 @@ package org.battenbook.workbook;
 
 import java.util.List;
 
-/** A workbook was to leave the program though plans of it are still to be made. */
+/** A workbook was to be exported or kept while plans are still to be made. */
 public final class PlansPending extends IllegalStateException {
   private static final long serialVersionUID = 1;
 

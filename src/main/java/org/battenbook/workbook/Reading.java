@@ -8,9 +8,9 @@ import org.battenbook.source.Diagnostic;
 /**
  * How a workbook was read, so that it can be read again with other texts.
  *
- * @param files what it was put together from
- * @param planning how its plans are worked out; what was planned is not planned again
- * @param diagnostics what was worth telling
+ * @param files the files of the workbook
+ * @param planning makes its plans, each of them once
+ * @param diagnostics what was found wrong, or is worth reading
  */
 record Reading(FollowedFiles files, RowPlanner planning, List<Diagnostic> diagnostics) {
   Reading {

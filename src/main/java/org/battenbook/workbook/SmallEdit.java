@@ -22,9 +22,9 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
 
 /**
- * An edit of one formula or one cell that changes no kind and no form: only what it feeds is worked
- * out again, rows and plans among it. It gives what reading the changed text would give. Where that
- * is in doubt, it is not made, and {@link TextEdit} does read the text.
+ * An edit of one formula or one cell that changes no kind and no form. It works out again only what
+ * it feeds, rows and plans included, and gives what reading the changed text would give. Where that
+ * is in doubt, {@link TextEdit} reads the text instead.
  */
 final class SmallEdit {
   private final Filled filled;
@@ -44,7 +44,7 @@ final class SmallEdit {
     this.before = filled.checked();
   }
 
-  /** What came of it; empty where the text has to be read again. */
+  /** The outcome; empty where the text has to be read again. */
   Optional<Edit> made() {
     if (edit instanceof FormulaEdit of) {
       return formula(of);
@@ -116,7 +116,10 @@ final class SmallEdit {
                     List.of()));
   }
 
-  /** Whether cells that were edited before, and are told by their row, stand in the same rows. */
+  /**
+   * Whether cells that were edited before still stand in the same rows: an edit names them by
+   * index.
+   */
   private boolean keepsEditedRows(Refill.Refilled refilled) {
     return edits().stream()
         .noneMatch(

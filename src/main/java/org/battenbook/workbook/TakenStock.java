@@ -6,7 +6,7 @@ import org.battenbook.book.PlanStatement.Source;
 import org.battenbook.number.Rational;
 import org.battenbook.value.Value;
 
-/** Stock that a plan takes: what lies in the rack is taken first, and the rest is to be bought. */
+/** Stock that a plan takes. It takes what lies in the rack first; the rest is to be bought. */
 public final class TakenStock {
   private final Source source;
   private final FilledRow row;

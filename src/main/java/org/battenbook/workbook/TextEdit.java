@@ -13,7 +13,7 @@ import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Span;
 
-/** Any edit: it is made in the texts, and those are read again. */
+/** Makes any edit: changes the texts, and reads them again. */
 final class TextEdit {
   private final Filled filled;
   private final WorkbookEdit edit;
@@ -30,7 +30,7 @@ final class TextEdit {
     this.plans = plans;
   }
 
-  /** What came of it. */
+  /** The outcome. */
   Edit made() {
     try {
       Map<String, String> before = filled.revision().texts();
@@ -45,7 +45,7 @@ final class TextEdit {
     }
   }
 
-  /** A workbook whose plans bring what it cannot hold: reading its texts says what. */
+  /** Reads the texts of a workbook whose plans cannot be held, which tells why. */
   static Edit read(Filled filled) {
     Workbook read = filled.reread(revised(filled));
     if (read.hasFaults()) {
@@ -76,7 +76,10 @@ final class TextEdit {
     return new Edit(now, places(now), news(after));
   }
 
-  /** What reading says is wrong; where that lies elsewhere, a message before it names the edit. */
+  /**
+   * The faults of the changed text. Where none lies in the edit itself, a message before them names
+   * the edit.
+   */
   private List<Diagnostic> refusals(
       Workbook after, Map<String, String> before, Map<String, String> texts) {
     List<Diagnostic> faults = after.diagnostics().stream().filter(Diagnostic::isFault).toList();
@@ -129,7 +132,7 @@ final class TextEdit {
     return same;
   }
 
-  /** What is worth telling and was not told before. */
+  /** Cautions that were not told before. */
   private List<Diagnostic> news(Workbook after) {
     List<String> told = filled.diagnostics().stream().map(Diagnostic::message).toList();
     return after.diagnostics().stream()

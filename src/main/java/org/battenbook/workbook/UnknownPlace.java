@@ -6,7 +6,7 @@ public final class UnknownPlace extends IllegalArgumentException {
     super(message);
   }
 
-  /** What to tell the person who said them. */
+  /** The message for the person who wrote the words. */
   public String message() {
     return String.valueOf(getMessage());
   }

@@ -6,7 +6,7 @@ import org.battenbook.evaluate.Results;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 
-/** What a requirement or a caution comes to in one row, or on a page. */
+/** The result of a requirement or a caution in one row, or on a page. */
 public final class Verdict {
   private final Results results;
   private final Rule rule;
@@ -32,12 +32,12 @@ public final class Verdict {
     return results.value(new Spot(rule.condition(), row));
   }
 
-  /** Whether it is known to be so: the requirement holds, or the caution fires. */
+  /** Whether it is known to be yes: the requirement holds, or the caution fires. */
   public boolean isYes() {
     return value() instanceof Value.YesNo yesNo && yesNo.yes();
   }
 
-  /** Whether it is known not to be so: the requirement is broken, or the caution is silent. */
+  /** Whether it is known to be no: the requirement is broken, or the caution does not fire. */
   public boolean isNo() {
     return value() instanceof Value.YesNo yesNo && !yesNo.yes();
   }

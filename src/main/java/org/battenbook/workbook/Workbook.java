@@ -31,7 +31,9 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class Workbook {
-  /** A job of which a file changes each time that it is read is taken as it was read last. */
+  /**
+   * How often a job is read again because a file changed meanwhile; then the last reading counts.
+   */
   private static final int MOST_READINGS = 5;
 
   private final Book book;
@@ -47,20 +49,20 @@ public final class Workbook {
   /**
    * Reads a job from a file, with all that it follows from the files around it.
    *
-   * @throws Loader.Unreadable when the job itself cannot be read; what it follows is told of among
-   *     the {@link #diagnostics}
+   * @throws Loader.Unreadable when the job itself cannot be read; for a file that it follows, the
+   *     {@link #diagnostics} tell it
    */
   public static Workbook open(String job) throws Loader.Unreadable {
     return open(job, FolderLoader.of(job));
   }
 
-  /** Reads a job by way of a loader. */
+  /** Reads a job through a loader. */
   public static Workbook open(String job, Loader loader) throws Loader.Unreadable {
     return open(job, loader, new Planning());
   }
 
   /**
-   * Reads a job by way of a loader.
+   * Reads a job through a loader.
    *
    * @param planning how its plans are worked out
    */
@@ -102,10 +104,10 @@ public final class Workbook {
   }
 
   /**
-   * Puts a workbook together, checks it, and works it out.
+   * Assembles a workbook, checks it, and fills it.
    *
    * @param planning how its plans are worked out
-   * @param now the same, asked for this time
+   * @param now the planner to ask this time
    */
   private static Workbook put(
       FollowedFiles files, Diagnostics read, RowPlanner planning, RowPlanner now) {
@@ -116,7 +118,7 @@ public final class Workbook {
     return new Workbook(book, new Reading(files, planning, found.inOrder()), results);
   }
 
-  /** What works a book out; absent where it is at fault, or too large to be checked. */
+  /** The compiled book; absent where it is at fault, or too large to be checked. */
   private static @Nullable Program program(Book book, Diagnostics found) {
     if (found.isRefused()) {
       return null;
@@ -144,13 +146,13 @@ public final class Workbook {
     return results == null;
   }
 
-  /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
+  /** The new text of each file that an edit changed, by the text as it was loaded. */
   public Map<SourceText, String> revisions() {
     return reading.files().revisions();
   }
 
   /**
-   * Works out every line of every page.
+   * The workbook with every value worked out.
    *
    * @throws IllegalStateException when it {@link #hasFaults}
    */
