@@ -1,6 +1,7 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.battenbook.syntax.Change;
 import org.battenbook.syntax.KindExpression;
@@ -29,7 +30,7 @@ public final class Column extends Place {
 
   /** Changes of single cells, {@code change face of mouldings "ash cap" = …}, in order. */
   public List<Change> cellChanges() {
-    return List.copyOf(cellChanges);
+    return Collections.unmodifiableList(cellChanges);
   }
 
   /** Whether nobody writes its cells: they come with rows that are opened or planned. */

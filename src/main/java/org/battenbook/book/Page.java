@@ -1,6 +1,7 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,12 +62,12 @@ public final class Page {
   }
 
   public List<Table> tables() {
-    return List.copyOf(tables);
+    return Collections.unmodifiableList(tables);
   }
 
   /** The requirements and cautions of the page itself, not of its tables' rows. */
   public List<Rule> rules() {
-    return List.copyOf(rules);
+    return Collections.unmodifiableList(rules);
   }
 
   void add(Line line) {

@@ -1,6 +1,7 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.KindExpression;
@@ -56,7 +57,7 @@ public abstract sealed class Place permits Line, Column {
 
   /** Every formula that was set for it, the inherited ones first; the last one holds. */
   public List<Layer> layers() {
-    return List.copyOf(layers);
+    return Collections.unmodifiableList(layers);
   }
 
   /** The layer that holds. */

@@ -1,6 +1,7 @@
 package org.battenbook.book;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,7 +85,7 @@ public final class Table {
 
   /** The requirements and cautions of each row. */
   public List<Rule> rules() {
-    return List.copyOf(rules);
+    return Collections.unmodifiableList(rules);
   }
 
   /** The columns that a person wants to see first; all of them where the workbook does not say. */
@@ -94,7 +95,7 @@ public final class Table {
 
   /** How its rows are opened from other tables'; none where people write them. */
   public List<RowOpening> openings() {
-    return List.copyOf(openings);
+    return Collections.unmodifiableList(openings);
   }
 
   /** The plan that its rows come of; absent where they do not. */
@@ -109,7 +110,7 @@ public final class Table {
 
   /** All that is written of its rows, in order; what comes later holds. */
   public List<RowSegment> segments() {
-    return List.copyOf(segments);
+    return Collections.unmodifiableList(segments);
   }
 
   /** The segments that bring rows, in the order of the rows. */
