@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A column of a table: one name, a value in each row. */
 public final class Column extends Place {
+  private final Name name;
   private final Table table;
   private final List<Change> cellChanges = new ArrayList<>();
 
@@ -19,10 +20,16 @@ public final class Column extends Place {
       @Nullable KindExpression kind,
       boolean given,
       Layer first) {
-    super(name, page, kind, given, first);
+    super(page, kind, given, first);
+    this.name = name;
     this.table = table;
   }
 
+  public Name name() {
+    return name;
+  }
+
+  @Override
   public Table table() {
     return table;
   }
@@ -32,7 +39,7 @@ public final class Column extends Place {
     return List.copyOf(cellChanges);
   }
 
-  /** Whether nobody writes its cells: they come with rows that are opened or planned. */
+  @Override
   public boolean comesWithRow() {
     return isOpened() || isPlanned();
   }
@@ -59,12 +66,12 @@ public final class Column extends Place {
   }
 
   @Override
-  public Column beside(Name name, Layer layer) {
-    return new Column(name, page(), table, null, false, layer);
+  public String label() {
+    return name.text();
   }
 
   @Override
-  public String words() {
-    return name().text() + " of " + table.name().text();
+  public <R> R accept(PlaceVisitor<R> visitor) {
+    return visitor.column(this);
   }
 }

@@ -86,8 +86,8 @@ public final class Evaluator {
   /** Works out a place whose needs are known. */
   static void run(Slot slot, Results results) {
     PlacePlan plan = results.program().plan(slot);
-    if (slot.place() instanceof Column column) {
-      results.set(slot, column(plan, results, results.valueCount(column)));
+    if (slot.isColumn()) {
+      results.set(slot, column(plan, results, results.valueCount(slot.place())));
     } else {
       results.set(slot, plan.value(Frame.atRow(results, 0)));
     }

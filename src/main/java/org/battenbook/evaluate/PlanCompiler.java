@@ -5,7 +5,6 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import org.battenbook.bind.Rows;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
@@ -135,8 +134,8 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   public Plan reference(Reference reference) {
     Path path = formula.path(reference);
     Plan plan = path.target().accept(new TargetPlans(reference));
-    for (Column column : path.through()) {
-      plan = new ThroughPlan(reference, plan, slots.of(column));
+    for (Place place : path.through()) {
+      plan = new ThroughPlan(reference, plan, slots.of(place));
     }
     return plan;
   }

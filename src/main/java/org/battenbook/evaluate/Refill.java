@@ -158,7 +158,7 @@ public final class Refill {
     }
     ran.add(slot.place());
     shareTotals(program.plan(slot).formula());
-    if (slot.place() instanceof Column) {
+    if (slot.isColumn()) {
       column(slot, dirty);
     } else {
       Evaluator.run(slot, results);

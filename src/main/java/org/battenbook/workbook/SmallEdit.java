@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.book.Column;
+import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
@@ -98,7 +99,7 @@ final class SmallEdit {
             program,
             filled.results(),
             changed.orElseThrow(),
-            one -> one == place || after.isBeside(one) ? row : -1,
+            one -> one == place || one instanceof ErrorBound ? row : -1,
             filled.reading().planning())
         .filter(refilled -> !refilled.results().areCutShort() && knowsSameRows(refilled))
         .map(
