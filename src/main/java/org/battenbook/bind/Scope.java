@@ -35,7 +35,7 @@ public record Scope(
   /** The scope of a layer of a place. */
   public static Scope of(Place place, int layer) {
     Layer written = place.layers().get(layer);
-    Table table = place instanceof Column column ? column.table() : null;
+    Table table = place.table();
     return new Scope(
         written.span().source(), place.page(), table, null, List.of(), new Own(place, layer));
   }

@@ -1,6 +1,5 @@
 package org.battenbook.bind;
 
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 
 /**
@@ -12,8 +11,8 @@ public record Spot(Place place, int row) {
 
   /** As people say it: {@code saw kerf}, {@code top rail of "Tide chart, north"}. */
   public String words(RowKeys keys) {
-    return place instanceof Column
-        ? "%s of \"%s\"".formatted(place.name(), keys.name(row))
-        : place.name().text();
+    return place.table() == null
+        ? place.label()
+        : "%s of \"%s\"".formatted(place.label(), keys.name(row));
   }
 }

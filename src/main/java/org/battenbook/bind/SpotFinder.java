@@ -102,11 +102,12 @@ public final class SpotFinder {
   private String ambiguous(String wanted, List<Spot> found) {
     List<String> ways = new ArrayList<>();
     for (Spot spot : found) {
+      Table table = spot.place().table();
       ways.add(
-          spot.place() instanceof Column column
-              ? "%s of %s \"%s\""
-                  .formatted(column.name(), column.table(), keysOf(column.table()).name(spot.row()))
-              : "%s.%s".formatted(spot.place().page(), spot.place().name()));
+          table == null
+              ? "%s.%s".formatted(spot.place().page(), spot.place().label())
+              : "%s of %s \"%s\""
+                  .formatted(spot.place().label(), table, keysOf(table).name(spot.row())));
     }
     return "'%s' can mean %s: say which".formatted(wanted, String.join(" or ", ways));
   }

@@ -11,7 +11,6 @@ import org.battenbook.source.NearNames;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Caution;
-import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.FunctionDefinition;
 import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.LineDefinition;
@@ -236,23 +235,17 @@ public final class BookAssembly {
   }
 
   private static Rule rule(Requirement requirement, Page page, @Nullable Table table) {
-    Place condition =
-        condition("requirement", requirement.condition(), requirement.span(), page, table);
-    return new Rule(condition, true, requirement.message(), requirement.note(), requirement.span());
+    Span span = requirement.span();
+    Layer layer = new Layer(requirement.condition(), null, "", span);
+    Condition condition = new Condition("requirement", page, table, layer);
+    return new Rule(condition, true, requirement.message(), requirement.note(), span);
   }
 
   private static Rule rule(Caution caution, Page page, @Nullable Table table) {
-    Place condition = condition("caution", caution.condition(), caution.span(), page, table);
-    return new Rule(condition, false, caution.message(), caution.note(), caution.span());
-  }
-
-  private static Place condition(
-      String word, Formula condition, Span span, Page page, @Nullable Table table) {
-    Name name = new Name("the %s at %s".formatted(word, span.place()), span);
-    Layer layer = new Layer(condition, null, "", span);
-    return table == null
-        ? new Line(name, page, null, false, layer)
-        : new Column(name, page, table, null, false, layer);
+    Span span = caution.span();
+    Layer layer = new Layer(caution.condition(), null, "", span);
+    Condition condition = new Condition("caution", page, table, layer);
+    return new Rule(condition, false, caution.message(), caution.note(), span);
   }
 
   private void setTicket(Table table, TableSection section) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A column of a table: one name, a value in each row. */
 public final class Column extends Place {
+  private final Name name;
   private final Table table;
   private final List<Change> cellChanges = new ArrayList<>();
 
@@ -20,10 +21,16 @@ public final class Column extends Place {
       @Nullable KindExpression kind,
       boolean given,
       Layer first) {
-    super(name, page, kind, given, first);
+    super(page, kind, given, first);
+    this.name = name;
     this.table = table;
   }
 
+  public Name name() {
+    return name;
+  }
+
+  @Override
   public Table table() {
     return table;
   }
@@ -33,7 +40,7 @@ public final class Column extends Place {
     return Collections.unmodifiableList(cellChanges);
   }
 
-  /** Whether nobody writes its cells: they come with rows that are opened or planned. */
+  @Override
   public boolean comesWithRow() {
     return isOpened() || isPlanned();
   }
@@ -60,12 +67,12 @@ public final class Column extends Place {
   }
 
   @Override
-  public Column beside(Name name, Layer layer) {
-    return new Column(name, page(), table, null, false, layer);
+  public String label() {
+    return name.text();
   }
 
   @Override
-  public String words() {
-    return name().text() + " of " + table.name().text();
+  public <R> R accept(PlaceVisitor<R> visitor) {
+    return visitor.column(this);
   }
 }

@@ -6,17 +6,29 @@ import org.jspecify.annotations.Nullable;
 
 /** A line of a page: one name, one value. */
 public final class Line extends Place {
+  private final Name name;
+
   Line(Name name, Page page, @Nullable KindExpression kind, boolean given, Layer first) {
-    super(name, page, kind, given, first);
+    super(page, kind, given, first);
+    this.name = name;
+  }
+
+  public Name name() {
+    return name;
   }
 
   @Override
-  public Line beside(Name name, Layer layer) {
-    return new Line(name, page(), null, false, layer);
+  public @Nullable Table table() {
+    return null;
   }
 
   @Override
-  public String words() {
-    return name().text();
+  public String label() {
+    return name.text();
+  }
+
+  @Override
+  public <R> R accept(PlaceVisitor<R> visitor) {
+    return visitor.line(this);
   }
 }

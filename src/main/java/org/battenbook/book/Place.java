@@ -5,21 +5,18 @@ import java.util.Collections;
 import java.util.List;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.KindExpression;
-import org.battenbook.syntax.Name;
 import org.battenbook.syntax.ShownAs;
 import org.jspecify.annotations.Nullable;
 
-/** Something with a name that has a value: a line of a page, or a column of a table. */
-public abstract sealed class Place permits Line, Column {
-  private final Name name;
+/** Something that has a value: one, or one in each row of a table. */
+public abstract sealed class Place permits Line, Column, Condition, Setting, ErrorBound {
   private final Page page;
   private final @Nullable KindExpression declaredKind;
   private final boolean given;
   private final String note;
   private final List<Layer> layers = new ArrayList<>();
 
-  Place(Name name, Page page, @Nullable KindExpression declaredKind, boolean given, Layer first) {
-    this.name = name;
+  Place(Page page, @Nullable KindExpression declaredKind, boolean given, Layer first) {
     this.page = page;
     this.declaredKind = declaredKind;
     this.given = given;
@@ -27,8 +24,12 @@ public abstract sealed class Place permits Line, Column {
     layers.add(first);
   }
 
-  public Name name() {
-    return name;
+  /** The table that has a value of it in each row; absent where it has one value. */
+  public abstract @Nullable Table table();
+
+  /** Whether nobody writes its cells: they come with rows that are opened or planned. */
+  public boolean comesWithRow() {
+    return false;
   }
 
   public Page page() {
@@ -76,15 +77,20 @@ public abstract sealed class Place permits Line, Column {
     return null;
   }
 
-  /** A place beside this one that no page and no table knows: it has a value where this one has. */
-  public abstract Place beside(Name name, Layer layer);
-
   void set(Layer layer) {
     layers.add(layer);
   }
 
+  /** Its own name, or what stands for one: {@code saw kerf}, {@code top rail}. */
+  public abstract String label();
+
   /** As people say it: {@code saw kerf}, {@code top rail of pieces}. */
-  public abstract String words();
+  public String words() {
+    Table table = table();
+    return table == null ? label() : label() + " of " + table.name().text();
+  }
+
+  public abstract <R> R accept(PlaceVisitor<R> visitor);
 
   @Override
   public String toString() {

@@ -30,7 +30,7 @@ final class PlanAssembly {
     PlanStatement.Source stock = source(section.stock(), roles.stock(), section.name());
     PlanStatement.Source keep = written(section.keep(), roles.kept(), section.name());
     PlanStatement.Source record = written(section.record(), roles.recorded(), section.name());
-    Map<String, Line> settings = settings(page, section, roles);
+    Map<String, Setting> settings = settings(page, section, roles);
     if (parts == null
         || stock == null
         || (section.keep() != null && keep == null)
@@ -137,15 +137,15 @@ final class PlanAssembly {
         () -> NearNames.questionOr(otherwise, name.text(), known));
   }
 
-  private Map<String, Line> settings(Page page, PlanSection section, PlanRoles roles) {
-    Map<String, Line> settings = new LinkedHashMap<>();
+  private Map<String, Setting> settings(Page page, PlanSection section, PlanRoles roles) {
+    Map<String, Setting> settings = new LinkedHashMap<>();
     for (LineDefinition setting : section.settings()) {
       PlanRole role = known(setting.name(), roles.settings(), settings);
       if (role != null) {
-        Name name = new Name(section.name().text() + " " + setting.name().text(), setting.span());
         Layer layer = new Layer(setting.formula(), null, setting.note(), setting.span());
         KindExpression kind = role.kind(setting.span());
-        settings.put(setting.name().key(), new Line(name, page, kind, false, layer));
+        settings.put(
+            setting.name().key(), new Setting(section.name(), setting.name(), page, kind, layer));
       }
     }
     return settings;

@@ -22,7 +22,7 @@ public record PlanStatement(
     Cutting cutting,
     Name name,
     Page page,
-    Map<String, Line> settings,
+    Map<String, Setting> settings,
     Source parts,
     Source stock,
     @Nullable Source keep,

@@ -7,11 +7,11 @@ import org.battenbook.syntax.TruthLiteral;
 /**
  * A requirement or a caution.
  *
- * @param condition a nameless place whose value, yes or no, decides
+ * @param condition decides by its value, yes or no
  * @param required whether it must hold (a requirement), rather than warn when it fires (a caution)
  * @param message what to say: a text with holes
  */
-public record Rule(Place condition, boolean required, Formula message, String note, Span span) {
+public record Rule(Condition condition, boolean required, Formula message, String note, Span span) {
 
   /** Whether it is {@code caution when true}: it does not fire, it stands for every job. */
   public boolean isStanding() {

@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
+import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Place;
 import org.battenbook.book.RowOpening;
 import org.battenbook.syntax.Expression;
-import org.battenbook.syntax.Name;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
@@ -20,11 +20,10 @@ import org.jspecify.annotations.Nullable;
  * which the cell of an opening decides.
  */
 final class Beside {
-  private final Map<Source, Place> tolerances = new LinkedHashMap<>();
-  private final Map<Place, Source> sources = new HashMap<>();
-  private final Map<Column, Place> filled = new LinkedHashMap<>();
+  private final Map<Source, ErrorBound> tolerances = new LinkedHashMap<>();
+  private final Map<Column, ErrorBound> filled = new LinkedHashMap<>();
   private final Map<Column, CheckedFormula> filledConditions = new HashMap<>();
-  private final Map<OpenedCell, Place> opened = new LinkedHashMap<>();
+  private final Map<OpenedCell, ErrorBound> opened = new LinkedHashMap<>();
   private final Map<OpenedCell, CheckedFormula> openedConditions = new HashMap<>();
 
   /** What an opening says of a column. */
@@ -39,25 +38,19 @@ final class Beside {
   }
 
   /** The place of what the {@code ±} of a layer comes to; absent where nothing has one. */
-  @Nullable Place tolerance(Source source) {
+  @Nullable ErrorBound tolerance(Source source) {
     return tolerances.get(source);
-  }
-
-  /** Whose tolerance a place is; absent for any other place. */
-  @Nullable Source source(Place place) {
-    return sources.get(place);
   }
 
   boolean isEmpty() {
     return tolerances.isEmpty();
   }
 
-  Place addTolerance(Source source, Layer layer, @Nullable Beside before) {
-    Place known = before == null ? null : before.tolerance(source);
-    Name name = new Name("tolerance of " + source.place().name(), source.place().name().span());
-    Place place = known == null ? source.place().beside(name, layer) : known;
+  ErrorBound addTolerance(Source source, Layer layer, @Nullable Beside before) {
+    ErrorBound known = before == null ? null : before.tolerance(source);
+    String label = "tolerance of " + source.place().label();
+    ErrorBound place = known == null ? new ErrorBound(source.place(), label, layer) : known;
     tolerances.put(source, place);
-    sources.put(place, source);
     return place;
   }
 
@@ -66,10 +59,10 @@ final class Beside {
     return filledConditions.get(column);
   }
 
-  Place addFilled(Column column, @Nullable Beside before) {
-    Place known = before == null ? null : before.filled.get(column);
-    Name name = new Name(column.name() + " filled in", column.name().span());
-    Place place = known == null ? column.beside(name, column.layer()) : known;
+  ErrorBound addFilled(Column column, @Nullable Beside before) {
+    ErrorBound known = before == null ? null : before.filled.get(column);
+    String label = column.label() + " filled in";
+    ErrorBound place = known == null ? new ErrorBound(column, label, column.layer()) : known;
     filled.put(column, place);
     filledConditions.put(column, condition(column, place));
     return place;
@@ -80,24 +73,19 @@ final class Beside {
     return openedConditions.get(new OpenedCell(column, opening));
   }
 
-  Place addOpened(Column column, RowOpening opening, @Nullable Beside before) {
+  ErrorBound addOpened(Column column, RowOpening opening, @Nullable Beside before) {
     OpenedCell cell = new OpenedCell(column, opening);
-    Place known = before == null ? null : before.opened.get(cell);
-    Name name = new Name(column.name() + " as opened", column.name().span());
-    Place place = known == null ? column.beside(name, column.layer()) : known;
+    ErrorBound known = before == null ? null : before.opened.get(cell);
+    String label = column.label() + " as opened";
+    ErrorBound place = known == null ? new ErrorBound(column, label, column.layer()) : known;
     opened.put(cell, place);
     openedConditions.put(cell, condition(column, place));
     return place;
   }
 
-  private static CheckedFormula condition(Column column, Place place) {
+  private static CheckedFormula condition(Column column, ErrorBound place) {
     Composition condition = new Composition(column.name().span());
     Expression read = condition.read(place, Optional.empty(), Kind.YES_NO);
     return condition.formula(read, Scope.of(column, 0));
-  }
-
-  /** Whether a place is one of those beside the book's. */
-  boolean isBeside(Place place) {
-    return sources.containsKey(place) || filled.containsValue(place) || opened.containsValue(place);
   }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Book;
 import org.battenbook.book.Column;
+import org.battenbook.book.Condition;
 import org.battenbook.book.Page;
 import org.battenbook.book.Place;
 import org.battenbook.book.PlanStatement;
@@ -113,13 +114,16 @@ public final class BookCheck implements Knowledge {
     if (place.declaredKind() != null) {
       declared.put(place, declaredKinds.kind(place.declaredKind()));
     }
+    if (place instanceof Condition) {
+      declared.put(place, Kind.YES_NO);
+    }
     boolean key = place instanceof Column column && column.table().keyColumn() == column;
     if (key && kindOrUnknown(place) != Kind.TEXT) {
       diagnostics.fault(
           "key-not-text",
           place.origin(),
-          "rows go by '%s', so it is a text".formatted(place.name()),
-          "write '%s : text' under 'given'".formatted(place.name()));
+          "rows go by '%s', so it is a text".formatted(place.label()),
+          "write '%s : text' under 'given'".formatted(place.label()));
       declared.put(place, Kind.TEXT);
     }
   }
@@ -157,9 +161,6 @@ public final class BookCheck implements Knowledge {
 
   private CheckedPlace checkPlace(Place place) {
     Kind wanted = kindOrUnknown(place);
-    if (isCondition(place)) {
-      wanted = Kind.YES_NO;
-    }
     Kind kind = wanted;
     List<CheckedPlace.Layered> layers = new ArrayList<>();
     for (int i = 0; i < place.layers().size(); i++) {
@@ -178,17 +179,10 @@ public final class BookCheck implements Knowledge {
       layers.add(new CheckedPlace.Layered(checked));
     }
     Entries entries =
-        place instanceof Column column && kind != Kind.UNKNOWN && !isCondition(place)
+        place instanceof Column column && kind != Kind.UNKNOWN
             ? new CellCheck(this, diagnostics).entries(column, kind)
             : Entries.NONE;
     return new CheckedPlace(place, kind, form(place, kind), layers, entries, Set.of());
-  }
-
-  /** A place of no table and no page, and nothing that a plan is set to. */
-  private boolean isCondition(Place place) {
-    return place instanceof Column column
-        ? column.table().column(place.name().key()) != column
-        : place.declaredKind() == null && place.page().line(place.name().key()) != place;
   }
 
   private @Nullable Form form(Place place, Kind kind) {

@@ -59,11 +59,6 @@ public final class CheckedBook {
     return settled.places().values();
   }
 
-  /** Whether a place is none of the book's own, but holds what tolerances need beside one. */
-  public boolean isBeside(Place place) {
-    return settled.beside().isBeside(place);
-  }
-
   /** Where the book holds what the {@code ±} of a place comes to; absent where it has none. */
   public @Nullable Place tolerance(Place place) {
     return settled.beside().tolerance(Beside.Source.of(place));

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.Scope;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.number.Rational;
@@ -116,8 +115,8 @@ final class Composition {
     if (row.isEmpty()) {
       return read(new Path(new Target.Here(place), List.of()), kind);
     }
-    List<Column> through = new ArrayList<>(row.get().through());
-    through.add((Column) place);
+    List<Place> through = new ArrayList<>(row.get().through());
+    through.add(place);
     return read(new Path(row.get().target(), through), kind);
   }
 

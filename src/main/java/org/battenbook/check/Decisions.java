@@ -6,7 +6,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.bind.BookRows;
 import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.source.Span;
@@ -19,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 public final class Decisions {
   private final CheckedBook book;
   private final BookRows rows;
-  private final Map<Column, Cells> cells = new ConcurrentHashMap<>();
+  private final Map<Place, Cells> cells = new ConcurrentHashMap<>();
 
   /**
    * The decisions of a book.
@@ -41,21 +40,22 @@ public final class Decisions {
 
   /** What the rows of its table say of a place; nothing for a line. */
   public Cells cells(Place place) {
-    if (!(place instanceof Column column)) {
+    Table table = place.table();
+    if (table == null) {
       return Cells.NONE;
     }
     Entries entries = book.place(place).entries();
-    boolean isSaid = entries != Entries.NONE || column.comesWithRow();
+    boolean isSaid = entries != Entries.NONE || place.comesWithRow();
     return isSaid
-        ? cells.computeIfAbsent(column, c -> entries.in(c, rows(c.table()), rows))
+        ? cells.computeIfAbsent(place, p -> entries.in(p, rows(table), rows))
         : Cells.NONE;
   }
 
   /** Takes over the cells of a place from those before an edit that left them, and the rows. */
   public void share(Place place, Decisions before) {
-    Cells known = place instanceof Column column ? before.cells.get(column) : null;
+    Cells known = before.cells.get(place);
     if (known != null) {
-      cells.put((Column) place, known);
+      cells.put(place, known);
     }
   }
 
@@ -85,14 +85,13 @@ public final class Decisions {
 
   /** Whether a spot stays empty: its row is opened from another table than its column speaks of. */
   public boolean staysEmpty(Spot spot) {
-    return spot.place() instanceof Column column && column.comesWithRow() && written(spot) == null;
+    return spot.place().comesWithRow() && written(spot) == null;
   }
 
   /** As people say a spot. */
   public String words(Spot spot) {
-    return spot.place() instanceof Column column
-        ? spot.words(rows(column.table()).keys())
-        : spot.place().words();
+    Table table = spot.place().table();
+    return table == null ? spot.place().label() : spot.words(rows(table).keys());
   }
 
   /** A value of a spot as people read it: as it was written, or in the form of its place. */
@@ -106,8 +105,9 @@ public final class Decisions {
     if (change != null) {
       return change.span();
     }
-    if (spot.place() instanceof Column column && column.comesWithRow()) {
-      return rows(column.table()).origin(spot.row());
+    Table table = spot.place().table();
+    if (table != null && spot.place().comesWithRow()) {
+      return rows(table).origin(spot.row());
     }
     Span ofPlace = spot.place().layer().span();
     return cells(spot.place()).isFilled(spot.row())

@@ -14,6 +14,7 @@ import java.util.function.UnaryOperator;
 import org.battenbook.bind.BookRows;
 import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
+import org.battenbook.book.Place;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.RowSegment;
 import org.battenbook.syntax.Name;
@@ -200,17 +201,18 @@ public final class Entries {
   /**
    * The cells of the rows that there are.
    *
-   * @param column whose entries these are
+   * @param place whose entries these are
+   * @param rows those of its table
    * @param others the rows of tables that cells name
    */
-  public Cells in(Column column, Rows rows, BookRows others) {
-    if (column.table().isWritten()) {
+  public Cells in(Place place, Rows rows, BookRows others) {
+    if (rows.table().isWritten()) {
       return written.resolved(written.lateNames(), others);
     }
     Cells cells = new Cells(rows.count());
     for (int row = 0; row < rows.count(); row++) {
       int at = row;
-      Value brought = rows.brought(column, row);
+      Value brought = place instanceof Column column ? rows.brought(column, row) : null;
       if (brought != null) {
         cells.set(row, brought);
       } else {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
@@ -125,7 +126,7 @@ final class ErrorFormulas {
   }
 
   private Expression sameRow(Ways ways, Optional<Path> one, Optional<Path> other) {
-    Table table = ((Column) ways.tolerance()).table();
+    Table table = Objects.requireNonNull(ways.tolerance().table());
     Column key = table.keyColumn();
     return composition.apply(
         Operations.EQUAL,
@@ -204,11 +205,12 @@ final class ErrorFormulas {
   }
 
   private static @Nullable CheckedFormula key(Beside beside, Term term, CheckedFormula into) {
-    if (term.row().isEmpty() || !(term.source().place() instanceof Column column)) {
+    Table table = term.source().place().table();
+    if (term.row().isEmpty() || table == null) {
       return null;
     }
     Composition key = of(beside, into).composition;
-    return key.formula(key.read(column.table().keyColumn(), term.row(), Kind.TEXT), into.scope());
+    return key.formula(key.read(table.keyColumn(), term.row(), Kind.TEXT), into.scope());
   }
 
   /** The barriers, each with the condition under which an error comes there. */

@@ -3,7 +3,7 @@ package org.battenbook.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.battenbook.book.Column;
+import org.battenbook.book.Place;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Reference;
 
@@ -51,7 +51,7 @@ record Part(CheckedFormula formula, Expression node, Optional<Path> row, List<Pa
     return path.target().accept(new Seen(path));
   }
 
-  private Optional<Path> seenThrough(List<Column> columns) {
+  private Optional<Path> seenThrough(List<Place> columns) {
     Part argument = meant();
     if (!(argument.node instanceof Reference reference)) {
       return Optional.empty();
@@ -60,7 +60,7 @@ record Part(CheckedFormula formula, Expression node, Optional<Path> row, List<Pa
     return argument.seen(new Path(path.target(), joined(path.through(), columns)));
   }
 
-  private static List<Column> joined(List<Column> first, List<Column> then) {
+  private static List<Place> joined(List<Place> first, List<Place> then) {
     return Stream.concat(first.stream(), then.stream()).toList();
   }
 
@@ -74,16 +74,16 @@ record Part(CheckedFormula formula, Expression node, Optional<Path> row, List<Pa
 
     @Override
     public Optional<Path> here(Target.Here here) {
-      return here.place() instanceof Column column ? inRow(column) : Optional.of(path);
+      return here.place().table() == null ? Optional.of(path) : inRow(here.place());
     }
 
-    private Optional<Path> inRow(Column column) {
+    private Optional<Path> inRow(Place place) {
       return row.isEmpty()
           ? Optional.of(path)
           : row.map(
               to ->
                   new Path(
-                      to.target(), joined(joined(to.through(), List.of(column)), path.through())));
+                      to.target(), joined(joined(to.through(), List.of(place)), path.through())));
     }
 
     @Override

@@ -2,16 +2,15 @@ package org.battenbook.check;
 
 import java.util.List;
 import java.util.Optional;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What a reference reads: a target, then columns of the rows that it leads to.
  *
- * @param through the column behind each dot, {@code moulding.face}
+ * @param through what is read behind each dot, {@code moulding.face}
  */
-public record Path(Target target, List<Column> through) {
+public record Path(Target target, List<Place> through) {
   public Path {
     through = List.copyOf(through);
   }

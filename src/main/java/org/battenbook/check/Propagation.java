@@ -222,8 +222,8 @@ final class Propagation {
       barrier(weight, "a row that is found in another row", part);
       return;
     }
-    Column column = path.through().get(last);
-    enter(column, new Part(part.formula(), part.node(), row, List.of()), weight);
+    Place place = path.through().get(last);
+    enter(place, new Part(part.formula(), part.node(), row, List.of()), weight);
   }
 
   /** Into a place that is read, in the row of the part that reads it. */
@@ -241,7 +241,7 @@ final class Propagation {
       cellFormulas(checked, column, reader, weight);
     }
     if (formula != null) {
-      boolean inRow = place instanceof Column;
+      boolean inRow = place.table() != null;
       Part part = inRow ? reader.reading(formula) : Part.of(formula, formula.expression());
       follow(part, unfilled);
     }
@@ -309,7 +309,7 @@ final class Propagation {
 
   private void addSource(Source source, Part reader, Weight weight) {
     if (beside.tolerance(source) != null) {
-      boolean inRow = source.place() instanceof Column;
+      boolean inRow = source.place().table() != null;
       terms.add(new Term(source, inRow ? reader.row() : Optional.empty(), weight));
     }
   }

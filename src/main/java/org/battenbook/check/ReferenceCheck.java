@@ -97,7 +97,7 @@ final class ReferenceCheck {
 
   private Target here(Place place, Scope scope) {
     boolean inner = scope.outer() != null;
-    boolean sameRow = place instanceof Column && !inner;
+    boolean sameRow = place.table() != null && !inner;
     checked.need(new Need(place, sameRow ? Reach.SAME_ROW : Reach.WHOLE));
     return new Target.Here(place);
   }
@@ -156,7 +156,7 @@ final class ReferenceCheck {
 
   /** Follows the dots of a path from what its first word is. */
   private Kind through(Reference reference, Target target, Kind kind, List<Name> rest) {
-    List<Column> columns = new ArrayList<>();
+    List<Place> columns = new ArrayList<>();
     Kind reached = kind;
     for (Name name : rest) {
       if (!(reached instanceof Kind.RowOf rowOf)) {

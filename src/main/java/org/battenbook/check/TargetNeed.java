@@ -1,14 +1,13 @@
 package org.battenbook.check;
 
 import java.util.Optional;
-import org.battenbook.book.Column;
 import org.battenbook.check.Need.Reach;
 
 /** The place that a formula of one row needs in order to read a target. */
 record TargetNeed() implements TargetVisitor<Optional<Need>> {
   @Override
   public Optional<Need> here(Target.Here here) {
-    Reach reach = here.place() instanceof Column ? Reach.SAME_ROW : Reach.WHOLE;
+    Reach reach = here.place().table() == null ? Reach.WHOLE : Reach.SAME_ROW;
     return Optional.of(new Need(here.place(), reach));
   }
 

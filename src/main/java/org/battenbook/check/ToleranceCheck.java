@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
+import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Place;
 import org.battenbook.book.RowOpening;
@@ -66,7 +67,7 @@ final class ToleranceCheck {
     ToleranceCheck check = new ToleranceCheck(before, diagnostics);
     checked.forEach(
         (place, known) -> {
-          if (before == null || !before.beside().isBeside(place)) {
+          if (!(place instanceof ErrorBound)) {
             check.places.put(place, known);
           }
         });

@@ -3,8 +3,8 @@ package org.battenbook.cli;
 import java.util.List;
 import java.util.Set;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
+import org.battenbook.book.Table;
 import org.battenbook.derive.Feeds;
 import org.battenbook.source.Ink;
 import org.battenbook.workbook.Filled;
@@ -48,15 +48,16 @@ final class FeedsReport {
   }
 
   private void print(Feeds.Fed.Values fed) {
-    if (fed.place() instanceof Column column && fed.rows().size() > MOST_ROWS) {
-      line(fed.place().words() + ", in %s".formatted(rows(column, fed.rows())));
+    Table table = fed.place().table();
+    if (table != null && fed.rows().size() > MOST_ROWS) {
+      line(fed.place().words() + ", in %s".formatted(rows(table, fed.rows())));
     } else {
       fed.rows().forEach(row -> line(words(fed.place(), row)));
     }
   }
 
-  private String rows(Column column, Set<Integer> rows) {
-    int all = filled.rows(column.table()).count();
+  private String rows(Table table, Set<Integer> rows) {
+    int all = filled.rows(table).count();
     return rows.size() == all
         ? "all %s rows".formatted(all)
         : rows.size() + " of %s rows".formatted(all);

@@ -1,8 +1,8 @@
 package org.battenbook.cutting;
 
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Line;
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.Setting;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
 import org.battenbook.value.Value;
@@ -42,11 +42,11 @@ final class PlanSettings {
 
   /** A setting in the base unit of its dimension. */
   Rational number(String setting, Rational otherwise) throws NotPlannable {
-    Line line = plan.settings().get(setting);
-    if (line == null) {
+    Setting set = plan.settings().get(setting);
+    if (set == null) {
       return otherwise;
     }
-    Value value = results.value(new Spot(line, 0));
+    Value value = results.value(new Spot(set, 0));
     if (value instanceof Value.Amount amount
         && amount.quantity().number() instanceof Rational exact) {
       return Size.writable(exact, "its " + setting);

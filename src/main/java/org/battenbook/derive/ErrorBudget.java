@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
+import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.Decisions;
@@ -116,7 +116,8 @@ public record ErrorBudget(
     }
 
     private int row(Influence way) {
-      if (!(way.place() instanceof Column column)) {
+      Table table = way.place().table();
+      if (table == null) {
         return 0;
       }
       if (way.key() == null) {
@@ -127,7 +128,7 @@ public record ErrorBudget(
         open(key);
         return -1;
       }
-      return results.rows(column.table()).keys().row(name.text()).orElse(-1);
+      return results.rows(table).keys().row(name.text()).orElse(-1);
     }
 
     private void add(Spot source, Place tolerancePlace, Value coefficient) {

@@ -207,9 +207,8 @@ public final class Feeds {
 
   /** A row reads only what the branch taken, the row looked up, and the rows that count need. */
   private void addIfReads(Spot user, Spot read, Set<Spot> found) {
-    boolean isThere =
-        !(user.place() instanceof Column column)
-            || user.row() < results.rows(column.table()).count();
+    Table table = user.place().table();
+    boolean isThere = table == null || user.row() < results.rows(table).count();
     Trace trace = isThere ? Trace.reading(results, user) : null;
     if (trace != null && trace.reads().all().contains(read)) {
       found.add(user);

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Loader;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
@@ -89,7 +88,7 @@ public final class PictureCautions {
       if (path.through().isEmpty() && path.target() instanceof Target.Here here) {
         return results
             .decisions()
-            .origin(new Spot(here.place(), here.place() instanceof Column ? row : 0));
+            .origin(new Spot(here.place(), here.place().table() == null ? 0 : row));
       }
     }
     return file.span();

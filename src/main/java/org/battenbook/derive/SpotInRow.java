@@ -2,7 +2,6 @@ package org.battenbook.derive;
 
 import java.util.Optional;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.check.Target;
 import org.battenbook.check.TargetVisitor;
 
@@ -15,7 +14,7 @@ import org.battenbook.check.TargetVisitor;
 record SpotInRow(int row) implements TargetVisitor<Optional<Spot>> {
   @Override
   public Optional<Spot> here(Target.Here here) {
-    return Optional.of(new Spot(here.place(), here.place() instanceof Column ? row : 0));
+    return Optional.of(new Spot(here.place(), here.place().table() == null ? 0 : row));
   }
 
   @Override

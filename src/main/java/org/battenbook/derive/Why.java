@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Line;
 import org.battenbook.book.Place;
@@ -68,9 +67,8 @@ public final class Why {
 
   /** Whether a plan wrote the value of a spot. */
   static boolean isPlanned(Decisions decided, Spot spot) {
-    return spot.place() instanceof Column column
-        && column.table().plan() != null
-        && decided.written(spot) != null;
+    Table table = spot.place().table();
+    return table != null && table.plan() != null && decided.written(spot) != null;
   }
 
   /** What a value was worked out from; nothing of it where that is told of elsewhere. */
@@ -97,8 +95,9 @@ public final class Why {
     if (trace != null) {
       return parts(spot, trace, inheritedLayer(spot));
     }
-    return spot.place() instanceof Column column && isPlanned(decided, spot)
-        ? new Parts(List.of(rows(column.table())), false, 0)
+    Table table = spot.place().table();
+    return table != null && isPlanned(decided, spot)
+        ? new Parts(List.of(rows(table)), false, 0)
         : NOTHING;
   }
 
@@ -205,7 +204,7 @@ public final class Why {
   private How how(Spot spot, @Nullable Trace trace) {
     boolean cell = decided.written(spot) != null;
     if (trace == null) {
-      boolean opened = spot.place() instanceof Column column && column.comesWithRow();
+      boolean opened = spot.place().comesWithRow();
       return opened ? How.OPENED : cell ? How.GIVEN : How.MISSING;
     }
     if (trace.formula().literal().isPresent()) {

@@ -3,7 +3,7 @@ package org.battenbook.derive;
 import java.util.ArrayList;
 import java.util.List;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
+import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.Path;
 import org.battenbook.evaluate.Results;
@@ -120,11 +120,11 @@ final class WithValues {
   /** The spot that a path reads in this row. */
   private @Nullable Spot spot(Path path) {
     Spot at = path.target().accept(new SpotInRow(row)).orElse(null);
-    for (Column column : path.through()) {
+    for (Place place : path.through()) {
       if (at == null || !(results.value(at) instanceof Value.Row led)) {
         return null;
       }
-      at = new Spot(column, led.row());
+      at = new Spot(place, led.row());
     }
     return at;
   }

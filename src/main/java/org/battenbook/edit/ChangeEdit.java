@@ -1,11 +1,11 @@
 package org.battenbook.edit;
 
 import org.battenbook.bind.BookRows;
-import org.battenbook.book.Column;
-import org.battenbook.book.Line;
 import org.battenbook.book.Place;
+import org.battenbook.book.Table;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
+import org.battenbook.syntax.Name;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,25 +42,24 @@ public record ChangeEdit(Place place, int row, String formula, @Nullable String 
 
   /** Whether it is of one cell. */
   boolean isOfCell() {
-    return row >= 0 && place instanceof Column;
+    return row >= 0 && place.table() != null;
   }
 
   /** The place as a change names it. */
   String target(BookRevision revision) {
-    if (place instanceof Column column) {
-      String words = column.name() + " of " + column.table();
-      return isOfCell()
-          ? words + " " + TypedText.quoted(revision.rowsOf(column.table()).name(row))
-          : words;
+    Table table = place.table();
+    if (table == null) {
+      return isAlone(revision) ? place.label() : place.page() + "." + place.label();
     }
-    return isAlone(revision) ? place.name().text() : place.page() + "." + place.name();
+    return isOfCell()
+        ? place.words() + " " + TypedText.quoted(revision.rowsOf(table).name(row))
+        : place.words();
   }
 
   private boolean isAlone(BookRevision revision) {
-    return place instanceof Line
-        && revision.book().pages().stream()
-                .filter(page -> page.line(place.name().key()) != null)
-                .count()
-            == 1;
+    return revision.book().pages().stream()
+            .filter(page -> page.line(Name.key(place.label())) != null)
+            .count()
+        == 1;
   }
 }

@@ -44,10 +44,10 @@ final class StatementRevision {
     }
     if (layer.formula() != null) {
       replace(layer.formula(), formula);
-    } else if (place instanceof Column || layer.span().source() == revision.book().source()) {
+    } else if (place.table() != null || layer.span().source() == revision.book().source()) {
       revision.edits(layer.span().source()).insert(layer.span().end(), " = " + formula);
     } else {
-      insertOnPage(place.page(), place.name() + " = " + formula);
+      insertOnPage(place.page(), place.label() + " = " + formula);
     }
   }
 

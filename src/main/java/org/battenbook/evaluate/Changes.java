@@ -4,7 +4,6 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.jspecify.annotations.Nullable;
 
@@ -44,19 +43,17 @@ final class Changes {
     moved.put(table, firstRow);
   }
 
-  /** Whether a place is a column of a table with other rows. */
+  /** Whether a place has a value for each row of a table with other rows. */
   boolean areMoved(Slot slot) {
-    return !moved.isEmpty()
-        && slot.place() instanceof Column column
-        && moved.containsKey(column.table());
+    return !moved.isEmpty() && moved.containsKey(slot.place().table());
   }
 
   Set<Table> movedTables() {
     return moved.keySet();
   }
 
-  /** The first chunk of a table with a row that is another; past all chunks where there is none. */
-  int firstMovedChunk(Table table) {
+  /** The first chunk of a table with a row that is another; past all chunks where none is. */
+  int firstMovedChunk(@Nullable Table table) {
     Integer row = moved.get(table);
     return row == null ? Integer.MAX_VALUE : row >> ColumnValues.SHIFT;
   }

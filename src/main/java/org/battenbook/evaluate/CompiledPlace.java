@@ -3,7 +3,6 @@ package org.battenbook.evaluate;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.Cells;
@@ -125,7 +124,7 @@ final class CompiledPlace {
   }
 
   private Table table() {
-    return ((Column) place()).table();
+    return Objects.requireNonNull(place().table());
   }
 
   private LaneChunk.Reader reader(Reading reading) {

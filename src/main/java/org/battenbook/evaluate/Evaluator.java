@@ -86,8 +86,8 @@ public final class Evaluator {
   /** Works out a place. All that it needs is worked out already. */
   static void run(Slot slot, Results results) {
     CompiledPlace place = results.program().compiled(slot);
-    if (slot.place() instanceof Column column) {
-      results.set(slot, column(place, results, results.valueCount(column)));
+    if (slot.isColumn()) {
+      results.set(slot, column(place, results, results.valueCount(slot.place())));
     } else {
       results.set(slot, place.value(Frame.atRow(results, 0)));
     }

@@ -5,7 +5,6 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import org.battenbook.bind.Rows;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
@@ -137,8 +136,8 @@ final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
   public FormulaNode reference(Reference reference) {
     Path path = formula.path(reference);
     FormulaNode read = path.target().accept(new TargetNodes(reference));
-    for (Column column : path.through()) {
-      read = new ThroughNode(reference, read, slots.of(column));
+    for (Place place : path.through()) {
+      read = new ThroughNode(reference, read, slots.of(place));
     }
     return read;
   }

@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedPlace;
@@ -97,11 +96,7 @@ final class Ordering {
 
   /** Only columns of one table can go row by row together. */
   private static boolean sameTable(List<Place> component) {
-    return component.stream()
-            .map(place -> place instanceof Column column ? column.table() : place)
-            .distinct()
-            .count()
-        == 1;
+    return component.stream().map(Place::table).distinct().count() == 1;
   }
 
   /** A column that reads only itself, in rows above, so that nothing says its kind. */
@@ -110,8 +105,8 @@ final class Ordering {
         "kind-unknown",
         place.layer().span(),
         "'%s' comes from nothing but itself, so what kind of value it holds is not known"
-            .formatted(place.name()),
-        "begin with a value: '%s = if first row then … else …'".formatted(place.name()));
+            .formatted(place.label()),
+        "begin with a value: '%s = if first row then … else …'".formatted(place.label()));
   }
 
   private void report(List<Place> circle) {

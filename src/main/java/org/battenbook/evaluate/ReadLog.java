@@ -5,7 +5,6 @@ import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 
 /**
@@ -65,7 +64,7 @@ public final class ReadLog implements Watch {
     }
 
     private void add(Spot spot) {
-      add(spot, !(spot.place() instanceof Column));
+      add(spot, spot.place().table() == null);
     }
 
     Set<Spot> all() {

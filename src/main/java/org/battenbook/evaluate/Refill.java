@@ -193,8 +193,9 @@ public final class Refill {
     }
     ran.add(slot.place());
     shareTotals(program.compiled(slot).formula());
-    if (slot.place() instanceof Column column) {
-      column(slot, column.table(), dirty);
+    Table table = slot.place().table();
+    if (table != null) {
+      column(slot, table, dirty);
     } else {
       Evaluator.run(slot, results);
       if (!results.line(slot.number()).equals(before.line(slot.number()))) {
@@ -206,8 +207,8 @@ public final class Refill {
   /** Takes over the values before; those of a table that shrank only for the rows it has left. */
   private void shareAll(Slot slot) {
     results.share(slot, before);
-    if (slot.place() instanceof Column column && changed.areMoved(slot)) {
-      int count = results.chunkCount(column);
+    if (changed.areMoved(slot)) {
+      int count = results.chunkCount(slot.place());
       results.set(slot, new ColumnValues(before.column(slot.number()).firstChunks(count)));
     }
     if (isAsBefore(slot)) {
@@ -300,7 +301,7 @@ public final class Refill {
     for (int c = 0; c < stage.slots().size(); c++) {
       Slot slot = stage.slots().get(c);
       Chunk fresh = rows.chunk(c, chunk);
-      if (chunk >= changed.firstMovedChunk(((Column) slot.place()).table())) {
+      if (chunk >= changed.firstMovedChunk(slot.place().table())) {
         changed.add(slot, chunk);
         continue;
       }
@@ -322,9 +323,7 @@ public final class Refill {
     int chunkCount = results.chunkCount(slot.place());
     BitSet dirty = new BitSet();
     dirty.or(edited.of(slot));
-    if (slot.place() instanceof Column column) {
-      dirty.set(Math.min(changed.firstMovedChunk(column.table()), chunkCount), chunkCount);
-    }
+    dirty.set(Math.min(changed.firstMovedChunk(slot.place().table()), chunkCount), chunkCount);
     for (Edge edge : program.edges(slot)) {
       if (changed.isChanged(edge.from())) {
         addReaders(edge, chunkCount, dirty);

@@ -13,7 +13,6 @@ import org.battenbook.bind.BookRows;
 import org.battenbook.bind.MissingRows;
 import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Rule;
@@ -103,9 +102,8 @@ public final class Results implements Reading, BookRows {
 
   /** All spots of a place. */
   public Stream<Spot> spots(Place place) {
-    return place instanceof Column column
-        ? rows(column.table()).spots(place)
-        : Stream.of(new Spot(place, 0));
+    Table table = place.table();
+    return table == null ? Stream.of(new Spot(place, 0)) : rows(table).spots(place);
   }
 
   int chunkCount(Place place) {
@@ -114,7 +112,8 @@ public final class Results implements Reading, BookRows {
 
   /** How many values a place has: one for a line, as many as rows for a column. */
   int valueCount(Place place) {
-    return place instanceof Column column ? rows(column.table()).count() : 1;
+    Table table = place.table();
+    return table == null ? 1 : rows(table).count();
   }
 
   /** What decides each of its values. */
@@ -126,7 +125,7 @@ public final class Results implements Reading, BookRows {
   /** The value at a spot: known, at fault or waiting. */
   public Value value(Spot spot) {
     Slot slot = program.slots().of(spot.place());
-    return spot.place() instanceof Column ? cell(slot.number(), spot.row()) : line(slot.number());
+    return slot.isColumn() ? cell(slot.number(), spot.row()) : line(slot.number());
   }
 
   /** What a rule says in a row (0 for a page's rule). */

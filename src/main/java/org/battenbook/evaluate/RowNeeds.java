@@ -25,13 +25,11 @@ final class RowNeeds {
   /** Everything a place needs, rows included. The key column of a table stands for its rows. */
   Set<Need> of(CheckedPlace checked) {
     Set<Need> needs = new LinkedHashSet<>(checked.needs());
-    if (checked.place() instanceof Column column) {
-      Table table = column.table();
-      if (column == table.keyColumn()) {
-        addSources(table, needs);
-      } else {
-        addRows(table, needs);
-      }
+    Table table = checked.place().table();
+    if (table != null && checked.place() == table.keyColumn()) {
+      addSources(table, needs);
+    } else {
+      addRows(table, needs);
     }
     addNamed(checked.place(), needs);
     return needs;

@@ -1,8 +1,8 @@
 package org.battenbook.evaluate;
 
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
+import org.battenbook.book.Table;
 import org.battenbook.value.Value;
 
 /**
@@ -13,7 +13,7 @@ import org.battenbook.value.Value;
 record Slot(int number, Place place) {
 
   boolean isColumn() {
-    return place instanceof Column;
+    return place.table() != null;
   }
 
   /** A value as a formula reads it. A fault of another place is something to wait for. */
@@ -23,8 +23,7 @@ record Slot(int number, Place place) {
 
   /** As people say it. */
   String words(int row, Reading reading) {
-    return place instanceof Column column
-        ? new Spot(place, row).words(reading.rows(column.table()).keys())
-        : place.words();
+    Table table = place.table();
+    return table == null ? place.label() : new Spot(place, row).words(reading.rows(table).keys());
   }
 }

@@ -1,7 +1,6 @@
 package org.battenbook.evaluate;
 
 import java.util.Locale;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.bound.Bound;
 import org.battenbook.source.Diagnostics;
@@ -47,9 +46,9 @@ final class WorkBound {
 
   private void refuse(Place place) {
     String inRows =
-        place instanceof Column column
-            ? String.format(Locale.ROOT, " in its %,d rows", results.valueCount(column))
-            : "";
+        place.table() == null
+            ? ""
+            : String.format(Locale.ROOT, " in its %,d rows", results.valueCount(place));
     diagnostics.refuse(
         "too-much-work",
         place.layer().span(),

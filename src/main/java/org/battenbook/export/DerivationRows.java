@@ -60,7 +60,7 @@ final class DerivationRows implements Sheet.Rows {
         new SheetCell(
             row,
             DerivationPlan.NAME,
-            new CellContent.Words(spot.place().name().text()),
+            new CellContent.Words(spot.place().label()),
             Look.LINK,
             NumberFormats.TEXT,
             "",

@@ -1,8 +1,6 @@
 package org.battenbook.export;
 
 import java.util.List;
-import org.battenbook.book.Column;
-import org.battenbook.book.Line;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.Path;
 import org.battenbook.check.Target;
@@ -50,7 +48,7 @@ record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
     if (inner instanceof Reference reference
         && around.formula().path(reference).through().isEmpty()
         && around.formula().path(reference).target() instanceof Target.Here here) {
-      SpreadsheetText column = around.reads().column((Column) here.place(), sheet);
+      SpreadsheetText column = around.reads().column(here.place(), sheet);
       return new Match(column.toString(), wanted, !here.place().isGiven());
     }
     return new Match(table.range(around.helperColumn(inner, table), sheet), wanted, true);
@@ -60,7 +58,7 @@ record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
   private static boolean readsNoRow(Expression node, CheckedFormula formula) {
     if (node instanceof Reference reference) {
       Path path = formula.path(reference);
-      return !(path.target() instanceof Target.Here here) || here.place() instanceof Line;
+      return !(path.target() instanceof Target.Here here) || here.place().table() == null;
     }
     return node.children().stream().allMatch(child -> readsNoRow(child, formula));
   }

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
+import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedPlace;
@@ -90,7 +90,7 @@ final class PlaceCells {
     if (written && !spot.place().isGiven()) {
       return cell(spot, at, shown, Look.OVERRIDDEN, overriding(spot, checked));
     }
-    boolean opened = spot.place() instanceof Column column && column.comesWithRow();
+    boolean opened = spot.place().comesWithRow();
     return cell(spot, at, shown, opened ? Look.WORKED_OUT : Look.GIVEN, "");
   }
 
@@ -152,9 +152,8 @@ final class PlaceCells {
 
   /** The name of a spot's row; empty for a line. */
   String rowName(Spot spot) {
-    return spot.place() instanceof Column column
-        ? results.rows(column.table()).name(spot.row())
-        : "";
+    Table table = spot.place().table();
+    return table == null ? "" : results.rows(table).name(spot.row());
   }
 
   /** A cell that shows the value of a spot by reading the spot's own cell. */

@@ -7,10 +7,17 @@ import static org.battenbook.operation.SpreadsheetText.total;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
+import org.battenbook.book.Condition;
+import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Line;
 import org.battenbook.book.Place;
+import org.battenbook.book.PlaceVisitor;
+import org.battenbook.book.Setting;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
@@ -57,64 +64,141 @@ final class PlaceReads {
     return plan.table(table);
   }
 
-  /** The value of a line. */
-  SpreadsheetText line(Line line, String from) {
-    if (book.isBeside(line)) {
-      return beside(new Spot(line, 0), Standing.ofLine(from));
-    }
-    Kind kind = book.place(line).kind();
-    SpreadsheetText cell = SpreadsheetText.reference(plan.name(line), content(kind));
-    return kind instanceof Kind.RowOf rowOf
-        ? SpreadsheetText.row(match(cell, rowsOf(rowOf), from), cell)
-        : inBase(line, cell);
+  /** The value of a place that has one, not one in each row. */
+  SpreadsheetText single(Place place, String from) {
+    return place.accept(new SingleRead(from));
   }
 
-  /** The value of a column in a row. */
-  SpreadsheetText cell(Column column, int row, String from) {
-    TablePlan table = plan.table(column.table());
-    Kind kind = book.place(column).kind();
-    if (book.isBeside(column)) {
-      String cell = table.cell(beside(column), row).seenFrom(from);
-      return SpreadsheetText.reference(cell, content(kind));
-    }
-    SpreadsheetText cell =
-        SpreadsheetText.reference(table.cell(column, row).seenFrom(from), content(kind));
-    if (kind instanceof Kind.RowOf rowOf) {
-      HelperColumn numbers = numbers(column, rowOf);
-      String number = table.cell(numbers, row).seenFrom(from);
-      return SpreadsheetText.row(SpreadsheetText.reference(number, Content.NUMBER), cell);
-    }
-    return inBase(column, cell);
+  /** The value of a place in a row of its table. */
+  SpreadsheetText cell(Place place, int row, String from) {
+    TablePlan table = tableOf(place);
+    return place.accept(
+        new CellsRead(
+            column -> table.cell(column, row).seenFrom(from),
+            helper -> table.cell(helper, row).seenFrom(from),
+            SpreadsheetText::reference));
   }
 
-  /** All values of a column, for an array. */
-  SpreadsheetText column(Column column, String from) {
-    TablePlan table = plan.table(column.table());
-    Kind kind = book.place(column).kind();
-    if (book.isBeside(column)) {
-      return SpreadsheetText.column(table.range(beside(column), from), content(kind));
-    }
-    SpreadsheetText cells = SpreadsheetText.column(table.range(column, from), content(kind));
-    if (kind instanceof Kind.RowOf rowOf) {
-      String numbers = table.range(numbers(column, rowOf), from);
-      return SpreadsheetText.row(SpreadsheetText.column(numbers, Content.NUMBER), cells);
-    }
-    return inBase(column, cells);
+  /** All values of a place, for an array. */
+  SpreadsheetText column(Place place, String from) {
+    TablePlan table = tableOf(place);
+    return place.accept(
+        new CellsRead(
+            column -> table.range(column, from),
+            helper -> table.range(helper, from),
+            SpreadsheetText::column));
   }
 
-  /** The value of a column in the row of a number. */
-  SpreadsheetText lookedUp(Column column, SpreadsheetText row, String from) {
-    TablePlan table = plan.table(column.table());
-    Kind kind = book.place(column).kind();
-    if (book.isBeside(column)) {
-      return index(table.range(beside(column), from), content(kind), row);
+  /** The value of a place in the row of a number. */
+  SpreadsheetText lookedUp(Place place, SpreadsheetText row, String from) {
+    TablePlan table = tableOf(place);
+    return place.accept(
+        new CellsRead(
+            column -> table.range(column, from),
+            helper -> table.range(helper, from),
+            (range, content) -> index(range, content, row)));
+  }
+
+  private TablePlan tableOf(Place place) {
+    return plan.table(Objects.requireNonNull(place.table()));
+  }
+
+  private static IllegalStateException unread(Place place) {
+    return new IllegalStateException("no formula reads " + place.words());
+  }
+
+  /** Reads a value that is not of a table's row. */
+  private final class SingleRead implements PlaceVisitor<SpreadsheetText> {
+    private final String from;
+
+    SingleRead(String from) {
+      this.from = from;
     }
-    SpreadsheetText found = index(table.range(column, from), content(kind), row);
-    if (kind instanceof Kind.RowOf rowOf) {
-      String numbers = table.range(numbers(column, rowOf), from);
-      return SpreadsheetText.row(index(numbers, Content.NUMBER, row), found);
+
+    @Override
+    public SpreadsheetText line(Line line) {
+      Kind kind = book.place(line).kind();
+      SpreadsheetText cell = SpreadsheetText.reference(plan.name(line), content(kind));
+      return kind instanceof Kind.RowOf rowOf
+          ? SpreadsheetText.row(match(cell, rowsOf(rowOf), from), cell)
+          : inBase(line, cell);
     }
-    return inBase(column, found);
+
+    @Override
+    public SpreadsheetText column(Column column) {
+      throw unread(column);
+    }
+
+    @Override
+    public SpreadsheetText condition(Condition condition) {
+      throw unread(condition);
+    }
+
+    @Override
+    public SpreadsheetText setting(Setting setting) {
+      throw unread(setting);
+    }
+
+    @Override
+    public SpreadsheetText errorBound(ErrorBound bound) {
+      return PlaceReads.this.bound(new Spot(bound, 0), Standing.ofLine(from));
+    }
+  }
+
+  /** Reads cells of a table. */
+  private final class CellsRead implements PlaceVisitor<SpreadsheetText> {
+    private final Function<Column, String> cells;
+    private final Function<HelperColumn, String> helperCells;
+    private final BiFunction<String, Content, SpreadsheetText> read;
+
+    /**
+     * Reads some cells of a table's columns.
+     *
+     * @param cells those of a column, as text
+     * @param helperCells those of a helper column, as text
+     * @param read how a formula reads them
+     */
+    CellsRead(
+        Function<Column, String> cells,
+        Function<HelperColumn, String> helperCells,
+        BiFunction<String, Content, SpreadsheetText> read) {
+      this.cells = cells;
+      this.helperCells = helperCells;
+      this.read = read;
+    }
+
+    @Override
+    public SpreadsheetText column(Column column) {
+      Kind kind = book.place(column).kind();
+      SpreadsheetText own = read.apply(cells.apply(column), content(kind));
+      return kind instanceof Kind.RowOf rowOf
+          ? SpreadsheetText.row(helper(numbers(column, rowOf), Content.NUMBER), own)
+          : inBase(column, own);
+    }
+
+    @Override
+    public SpreadsheetText errorBound(ErrorBound bound) {
+      return helper(boundColumn(bound), content(book.place(bound).kind()));
+    }
+
+    private SpreadsheetText helper(HelperColumn column, Content content) {
+      return read.apply(helperCells.apply(column), content);
+    }
+
+    @Override
+    public SpreadsheetText line(Line line) {
+      throw unread(line);
+    }
+
+    @Override
+    public SpreadsheetText condition(Condition condition) {
+      throw unread(condition);
+    }
+
+    @Override
+    public SpreadsheetText setting(Setting setting) {
+      throw unread(setting);
+    }
   }
 
   /** A row of a table by its number, with the name that it goes by. */
@@ -148,24 +232,24 @@ final class PlaceReads {
         row -> CellContents.ofHelper(results.value(new Spot(column, row))));
   }
 
-  /** The helper column of a place beside a column: what its tolerance comes to in each row. */
-  private HelperColumn beside(Column column) {
-    TablePlan table = plan.table(column.table());
+  /** The helper column of a bound in each row of a table. */
+  private HelperColumn boundColumn(ErrorBound bound) {
+    TablePlan table = tableOf(bound);
     HelperColumn made =
         table.helper(
-            List.of("beside", column),
-            column.name().text(),
+            List.of("bound", bound),
+            bound.label(),
             false,
-            row -> beside(new Spot(column, row), Standing.inRow(table, row)),
-            row -> CellContents.ofHelper(results.value(new Spot(column, row))));
+            row -> bound(new Spot(bound, row), Standing.inRow(table, row)),
+            row -> CellContents.ofHelper(results.value(new Spot(bound, row))));
     if (table.rowCount() > 0) {
-      beside(new Spot(column, 0), Standing.inRow(table, 0));
+      bound(new Spot(bound, 0), Standing.inRow(table, 0));
     }
     return made;
   }
 
-  /** What stands beside a place: as rows say, else as its formula says. */
-  private SpreadsheetText beside(Spot spot, Standing standing) {
+  /** A bound: as rows say, else as its formula says. */
+  private SpreadsheetText bound(Spot spot, Standing standing) {
     CheckedPlace checked = book.place(spot.place());
     CheckedFormula own = results.decisions().ownFormula(spot);
     Value written = results.decisions().written(spot);

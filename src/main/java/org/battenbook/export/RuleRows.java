@@ -101,7 +101,7 @@ final class RuleRows implements Sheet.Rows {
     HelperColumn helper =
         table.helper(
             List.of("rule", ruled.rule()),
-            ruled.rule().condition().name().text(),
+            ruled.rule().condition().label(),
             false,
             row -> counts(ruled.rule(), row, Standing.inRow(table, row)),
             row -> counts.of(ruled.rule(), row));

@@ -2,8 +2,6 @@ package org.battenbook.export;
 
 import java.util.List;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
-import org.battenbook.book.Line;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedFormula;
@@ -133,15 +131,21 @@ final class Translation
   public SpreadsheetText reference(Reference reference) {
     Path path = formula.path(reference);
     SpreadsheetText read = path.target().accept(this);
-    for (Column column : path.through()) {
-      read = reads.lookedUp(column, read, standing.sheet());
+    for (Place place : path.through()) {
+      read = reads.lookedUp(place, read, standing.sheet());
     }
     return read;
   }
 
   @Override
   public SpreadsheetText here(Target.Here here) {
-    return here(here.place());
+    Place place = here.place();
+    if (place.table() == null) {
+      return reads.single(place, standing.sheet());
+    }
+    return standing.array()
+        ? reads.column(place, standing.sheet())
+        : reads.cell(place, standing.row(), standing.sheet());
   }
 
   @Override
@@ -162,16 +166,6 @@ final class Translation
   @Override
   public SpreadsheetText setting(Target.Setting setting) {
     return constant(setting.value());
-  }
-
-  private SpreadsheetText here(Place place) {
-    if (place instanceof Line line) {
-      return reads.line(line, standing.sheet());
-    }
-    Column column = (Column) place;
-    return standing.array()
-        ? reads.column(column, standing.sheet())
-        : reads.cell(column, standing.row(), standing.sheet());
   }
 
   @Override

@@ -47,7 +47,7 @@ public final class FilledValue {
 
   /** The name of its line or column. */
   public String name() {
-    return spot.place().name().text();
+    return spot.place().label();
   }
 
   /** As people say it: {@code top rail of "Tide chart, north"}. */

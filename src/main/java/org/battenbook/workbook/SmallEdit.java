@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.book.Column;
+import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedBook;
@@ -105,7 +106,7 @@ final class SmallEdit {
             program,
             filled.results(),
             changed.orElseThrow(),
-            one -> one == place || after.isBeside(one) ? row : -1,
+            one -> one == place || one instanceof ErrorBound ? row : -1,
             planner)
         .filter(refilled -> !refilled.results().areCutShort() && keepsEditedRows(refilled))
         .map(

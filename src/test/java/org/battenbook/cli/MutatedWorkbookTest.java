@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.Collectors;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.parse.SoupPieces;
 import org.battenbook.source.DiagnosticPrinter;
@@ -80,7 +79,7 @@ class MutatedWorkbookTest {
   }
 
   private static void ask(Filled filled, Place place) {
-    boolean isEmpty = place instanceof Column column && filled.rows(column.table()).count() == 0;
+    boolean isEmpty = place.table() != null && filled.rows(place.table()).count() == 0;
     if (!isEmpty) {
       filled.value(new Spot(place, 0)).shown();
     }

@@ -3,8 +3,8 @@ package org.battenbook.evaluate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.battenbook.bench.WideBook;
-import org.battenbook.book.Column;
 import org.battenbook.book.Loader;
+import org.battenbook.book.Place;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.value.Value;
 import org.battenbook.workbook.TextLoader;
@@ -33,10 +33,10 @@ class LanesEqualRowsTest {
     int workedOut = 0;
     int byLanes = 0;
     for (CheckedPlace checked : results.program().book().places()) {
-      if (checked.place() instanceof Column column && checked.formula() != null) {
-        for (int chunk = 0; chunk < results.chunkCount(column); chunk++) {
+      if (checked.place().table() != null && checked.formula() != null) {
+        for (int chunk = 0; chunk < results.chunkCount(checked.place()); chunk++) {
           workedOut++;
-          byLanes += answer(results, column, chunk) ? 1 : 0;
+          byLanes += answer(results, checked.place(), chunk) ? 1 : 0;
         }
       }
     }
@@ -45,11 +45,11 @@ class LanesEqualRowsTest {
   }
 
   /** Whether the formula of a column, run in lanes, answers for a chunk. */
-  private static boolean answer(Results results, Column column, int chunk) {
-    FormulaNode formula = results.program().compiled(column).formula();
+  private static boolean answer(Results results, Place place, int chunk) {
+    FormulaNode formula = results.program().compiled(place).formula();
     ColumnKernel lanes = formula == null ? null : KernelCompiler.compile(formula);
     try {
-      int rows = results.valueCount(column);
+      int rows = results.valueCount(place);
       return lanes != null && lanes.run(ChunkFrame.of(results, chunk, rows)) != null;
     } catch (ArithmeticException aRowHasNone) {
       return false;
@@ -93,15 +93,15 @@ class LanesEqualRowsTest {
     Program program = results.program();
     int lanes = 0;
     for (CheckedPlace checked : program.book().places()) {
-      if (checked.place() instanceof Column column) {
-        Slot slot = program.slots().of(column);
-        for (int row = 0; row < results.valueCount(column); row++) {
+      if (checked.place().table() != null) {
+        Slot slot = program.slots().of(checked.place());
+        for (int row = 0; row < results.valueCount(checked.place()); row++) {
           Value byRow = program.compiled(slot).value(Frame.atRow(results, row));
           assertThat(results.cell(slot.number(), row))
               .as(slot.words(row, results))
               .isEqualTo(byRow);
         }
-        for (int chunk = 0; chunk < results.chunkCount(column); chunk++) {
+        for (int chunk = 0; chunk < results.chunkCount(checked.place()); chunk++) {
           lanes += results.chunk(slot.number(), chunk) instanceof LaneChunk ? 1 : 0;
         }
       }

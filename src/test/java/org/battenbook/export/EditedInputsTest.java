@@ -83,9 +83,9 @@ class EditedInputsTest {
     CheckedPlace checked = filled.checked().place(spot.place());
     Value value = filled.results().value(spot);
     boolean written =
-        spot.place() instanceof Column
+        spot.place().table() != null
             ? spot.place().isGiven()
-                && !((Column) spot.place()).comesWithRow()
+                && !spot.place().comesWithRow()
                 && filled.results().decisions().written(spot) != null
             : checked.formula() != null && checked.formula().literal().isPresent();
     boolean changes = value instanceof Value.Row || isPositive(value);

@@ -10,7 +10,7 @@ import org.battenbook.answer.FillAnswer;
 import org.battenbook.answer.ToleranceAnswer;
 import org.battenbook.answer.WhyAnswer;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
+import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedPlace;
@@ -79,8 +79,8 @@ record Answers(Workbook workbook, Filled filled) {
     List<Spot> spots = new ArrayList<>();
     for (CheckedPlace checked : filled.checked().places()) {
       Place place = checked.place();
-      int rows = place instanceof Column column ? filled.rows(column.table()).count() : 1;
-      if (rows > 0 && !filled.checked().isBeside(place)) {
+      int rows = place.table() == null ? 1 : filled.rows(place.table()).count();
+      if (rows > 0 && !(place instanceof ErrorBound)) {
         spots.add(new Spot(place, rows - 1));
       }
     }

@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.workbook.Filled;
@@ -112,7 +111,7 @@ final class Seeds {
   }
 
   private static int lastRow(Filled filled, Place place) {
-    return place instanceof Column column ? filled.rows(column.table()).count() - 1 : 0;
+    return place.table() == null ? 0 : filled.rows(place.table()).count() - 1;
   }
 
   /** The job and its files out of each case of the diagnostics, what is told of them left out. */

@@ -43,7 +43,7 @@ final class TypedEdit {
     List<Place> places =
         filled.checked().places().stream()
             .map(CheckedPlace::place)
-            .filter(place -> !filled.checked().isBeside(place))
+            .filter(place -> place instanceof Line || place instanceof Column)
             .toList();
     if (words.length < 4 || places.isEmpty()) {
       return null;

@@ -243,7 +243,7 @@ class EditLawTest {
   }
 
   private static List<String> names(Edit edit) {
-    return edit.ran().stream().map(place -> place.name().text()).toList();
+    return edit.ran().stream().map(place -> place.label()).toList();
   }
 
   private static Filled edited(Edit edit) {
@@ -266,7 +266,7 @@ class EditLawTest {
     assertThat(edited.checked().places()).as(where).hasSameSizeAs(fresh.checked().places());
     for (CheckedPlace checked : fresh.checked().places()) {
       Place place = checked.place();
-      int rows = place instanceof Column column ? fresh.rows(column.table()).count() : 1;
+      int rows = place.table() == null ? 1 : fresh.rows(place.table()).count();
       Place same = samePlace(edited, place);
       for (int row = 0; row < rows; row++) {
         assertThat(edited.results().value(new Spot(same, row)))

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.battenbook.bind.Spot;
-import org.battenbook.book.Column;
+import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedPlace;
 import org.battenbook.source.Diagnostic;
@@ -22,8 +22,8 @@ final class Told {
     Map<String, String> values = new TreeMap<>();
     for (CheckedPlace checked : filled.checked().places()) {
       Place place = checked.place();
-      int rows = place instanceof Column column ? filled.rows(column.table()).count() : 1;
-      for (int row = 0; row < rows && !filled.checked().isBeside(place); row++) {
+      int rows = place.table() == null ? 1 : filled.rows(place.table()).count();
+      for (int row = 0; row < rows && !(place instanceof ErrorBound); row++) {
         FilledValue value = filled.value(new Spot(place, row));
         values.put(
             "%s.%s row %d %s".formatted(place.page(), place.words(), row, value.words()),

@@ -298,7 +298,7 @@ class WorkbookTest {
 
   private static String name(Feeds.Fed fed) {
     return fed instanceof Feeds.Fed.Values values
-        ? values.place().name().text()
+        ? values.place().label()
         : ((Feeds.Fed.Rows) fed).words();
   }
 

@@ -1,0 +1,34 @@
+package org.battenbook.book;
+
+import org.jspecify.annotations.Nullable;
+
+/** The condition of a requirement or a caution: yes or no, on a page or in each row of a table. */
+public final class Condition extends Place {
+  private final String word;
+  private final @Nullable Table table;
+
+  /**
+   * @param word what it is the condition of, {@code requirement}
+   * @param table absent for a rule of a page
+   */
+  Condition(String word, Page page, @Nullable Table table, Layer layer) {
+    super(page, null, false, layer);
+    this.word = word;
+    this.table = table;
+  }
+
+  @Override
+  public @Nullable Table table() {
+    return table;
+  }
+
+  @Override
+  public String label() {
+    return "the %s at %s".formatted(word, origin().place());
+  }
+
+  @Override
+  public <R> R accept(PlaceVisitor<R> visitor) {
+    return visitor.condition(this);
+  }
+}
