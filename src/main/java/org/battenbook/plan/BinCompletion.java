@@ -35,7 +35,7 @@ final class BinCompletion {
     this.known = known;
     this.enough = enough;
     this.effort = effort.part(MOST_STEPS);
-    this.bound = new StockBound(instance, instance.capacities, known, effort);
+    this.bound = new StockBound(instance.offers(), known, effort);
   }
 
   /**

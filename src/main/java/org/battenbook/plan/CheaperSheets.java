@@ -58,8 +58,8 @@ final class CheaperSheets {
     return layout;
   }
 
-  private static void take(int[] left, int stock, int sheets) {
-    left[stock] -= left[stock] == Instance.UNLIMITED ? 0 : sheets;
+  private void take(int[] left, int stock, int sheets) {
+    left[stock] -= instance.isLimited(stock) ? sheets : 0;
   }
 
   /** A sheet with all of some pieces; null where no order brings them on it. */

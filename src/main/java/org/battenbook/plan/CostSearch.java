@@ -49,8 +49,9 @@ final class CostSearch {
   }
 
   private void raiseSimply() {
-    raise(MaterialBound.of(instance));
-    raise(StockBound.ofLengths(instance, best.cost(), effort));
+    long all = instance.allLengths();
+    raise(MaterialBound.of(all, instance.offers()));
+    raise(StockBound.of(all, instance.offers(), best.cost(), effort));
   }
 
   private void relaxUnlessDone() {

@@ -7,9 +7,6 @@ import java.util.Arrays;
  * as what they hold in ticks, with one kerf more, since the last part needs none.
  */
 final class Instance {
-  /** The limit of a stock that has none. */
-  static final int UNLIMITED = Integer.MAX_VALUE;
-
   final long[] lengths;
   final int[] demand;
   final long[] capacities;
@@ -50,7 +47,7 @@ final class Instance {
   }
 
   boolean isLimited(int stock) {
-    return limits[stock] != UNLIMITED;
+    return limits[stock] != Offers.UNLIMITED;
   }
 
   long dearest() {
@@ -59,6 +56,11 @@ final class Instance {
 
   long used(Pattern pattern) {
     return pattern.value(lengths);
+  }
+
+  /** The length, cost and limit of each stock. */
+  Offers offers() {
+    return new Offers(capacities, costs, limits);
   }
 
   /** How long all pieces are together. */

@@ -47,7 +47,7 @@ final class NextFit {
       Layout layout = demand[kinds[first]] > 0 ? layout(first) : null;
       while (layout != null) {
         layout.takeFrom(demand);
-        limits[layout.stock()] -= limits[layout.stock()] == Instance.UNLIMITED ? 0 : 1;
+        limits[layout.stock()] -= instance.isLimited(layout.stock()) ? 1 : 0;
         layouts.add(layout);
         layout = demand[kinds[first]] > 0 ? layout(first) : null;
       }

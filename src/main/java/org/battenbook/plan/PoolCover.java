@@ -108,8 +108,8 @@ final class PoolCover {
   }
 
   private int[] limits() {
-    return IntStream.of(instance.limits)
-        .map(limit -> limit == Instance.UNLIMITED ? 0 : limit)
+    return IntStream.range(0, instance.stocks())
+        .map(stock -> instance.isLimited(stock) ? instance.limits[stock] : 0)
         .toArray();
   }
 
@@ -171,7 +171,7 @@ final class PoolCover {
 
   private boolean isWorthTrying(Choice choice, State left, long cost) {
     int stock = choice.stock();
-    boolean isThere = instance.limits[stock] == Instance.UNLIMITED || left.sheets().of(stock) > 0;
+    boolean isThere = !instance.isLimited(stock) || left.sheets().of(stock) > 0;
     return isThere
         && instance.costs[stock] <= cost
         && choice.pieces().isWithin(left.pieces())
@@ -192,9 +192,10 @@ final class PoolCover {
   }
 
   private State without(State left, Choice choice) {
-    boolean isLimited = instance.limits[choice.stock()] != Instance.UNLIMITED;
     return new State(
         left.pieces().minus(choice.pieces()),
-        isLimited ? left.sheets().minus(sheetFields.one(choice.stock())) : left.sheets());
+        instance.isLimited(choice.stock())
+            ? left.sheets().minus(sheetFields.one(choice.stock()))
+            : left.sheets());
   }
 }

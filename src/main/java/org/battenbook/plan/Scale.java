@@ -112,7 +112,7 @@ final class Scale {
     }
     long pieces = demandsByPace.values().stream().mapToLong(Scale::copies).sum();
     return onHand >= pieces && offer.cost().signum() > 0
-        ? Instance.UNLIMITED
+        ? Offers.UNLIMITED
         : (int) Math.min(onHand, pieces);
   }
 

@@ -98,16 +98,20 @@ final class SheetBound {
     SheetBound bound = new SheetBound(instance);
     long[] areas = IntStream.range(0, instance.kinds()).mapToLong(instance::area).toArray();
     long[] sheets = IntStream.range(0, instance.stocks()).mapToLong(instance::sheetArea).toArray();
-    return Math.max(
-        ofWorths(instance.asLengths(areas, sheets), known, effort),
-        bound.ofStretched(known, effort));
+    return Math.max(bound.ofWorths(areas, sheets, known, effort), bound.ofStretched(known, effort));
   }
 
-  private static long ofWorths(Instance lengths, long known, Effort effort) {
-    long byMaterial = MaterialBound.of(lengths);
+  /** Where pieces are worth some numbers, and a sheet holds no more than some worth of them. */
+  private long ofWorths(long[] worths, long[] most, long known, Effort effort) {
+    long all = 0;
+    for (int kind = 0; kind < worths.length; kind++) {
+      all += instance.demand[kind] * worths[kind];
+    }
+    Offers offers = instance.offers(most);
+    long byMaterial = MaterialBound.of(all, offers);
     return known <= byMaterial
         ? byMaterial
-        : Math.max(byMaterial, StockBound.ofLengths(lengths, known, effort));
+        : Math.max(byMaterial, StockBound.of(all, offers, known, effort));
   }
 
   /**
@@ -138,7 +142,7 @@ final class SheetBound {
     }
     long[] sheets = new long[instance.stocks()];
     Arrays.fill(sheets, most);
-    return ofWorths(instance.asLengths(best, sheets), known, effort);
+    return ofWorths(best, sheets, known, effort);
   }
 
   private double sheets(long[] worths) {

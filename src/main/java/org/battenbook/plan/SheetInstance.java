@@ -47,6 +47,10 @@ final class SheetInstance {
     return costs.length;
   }
 
+  boolean isLimited(int stock) {
+    return limits[stock] != Offers.UNLIMITED;
+  }
+
   long area(int kind) {
     return across[kind] * down[kind];
   }
@@ -83,10 +87,8 @@ final class SheetInstance {
         < 0;
   }
 
-  /**
-   * Sheets as if they were sticks that areas fill, or any other worth of parts: for bounds alone.
-   */
-  Instance asLengths(long[] worths, long[] most) {
-    return new Instance(worths, demand, most, costs, limits, new long[stocks()]);
+  /** The stocks, where a sheet of each holds no more than some worth of pieces. */
+  Offers offers(long[] most) {
+    return new Offers(most, costs, limits);
   }
 }

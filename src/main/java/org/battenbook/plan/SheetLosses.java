@@ -29,8 +29,8 @@ final class SheetLosses {
   static @Nullable SheetLosses of(SheetInstance instance, long cost) {
     int cheapest = -1;
     for (int stock = 0; stock < instance.stocks(); stock++) {
-      boolean isUnlimited = instance.limits[stock] == Instance.UNLIMITED;
-      if (isUnlimited && (cheapest < 0 || instance.isCheaperByArea(stock, cheapest))) {
+      if (!instance.isLimited(stock)
+          && (cheapest < 0 || instance.isCheaperByArea(stock, cheapest))) {
         cheapest = stock;
       }
     }
@@ -47,7 +47,7 @@ final class SheetLosses {
             .multiply(BigInteger.valueOf(cost + 1))
             .add(BigInteger.valueOf(priceCost).multiply(BigInteger.valueOf(instance.demandArea())));
     for (int stock = 0; stock < instance.stocks(); stock++) {
-      int sheets = instance.limits[stock] == Instance.UNLIMITED ? 1 : instance.limits[stock];
+      int sheets = instance.isLimited(stock) ? instance.limits[stock] : 1;
       most =
           most.add(
               BigInteger.valueOf(priceArea)
@@ -73,7 +73,7 @@ final class SheetLosses {
   long allowed(long cost) {
     long saved =
         IntStream.range(0, instance.stocks())
-            .filter(stock -> instance.limits[stock] != Instance.UNLIMITED)
+            .filter(instance::isLimited)
             .mapToLong(s -> instance.limits[s] * (asDear(s) - instance.costs[s] * priceArea))
             .sum();
     return cost * priceArea + saved - instance.demandArea() * priceCost;

@@ -141,7 +141,7 @@ final class SheetScale {
     }
     long pieces = partsBySize.values().stream().mapToLong(SheetScale::pieces).sum();
     return onHand >= pieces && offer.cost().signum() > 0
-        ? Instance.UNLIMITED
+        ? Offers.UNLIMITED
         : (int) Math.min(onHand, pieces);
   }
 

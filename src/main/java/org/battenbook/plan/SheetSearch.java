@@ -137,7 +137,7 @@ final class SheetSearch {
         next != null;
         next = cheapest(filler, demand, limits)) {
       next.takeFrom(demand);
-      limits[next.stock()] -= limits[next.stock()] == Instance.UNLIMITED ? 0 : 1;
+      limits[next.stock()] -= instance.isLimited(next.stock()) ? 1 : 0;
       layouts.add(next);
       correct(next);
     }

@@ -21,22 +21,25 @@ final class StockBound {
   /**
    * Prepares the worth of each cost up to one.
    *
-   * @param values the most that a stick of each stock can be worth
+   * @param known the cost up to which it is worked out
    */
-  StockBound(Instance instance, long[] values, long known, Effort effort) {
+  StockBound(Offers offers, long known, Effort effort) {
     this.worth = known > MOST_COSTS || effort.isStopped() ? GIVEN_UP : new long[(int) known + 1];
-    for (int stock = 0; stock < values.length; stock++) {
+    for (int stock = 0; stock < offers.count(); stock++) {
       effort.spend(worth.length);
-      add(instance, stock, values[stock], effort);
+      add(offers, stock, effort);
     }
     // What is not worked out to the end proves nothing.
     worth = effort.isStopped() ? GIVEN_UP : worth;
   }
 
-  /** At the lengths themselves as prices: sticks must be as long together as all parts. */
-  static long ofLengths(Instance instance, long known, Effort effort) {
-    long all = instance.allLengths();
-    return new StockBound(instance, instance.capacities, known, effort).leastCost(all);
+  /**
+   * The least cost of sticks or sheets that are worth, together, at least as much as all pieces.
+   *
+   * @param all what the pieces are worth together
+   */
+  static long of(long all, Offers offers, long known, Effort effort) {
+    return new StockBound(offers, known, effort).leastCost(all);
   }
 
   /** The least cost, that which is known if none below it suffices, 0 where it is given up. */
@@ -60,20 +63,22 @@ final class StockBound {
   }
 
   /** With sticks of one more stock. */
-  private void add(Instance instance, int stock, long value, Effort effort) {
+  private void add(Offers offers, int stock, Effort effort) {
     if (effort.isStopped()) {
       return;
     }
-    int cost = (int) Math.min(instance.costs[stock], worth.length);
-    if (!instance.isLimited(stock)) {
+    long value = offers.sizes[stock];
+    int limit = offers.limits[stock];
+    int cost = (int) Math.min(offers.costs[stock], worth.length);
+    if (limit == Offers.UNLIMITED) {
       for (int sum = cost; sum < worth.length; sum++) {
         worth[sum] = Math.max(worth[sum], worth[sum - cost] + value);
       }
     } else if (cost == 0) {
-      long more = value * instance.limits[stock];
+      long more = value * limit;
       Arrays.setAll(worth, sum -> worth[sum] + more);
     } else {
-      addLimited(cost, value, instance.limits[stock], effort);
+      addLimited(cost, value, limit, effort);
     }
   }
 

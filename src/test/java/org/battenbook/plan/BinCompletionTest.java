@@ -24,7 +24,7 @@ class BinCompletionTest {
       for (int stick = 0; stick < sticks; stick++) {
         cutUp(100, pieces);
       }
-      Instance instance = instance(pieces, Instance.UNLIMITED);
+      Instance instance = instance(pieces, Offers.UNLIMITED);
       BinCompletion.Outcome outcome =
           BinCompletion.search(instance, pieces.size() + 1, 0, new Effort(MUCH, PlanWatch.NONE));
       String told = "seed " + SEED + ", job " + i + ": " + pieces;
@@ -37,7 +37,7 @@ class BinCompletionTest {
 
   @Test
   void what_does_not_go_together_needs_a_stick_each() {
-    Instance instance = instance(List.of(51L, 52L, 53L, 54L), Instance.UNLIMITED);
+    Instance instance = instance(List.of(51L, 52L, 53L, 54L), Offers.UNLIMITED);
     BinCompletion.Outcome outcome =
         BinCompletion.search(instance, 4, 3, new Effort(MUCH, PlanWatch.NONE));
     assertThat(outcome.found()).isNull();
@@ -55,7 +55,7 @@ class BinCompletionTest {
 
   @Test
   void without_effort_nothing_is_claimed() {
-    Instance instance = instance(List.of(60L, 50L, 40L, 30L, 20L), Instance.UNLIMITED);
+    Instance instance = instance(List.of(60L, 50L, 40L, 30L, 20L), Offers.UNLIMITED);
     BinCompletion.Outcome outcome =
         BinCompletion.search(instance, 6, 0, new Effort(1, PlanWatch.NONE));
     assertThat(outcome.complete()).isFalse();

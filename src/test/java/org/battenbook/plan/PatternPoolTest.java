@@ -44,7 +44,7 @@ class PatternPoolTest {
         demand,
         new long[] {14, 19},
         new long[] {1, 1},
-        new int[] {Instance.UNLIMITED, Instance.UNLIMITED},
+        new int[] {Offers.UNLIMITED, Offers.UNLIMITED},
         new long[] {1, 1});
   }
 

@@ -13,7 +13,7 @@ class RegroupingTest {
         demand,
         new long[] {capacity},
         new long[] {1},
-        new int[] {Instance.UNLIMITED},
+        new int[] {Offers.UNLIMITED},
         new long[] {1});
   }
 
@@ -48,7 +48,7 @@ class RegroupingTest {
             new int[] {3, 4, 1, 2},
             new long[] {14},
             new long[] {1},
-            new int[] {Instance.UNLIMITED},
+            new int[] {Offers.UNLIMITED},
             new long[] {1});
     Pattern often = pattern(1, 1, 0, 0);
     List<Pattern> sticks = better(instance, often, often, pattern(1, 0, 1, 1), pattern(0, 2, 0, 1));

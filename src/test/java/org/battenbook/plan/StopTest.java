@@ -138,7 +138,8 @@ class StopTest {
   void what_is_not_worked_out_to_the_end_bounds_nothing() {
     Instance instance = Scale.of(sticks("stocks")).instance();
     Effort stopped = new Effort(STEPS, new StopWatch(1));
-    assertThat(StockBound.ofLengths(instance, 3_000_000, stopped)).isZero();
+    assertThat(StockBound.of(instance.allLengths(), instance.offers(), 3_000_000, stopped))
+        .isZero();
     assertThat(stopped.isStopped()).isTrue();
   }
 }
