@@ -1,7 +1,7 @@
 package org.battenbook.plan;
 
 /** A packing that a search looks for. */
-interface Costed {
+public interface Costed {
   /** In units of cost. */
   long cost();
 

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /** The least cost if parts could be melted together: the cheapest length first. */
-final class MaterialBound {
+public final class MaterialBound {
   private MaterialBound() {}
 
   /**
@@ -13,7 +13,7 @@ final class MaterialBound {
    *
    * @param all the size of all pieces together
    */
-  static long of(long all, Offers offers) {
+  public static long of(long all, Offers offers) {
     long left = all;
     long cost = 0;
     for (int stock : cheapestFirst(offers)) {

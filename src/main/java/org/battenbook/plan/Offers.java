@@ -4,9 +4,9 @@ package org.battenbook.plan;
  * What each stock of a job offers, in whole numbers: the bounds need to know nothing else of sticks
  * or sheets.
  */
-final class Offers {
+public final class Offers {
   /** The limit of a stock of which any number can be had. */
-  static final int UNLIMITED = Integer.MAX_VALUE;
+  public static final int UNLIMITED = Integer.MAX_VALUE;
 
   /** What one stick or sheet can be worth, such as its length or its area. */
   final long[] sizes;
@@ -17,7 +17,7 @@ final class Offers {
   /** How many there are at most. */
   final int[] limits;
 
-  Offers(long[] sizes, long[] costs, int[] limits) {
+  public Offers(long[] sizes, long[] costs, int[] limits) {
     this.sizes = sizes;
     this.costs = costs;
     this.limits = limits;

@@ -9,7 +9,7 @@ import java.util.Arrays;
  * <p>It holds at any prices, as long as no stick can be worth more than is said. A knapsack over
  * all costs up to the best that is known.
  */
-final class StockBound {
+public final class StockBound {
   /** Costs are looked at one by one: past this it is given up. */
   private static final long MOST_COSTS = 4_000_000;
 
@@ -23,7 +23,7 @@ final class StockBound {
    *
    * @param known the cost up to which it is worked out
    */
-  StockBound(Offers offers, long known, Effort effort) {
+  public StockBound(Offers offers, long known, Effort effort) {
     this.worth = known > MOST_COSTS || effort.isStopped() ? GIVEN_UP : new long[(int) known + 1];
     for (int stock = 0; stock < offers.count(); stock++) {
       effort.spend(worth.length);
@@ -38,12 +38,12 @@ final class StockBound {
    *
    * @param all what the pieces are worth together
    */
-  static long of(long all, Offers offers, long known, Effort effort) {
+  public static long of(long all, Offers offers, long known, Effort effort) {
     return new StockBound(offers, known, effort).leastCost(all);
   }
 
   /** The least cost, that which is known if none below it suffices, 0 where it is given up. */
-  long leastCost(long all) {
+  public long leastCost(long all) {
     int low = 0;
     int high = Math.max(0, worth.length - 1);
     while (low < high) {
@@ -58,7 +58,7 @@ final class StockBound {
   }
 
   /** The most that sticks of at most a cost are worth; beyond all bounds where it is given up. */
-  long mostWorth(long cost) {
+  public long mostWorth(long cost) {
     return worth.length == 0 ? Long.MAX_VALUE / 2 : worth[(int) Math.min(cost, worth.length - 1)];
   }
 
