@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.SawStop;
+import org.battenbook.plan.stick.SawStop;
 import org.battenbook.planstore.Request;
 
 /**

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.SawStop;
+import org.battenbook.plan.stick.SawStop;
 import org.battenbook.planstore.Request;
 
 /** Reads what a plan is to make of each material, for sticks and sheets alike. */

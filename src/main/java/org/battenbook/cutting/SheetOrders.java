@@ -7,12 +7,12 @@ import java.util.OptionalInt;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPart;
-import org.battenbook.plan.SheetPlan;
-import org.battenbook.plan.SheetPlanner;
-import org.battenbook.plan.SheetStock;
-import org.battenbook.plan.SheetTrims;
+import org.battenbook.plan.sheet.SheetJob;
+import org.battenbook.plan.sheet.SheetPart;
+import org.battenbook.plan.sheet.SheetPlan;
+import org.battenbook.plan.sheet.SheetPlanner;
+import org.battenbook.plan.sheet.SheetStock;
+import org.battenbook.plan.sheet.SheetTrims;
 import org.battenbook.planstore.Request;
 
 /** Reads what a sheet plan is to make of each material. */

@@ -3,10 +3,10 @@ package org.battenbook.cutting;
 import java.util.List;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.Sheet;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPart;
-import org.battenbook.plan.SheetPlan;
+import org.battenbook.plan.sheet.Sheet;
+import org.battenbook.plan.sheet.SheetJob;
+import org.battenbook.plan.sheet.SheetPart;
+import org.battenbook.plan.sheet.SheetPlan;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Value;
 

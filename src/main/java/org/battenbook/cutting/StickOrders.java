@@ -4,9 +4,9 @@ import java.util.Optional;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
-import org.battenbook.plan.StickPlanner;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
+import org.battenbook.plan.stick.StickPlanner;
 import org.battenbook.planstore.Request;
 
 /** Reads what a stick plan is to make of each material. */

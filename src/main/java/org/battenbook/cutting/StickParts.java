@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.MatchedSet;
-import org.battenbook.plan.Part;
-import org.battenbook.plan.SawStop;
-import org.battenbook.plan.SawStops;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickRules;
+import org.battenbook.plan.stick.MatchedSet;
+import org.battenbook.plan.stick.Part;
+import org.battenbook.plan.stick.SawStop;
+import org.battenbook.plan.stick.SawStops;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickRules;
 import org.battenbook.value.Value;
 
 /** The parts of one material, as they are cut: each at the length of its stop. */

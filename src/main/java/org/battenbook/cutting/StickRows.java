@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.battenbook.book.PlanStatement;
-import org.battenbook.plan.Demand;
-import org.battenbook.plan.MatchedSet;
-import org.battenbook.plan.SawStop;
-import org.battenbook.plan.Stick;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
+import org.battenbook.plan.stick.Demand;
+import org.battenbook.plan.stick.MatchedSet;
+import org.battenbook.plan.stick.SawStop;
+import org.battenbook.plan.stick.Stick;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Value;
 

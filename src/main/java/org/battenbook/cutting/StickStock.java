@@ -3,8 +3,8 @@ package org.battenbook.cutting;
 import java.util.ArrayList;
 import java.util.List;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.Stock;
-import org.battenbook.plan.Stretch;
+import org.battenbook.plan.stick.Stock;
+import org.battenbook.plan.stick.Stretch;
 
 /** Reads the sticks there are of a material. */
 final class StickStock {

@@ -1,0 +1,142 @@
+package org.battenbook.plan.stick;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.battenbook.bound.Bound;
+import org.battenbook.number.Rational;
+import org.battenbook.plan.CommonStep;
+import org.battenbook.plan.Offers;
+
+/**
+ * A job in whole numbers, and back: ticks of the greatest common divisor of all lengths, units of
+ * that of all costs. What takes the same length of a stick is one kind, stocks of one length, cost
+ * and least offcut are one stock, until {@link CutList} gives pieces and sticks their labels again.
+ */
+final class Scale {
+  /** Ticks of a stick, and units of a cost, stay exact as doubles. */
+  private static final long MOST_TICKS = 1L << 40;
+
+  /** What a stick offers and costs. */
+  private record Offer(Rational room, Rational cost, Rational leastOffcut) {}
+
+  private final StickJob job;
+  private final TreeMap<Rational, List<Demand>> demandsByPace =
+      new TreeMap<>(Comparator.reverseOrder());
+  private final Map<Offer, List<Stock>> stocksByOffer =
+      new TreeMap<>(
+          Comparator.comparing(Offer::room)
+              .reversed()
+              .thenComparing(Offer::cost)
+              .thenComparing(Offer::leastOffcut));
+  private final List<Demand> tooLong = new ArrayList<>();
+  private final CommonStep ticks;
+  private final CommonStep units;
+  private final Instance instance;
+
+  private Scale(StickJob job) {
+    this.job = job;
+    job.stocks().forEach(this::sort);
+    job.demands().forEach(this::sort);
+    this.ticks = CommonStep.of("lengths", MOST_TICKS, lengths());
+    this.units = CommonStep.of("costs", MOST_TICKS, costs());
+    this.instance = bare();
+  }
+
+  static Scale of(StickJob job) {
+    return new Scale(job);
+  }
+
+  Instance instance() {
+    return instance;
+  }
+
+  private void sort(Stock stock) {
+    Offer offer = new Offer(job.rules().room(stock), stock.cost(), stock.leastOffcut());
+    if (stock.stretch().usable().signum() > 0 && offer.room().signum() > 0) {
+      stocksByOffer.computeIfAbsent(offer, first -> new ArrayList<>()).add(stock);
+    }
+  }
+
+  private void sort(Demand demand) {
+    Rational pace = job.rules().pace(demand);
+    if (stocksByOffer.keySet().stream().noneMatch(o -> pace.compareTo(o.room()) <= 0)) {
+      tooLong.add(demand);
+    } else if (demand.count() > 0) {
+      demandsByPace.computeIfAbsent(pace, first -> new ArrayList<>()).add(demand);
+    }
+  }
+
+  private List<Rational> lengths() {
+    List<Rational> lengths = new ArrayList<>(demandsByPace.keySet());
+    stocksByOffer.keySet().forEach(offer -> lengths.add(offer.room()));
+    return lengths;
+  }
+
+  private List<Rational> costs() {
+    return stocksByOffer.keySet().stream().map(Offer::cost).toList();
+  }
+
+  private Instance bare() {
+    Collection<Offer> offers = stocksByOffer.keySet();
+    return new Instance(
+        demandsByPace.keySet().stream().mapToLong(ticks::count).toArray(),
+        demandsByPace.values().stream().mapToInt(Scale::copies).toArray(),
+        offers.stream().mapToLong(o -> ticks.count(o.room())).toArray(),
+        offers.stream().mapToLong(o -> units.count(o.cost())).toArray(),
+        offers.stream().mapToInt(this::limit).toArray(),
+        offers.stream().mapToLong(this::leastSpare).toArray());
+  }
+
+  /** An offcut is what is left less one kerf, and longer than nothing; never more than all. */
+  private long leastSpare(Offer offer) {
+    Rational kerf = job.rules().kerf();
+    BigInteger least =
+        offer.leastOffcut().signum() > 0
+            ? offer.leastOffcut().plus(kerf).dividedBy(ticks.step()).ceiling()
+            : kerf.dividedBy(ticks.step()).floor().add(BigInteger.ONE);
+    return least.min(BigInteger.valueOf(ticks.count(offer.room()) + 1)).longValueExact();
+  }
+
+  private static int copies(List<Demand> demands) {
+    return demands.stream().mapToInt(Demand::count).sum();
+  }
+
+  /** More sticks than pieces are no limit, unless they cost nothing. */
+  private int limit(Offer offer) {
+    long onHand = 0;
+    for (Stock stock : stocksByOffer.getOrDefault(offer, List.of())) {
+      onHand += stock.onHand().orElse(Bound.STICK_PIECES.most());
+    }
+    long pieces = demandsByPace.values().stream().mapToLong(Scale::copies).sum();
+    return onHand >= pieces && offer.cost().signum() > 0
+        ? Offers.UNLIMITED
+        : (int) Math.min(onHand, pieces);
+  }
+
+  Rational cost(long count) {
+    return units.times(count);
+  }
+
+  /** What each kind is, kinds as numbered in the instance. */
+  List<List<Demand>> demands() {
+    return List.copyOf(demandsByPace.values());
+  }
+
+  /** The stocks of each number in the instance. */
+  List<List<Stock>> stocks() {
+    return List.copyOf(stocksByOffer.values());
+  }
+
+  List<Demand> tooLong() {
+    return tooLong;
+  }
+
+  StickRules rules() {
+    return job.rules();
+  }
+}
