@@ -49,7 +49,7 @@ final class PlanSettings {
     Value value = results.value(new Spot(line, 0));
     if (value instanceof Value.Amount amount
         && amount.quantity().number() instanceof Rational exact) {
-      return Size.writable(exact, "its " + setting);
+      return DigitLimit.writable(exact, "its " + setting);
     }
     throw new NotPlannable("its %s is not known exactly: write it as a number".formatted(setting));
   }

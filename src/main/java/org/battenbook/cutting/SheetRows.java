@@ -39,7 +39,7 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
   }
 
   @Override
-  public void add(Order<SheetJob, SheetPlan> order, SheetPlan planned, Remarks remarks)
+  public void add(MaterialOrder<SheetJob, SheetPlan> order, SheetPlan planned, Remarks remarks)
       throws NotPlannable {
     SheetRows drawn = drawn(order, planned);
     planned.tooLarge().forEach(part -> remarks.tooLarge(order.called(part.label())));
@@ -53,7 +53,7 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
 
   /** Where there is any number of a sheet that holds a part, only rounds of cuts can be missing. */
   private static void remarkMissing(
-      Order<SheetJob, SheetPlan> order, SheetPart part, Remarks remarks) {
+      MaterialOrder<SheetJob, SheetPlan> order, SheetPart part, Remarks remarks) {
     SheetJob job = order.request().orElseThrow().job();
     boolean enough =
         job.stocks().stream().anyMatch(one -> one.onHand().isEmpty() && one.holds(part));
@@ -68,7 +68,8 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
     }
   }
 
-  private SheetRows drawn(Order<SheetJob, SheetPlan> order, SheetPlan planned) throws NotPlannable {
+  private SheetRows drawn(MaterialOrder<SheetJob, SheetPlan> order, SheetPlan planned)
+      throws NotPlannable {
     SheetRows drawn = new SheetRows(plan);
     int number = 0;
     for (Sheet sheet : planned.sheets()) {
@@ -133,8 +134,8 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
   }
 
   private static Value length(Rational length) throws NotPlannable {
-    if (!Size.isWritable(length)) {
-      throw Size.tooManyDigits("the place of a cut", "all sizes");
+    if (!DigitLimit.isWritable(length)) {
+      throw DigitLimit.tooManyDigits("the place of a cut", "all sizes");
     }
     return TableRows.amount(length, Dimension.LENGTH);
   }

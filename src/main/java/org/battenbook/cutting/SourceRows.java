@@ -79,7 +79,7 @@ final class SourceRows {
     }
     Real number = ((Value.Amount) value(row, role)).quantity().number();
     if (number instanceof Rational exact) {
-      return Size.writable(exact, "its " + said(role));
+      return DigitLimit.writable(exact, "its " + said(role));
     }
     throw new NotPlannable(
         "its %s is known about, not exactly: round it up to a step".formatted(said(role)));

@@ -40,20 +40,20 @@ final class StickRows implements PlanRows<StickJob, StickPlan> {
   }
 
   @Override
-  public void add(Order<StickJob, StickPlan> order, StickPlan planned, Remarks remarks) {
+  public void add(MaterialOrder<StickJob, StickPlan> order, StickPlan planned, Remarks remarks) {
     planned.tooLong().forEach(part -> remarks.tooLarge(called(order, part)));
     planned.missing().forEach(part -> remarks.missing(called(order, part), part.count()));
     totals.add(order, remarks, planned.proven(), planned.used(), planned.bound());
     addSticks(order, planned);
   }
 
-  private static String called(Order<?, ?> order, Demand asked) {
+  private static String called(MaterialOrder<?, ?> order, Demand asked) {
     return asked instanceof MatchedSet
         ? "the matched set " + asked.label()
         : order.called(asked.label());
   }
 
-  private void addSticks(Order<StickJob, StickPlan> order, StickPlan planned) {
+  private void addSticks(MaterialOrder<StickJob, StickPlan> order, StickPlan planned) {
     Map<String, SawStop> stopOf = new HashMap<>();
     order.stops().forEach(stop -> stop.parts().forEach(part -> stopOf.put(part.label(), stop)));
     Map<SawStop, Value> stopNames = addStops(order, planned, stopOf);
@@ -81,7 +81,7 @@ final class StickRows implements PlanRows<StickJob, StickPlan> {
 
   /** The names of the stops that are set, the longest first. */
   private Map<SawStop, Value> addStops(
-      Order<StickJob, StickPlan> order, StickPlan planned, Map<String, SawStop> stopOf) {
+      MaterialOrder<StickJob, StickPlan> order, StickPlan planned, Map<String, SawStop> stopOf) {
     Set<SawStop> set = new HashSet<>();
     planned.sticks().stream()
         .flatMap(stick -> stick.placed().stream())

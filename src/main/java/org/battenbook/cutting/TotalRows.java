@@ -29,7 +29,8 @@ final class TotalRows {
    * @param used the cost of all that is taken
    * @param bound what no plan costs less than
    */
-  void add(Order<?, ?> order, Remarks remarks, boolean proven, Rational used, Rational bound) {
+  void add(
+      MaterialOrder<?, ?> order, Remarks remarks, boolean proven, Rational used, Rational bound) {
     boolean isPart = used.signum() > 0 && bound.compareTo(used) < 0;
     Rational share = isPart ? bound.dividedBy(used) : Rational.ONE;
     rows.add(
@@ -44,7 +45,7 @@ final class TotalRows {
   }
 
   /** The row of a material of which nothing is planned. */
-  void addNone(Order<?, ?> order, Remarks remarks) {
+  void addNone(MaterialOrder<?, ?> order, Remarks remarks) {
     add(order, remarks, false, Rational.ZERO, Rational.ZERO);
   }
 }

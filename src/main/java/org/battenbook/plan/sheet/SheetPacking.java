@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.battenbook.plan.Costed;
+import org.battenbook.plan.Packing;
 
 /** Layouts, one for each sheet, and the pieces that none of them has. */
-final class SheetPacking implements Costed {
+final class SheetPacking implements Packing {
   private final List<Layout> layouts;
   private final long cost;
   private final int[] missing;

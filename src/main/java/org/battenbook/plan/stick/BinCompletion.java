@@ -30,10 +30,10 @@ final class BinCompletion {
   /** The least cost at which each rest was met. */
   private final Map<IntBuffer, Long> met = new HashMap<>();
 
-  private @Nullable Packing found;
+  private @Nullable StickPacking found;
   private long known;
 
-  private BinCompletion(Instance instance, long known, long enough, Effort effort) {
+  private BinCompletion(StickInstance instance, long known, long enough, Effort effort) {
     this.known = known;
     this.enough = enough;
     this.effort = effort.part(MOST_STEPS);
@@ -46,7 +46,7 @@ final class BinCompletion {
    * @param found the best packing that costs less than was known, if any
    * @param complete whether none costs less than this, or else than was known
    */
-  record Outcome(@Nullable Packing found, boolean complete) {}
+  record Outcome(@Nullable StickPacking found, boolean complete) {}
 
   /**
    * Searches.
@@ -54,16 +54,16 @@ final class BinCompletion {
    * @param known below which a cost is looked for
    * @param enough a cost at which no better one need be looked for
    */
-  static Outcome search(Instance instance, long known, long enough, Effort effort) {
+  static Outcome search(StickInstance instance, long known, long enough, Effort effort) {
     if (instance.pieces() > MOST_PIECES) {
       return new Outcome(null, false);
     }
     BinCompletion search = new BinCompletion(instance, known, enough, effort);
-    search.visit(new Packing.Draft(instance));
+    search.visit(new StickPacking.Draft(instance));
     return new Outcome(search.found, search.known <= enough || !search.effort.isSpent());
   }
 
-  private void visit(Packing.Draft draft) {
+  private void visit(StickPacking.Draft draft) {
     if (draft.isWhole()) {
       found = draft.finished(effort);
       known = found.cost();
@@ -77,15 +77,15 @@ final class BinCompletion {
       if (effort.isSpent() || known <= enough) {
         return;
       }
-      Packing.Draft more = draft.copy();
+      StickPacking.Draft more = draft.copy();
       more.take(next, 1);
       visit(more);
     }
   }
 
   /** The same rest costs the same from here on. */
-  private boolean isBetterThanMet(Packing.Draft draft) {
-    Instance rest = draft.rest();
+  private boolean isBetterThanMet(StickPacking.Draft draft) {
+    StickInstance rest = draft.rest();
     int[] state = new int[rest.kinds() + rest.stocks()];
     System.arraycopy(rest.demand, 0, state, 0, rest.kinds());
     System.arraycopy(rest.limits, 0, state, rest.kinds(), rest.stocks());
@@ -98,8 +98,8 @@ final class BinCompletion {
   }
 
   /** The likeliest to come to little cost first, of those the fullest. */
-  private List<Pattern> completions(Packing.Draft draft, long left) {
-    Instance rest = draft.rest();
+  private List<Pattern> completions(StickPacking.Draft draft, long left) {
+    StickInstance rest = draft.rest();
     List<Pattern> all = new ArrayList<>();
     for (int stock = 0; stock < rest.stocks(); stock++) {
       long cost = known - 1 - draft.cost() - rest.costs[stock];

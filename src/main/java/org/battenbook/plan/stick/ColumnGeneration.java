@@ -18,14 +18,14 @@ import org.jspecify.annotations.Nullable;
 final class ColumnGeneration {
   private static final int MOST_ROUNDS = 400;
 
-  private final Instance instance;
+  private final StickInstance instance;
   private final Effort effort;
   private final Set<Pattern> patterns = new LinkedHashSet<>();
-  private @Nullable Prices prices;
-  private @Nullable Guide guide;
-  private List<Pattern> guided = List.of();
+  private @Nullable DualPrices prices;
+  private @Nullable LpSolution solution;
+  private List<Pattern> inProgram = List.of();
 
-  ColumnGeneration(Instance instance, Collection<Pattern> known, Effort effort) {
+  ColumnGeneration(StickInstance instance, Collection<Pattern> known, Effort effort) {
     this.instance = instance;
     this.effort = effort;
     for (int kind = 0; kind < instance.kinds() && !effort.isStopped(); kind++) {
@@ -54,22 +54,22 @@ final class ColumnGeneration {
   void run(long enough, long tooMuch) {
     boolean found = true;
     for (int round = 0; found && round < MOST_ROUNDS && !effort.isSpent(); round++) {
-      guided = List.copyOf(patterns);
-      guide = LinearMaster.solve(instance, guided, List.of(), effort);
-      found = guide != null && cost() > enough && price(guide) && bound() <= tooMuch;
+      inProgram = List.copyOf(patterns);
+      solution = MasterProgram.solve(instance, inProgram, List.of(), effort);
+      found = solution != null && cost() > enough && price(solution) && bound() <= tooMuch;
     }
   }
 
   /** The cost of the relaxed plan in units of cost. */
   double cost() {
-    return guide == null ? Double.MAX_VALUE : guide.cost * instance.dearest();
+    return solution == null ? Double.MAX_VALUE : solution.cost * instance.dearest();
   }
 
-  private boolean price(Guide guide) {
-    Prices guessed = Prices.guessed(instance, guide.kinds, guide.stocks);
+  private boolean price(LpSolution solution) {
+    DualPrices guessed = DualPrices.guessed(instance, solution.kinds, solution.stocks);
     try {
       Knapsack knapsack = Knapsack.forBest(instance, guessed, effort);
-      Prices holding = guessed.holding(knapsack);
+      DualPrices holding = guessed.holding(knapsack);
       if (prices == null || holding.total() > prices.total()) {
         prices = holding;
       }
@@ -79,7 +79,7 @@ final class ColumnGeneration {
     }
   }
 
-  private boolean addBest(Knapsack knapsack, Prices guessed) {
+  private boolean addBest(Knapsack knapsack, DualPrices guessed) {
     boolean added = false;
     for (int stock = 0; stock < instance.stocks() && !effort.isStopped(); stock++) {
       if (knapsack.best(stock) > guessed.allowed(stock) + guessed.gain()) {
@@ -91,9 +91,9 @@ final class ColumnGeneration {
   }
 
   /** Patterns of the lengths that those before left out: so that they make a plan together. */
-  private boolean addBeside(Prices guessed) throws Knapsack.TooLarge {
+  private boolean addBeside(DualPrices guessed) throws Knapsack.TooLarge {
     int[] demand = instance.demand.clone();
-    Instance rest = instance.with(demand, instance.limits);
+    StickInstance rest = instance.with(demand, instance.limits);
     for (Pattern next = null; ; next = null) {
       Knapsack knapsack = Knapsack.forBest(rest, guessed, effort);
       next = mostGain(knapsack, guessed);
@@ -107,7 +107,7 @@ final class ColumnGeneration {
     }
   }
 
-  private @Nullable Pattern mostGain(Knapsack knapsack, Prices guessed) {
+  private @Nullable Pattern mostGain(Knapsack knapsack, DualPrices guessed) {
     int best = -1;
     long most = guessed.gain();
     for (int stock = 0; stock < instance.stocks(); stock++) {
@@ -126,13 +126,13 @@ final class ColumnGeneration {
   }
 
   /** The prices that prove {@link #bound}, null at first. */
-  @Nullable Prices prices() {
+  @Nullable DualPrices prices() {
     return prices;
   }
 
   /** The patterns that the last linear program knew. */
   List<Pattern> patterns() {
-    return guided;
+    return inProgram;
   }
 
   /** All patterns found. */
@@ -142,6 +142,6 @@ final class ColumnGeneration {
 
   /** How often the last linear program cuts {@link #patterns}, null where it failed. */
   double @Nullable [] times() {
-    return guide == null ? null : guide.times;
+    return solution == null ? null : solution.times;
   }
 }

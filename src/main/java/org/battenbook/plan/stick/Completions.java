@@ -9,7 +9,7 @@ import org.battenbook.plan.Effort;
  * added, and which use enough of the stick.
  */
 final class Completions {
-  private final Instance rest;
+  private final StickInstance rest;
   private final int stock;
   private final long least;
   private final Effort effort;
@@ -21,7 +21,7 @@ final class Completions {
 
   private final List<Pattern> found = new ArrayList<>();
 
-  private Completions(Instance rest, int stock, long least, Effort effort) {
+  private Completions(StickInstance rest, int stock, long least, Effort effort) {
     this.rest = rest;
     this.stock = stock;
     this.least = least;
@@ -44,7 +44,7 @@ final class Completions {
    * @param rest of which at least one piece is to be cut
    * @param least that the pieces take of the stick
    */
-  static List<Pattern> of(Instance rest, int stock, long least, Effort effort) {
+  static List<Pattern> of(StickInstance rest, int stock, long least, Effort effort) {
     Completions completions = new Completions(rest, stock, least, effort);
     completions.add(completions.longest, rest.capacities[stock]);
     return completions.found;

@@ -9,15 +9,15 @@ import org.jspecify.annotations.Nullable;
  * the rest goes into whatever stock is cheapest for its length.
  */
 final class FirstFit {
-  private final Packing.Draft draft;
+  private final StickPacking.Draft draft;
   private final Effort effort;
 
-  private FirstFit(Packing.Draft draft, Effort effort) {
+  private FirstFit(StickPacking.Draft draft, Effort effort) {
     this.draft = draft;
     this.effort = effort;
   }
 
-  static void fill(Packing.Draft draft, Effort effort) {
+  static void fill(StickPacking.Draft draft, Effort effort) {
     FirstFit fit = new FirstFit(draft, effort);
     for (Pattern next = fit.next(); next != null; next = fit.next()) {
       draft.take(next, draft.mostTimes(next));
@@ -25,12 +25,12 @@ final class FirstFit {
   }
 
   private @Nullable Pattern next() {
-    Instance rest = draft.rest();
+    StickInstance rest = draft.rest();
     effort.pass(2L * (rest.kinds() + rest.stocks()));
     return effort.isStopped() ? hasty(rest) : best(rest);
   }
 
-  private @Nullable Pattern best(Instance rest) {
+  private @Nullable Pattern best(StickInstance rest) {
     Pattern best = null;
     for (int stock = 0; stock < rest.stocks(); stock++) {
       if (rest.limits[stock] > 0) {
@@ -48,7 +48,7 @@ final class FirstFit {
   }
 
   /** Of the stock that is cheapest for its length, among those that hold any piece. */
-  private static @Nullable Pattern hasty(Instance rest) {
+  private static @Nullable Pattern hasty(StickInstance rest) {
     int shortest = rest.kinds() - 1;
     while (shortest >= 0 && rest.demand[shortest] == 0) {
       shortest--;
@@ -63,12 +63,12 @@ final class FirstFit {
     return best < 0 ? null : longestFirst(rest, best);
   }
 
-  private static boolean isCheaper(Instance rest, int stock, int other) {
+  private static boolean isCheaper(StickInstance rest, int stock, int other) {
     return (double) rest.costs[stock] * rest.capacities[other]
         < (double) rest.costs[other] * rest.capacities[stock];
   }
 
-  static Pattern longestFirst(Instance rest, int stock) {
+  static Pattern longestFirst(StickInstance rest, int stock) {
     int[] counts = new int[rest.kinds()];
     long room = rest.capacities[stock];
     for (int kind = 0; kind < counts.length; kind++) {
@@ -79,7 +79,7 @@ final class FirstFit {
   }
 
   /** For each tick of what is cut; of equal ones the longer. */
-  private static boolean isCheaper(Instance rest, Pattern a, Pattern b) {
+  private static boolean isCheaper(StickInstance rest, Pattern a, Pattern b) {
     double left = (double) rest.costs[a.stock] * rest.used(b);
     double right = (double) rest.costs[b.stock] * rest.used(a);
     return left < right || (left == right && rest.used(a) > rest.used(b));

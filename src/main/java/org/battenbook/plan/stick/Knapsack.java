@@ -25,14 +25,14 @@ final class Knapsack {
   /** Doubles of products below 2^53 are off by less. */
   private static final double ROUNDING = 64;
 
-  private final Instance instance;
+  private final StickInstance instance;
   private final long[] prices;
   private final long[] leastValues;
 
   /** Kinds by their price for each tick, the best first. */
   private final int[] order;
 
-  private final Front[] fronts;
+  private final ParetoFront[] fronts;
   private final long longest;
   private final Effort effort;
 
@@ -46,7 +46,8 @@ final class Knapsack {
    * For the best patterns alone: what a stick is worth that is filled with the best kinds, one
    * after the other, need not be sought below.
    */
-  static Knapsack forBest(Instance instance, Prices guessed, Effort effort) throws TooLarge {
+  static Knapsack forBest(StickInstance instance, DualPrices guessed, Effort effort)
+      throws TooLarge {
     return new Knapsack(instance, guessed.kinds, guessed.above(), true, effort);
   }
 
@@ -58,12 +59,13 @@ final class Knapsack {
    * @throws TooLarge past {@link #MOST_HELD} or {@link #MOST_LOOKED_AT}, or where the effort is
    *     spent
    */
-  Knapsack(Instance instance, long[] prices, long[] leastValues, Effort effort) throws TooLarge {
+  Knapsack(StickInstance instance, long[] prices, long[] leastValues, Effort effort)
+      throws TooLarge {
     this(instance, prices, leastValues, false, effort);
   }
 
   private Knapsack(
-      Instance instance, long[] prices, long[] leastValues, boolean forBest, Effort effort)
+      StickInstance instance, long[] prices, long[] leastValues, boolean forBest, Effort effort)
       throws TooLarge {
     this.instance = instance;
     this.effort = effort;
@@ -80,8 +82,8 @@ final class Knapsack {
     if (forBest) {
       raiseLeastValues();
     }
-    this.fronts = new Front[order.length + 1];
-    fronts[0] = Front.ofNothing();
+    this.fronts = new ParetoFront[order.length + 1];
+    fronts[0] = ParetoFront.ofNothing();
     for (int level = 0; level < order.length; level++) {
       fronts[level + 1] = hopeful(extended(fronts[level], order[level]), level + 1);
     }
@@ -117,8 +119,8 @@ final class Knapsack {
     return (int) Math.min(room, instance.demand[kind]);
   }
 
-  private Front extended(Front before, int kind) throws TooLarge {
-    Front front = before;
+  private ParetoFront extended(ParetoFront before, int kind) throws TooLarge {
+    ParetoFront front = before;
     int most = most(kind);
     for (int copies = 1; copies <= most; copies++) {
       int more = before.size() + front.size();
@@ -133,9 +135,9 @@ final class Knapsack {
   }
 
   /** Without the entries that come to nothing that is sought. */
-  private Front hopeful(Front front, int level) throws TooLarge {
+  private ParetoFront hopeful(ParetoFront front, int level) throws TooLarge {
     double next = level < order.length ? density(order[level]) : 0;
-    Front result = new Front(64);
+    ParetoFront result = new ParetoFront(64);
     for (int i = 0; i < front.size(); i++) {
       effort.pass(1 + instance.stocks());
       if (effort.isStopped()) {

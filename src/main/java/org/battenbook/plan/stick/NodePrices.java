@@ -7,12 +7,12 @@ import org.battenbook.plan.Effort;
  * Whole prices of lengths and branches at which no pattern of a pool is worth more than it costs:
  * the proof that no plan within the branches costs less than all that is asked for is worth.
  *
- * <p>As {@link Prices}, but against a pool: every pattern is looked at.
+ * <p>As {@link DualPrices}, but against a pool: every pattern is looked at.
  */
 final class NodePrices {
   private static final int TRIES = 6;
 
-  private final Instance instance;
+  private final StickInstance instance;
   private final List<Branch> branches;
   private final long scale;
   private final long[] kinds;
@@ -20,30 +20,31 @@ final class NodePrices {
   private final long[] ofBranches;
   private final Effort effort;
 
-  private NodePrices(Instance instance, List<Branch> branches, Guide guide, Effort effort) {
+  private NodePrices(
+      StickInstance instance, List<Branch> branches, LpSolution solution, Effort effort) {
     this.effort = effort;
-    Prices guessed = Prices.guessed(instance, guide.kinds, guide.stocks);
+    DualPrices guessed = DualPrices.guessed(instance, solution.kinds, solution.stocks);
     this.instance = instance;
     this.branches = branches;
-    this.scale = Prices.scale(instance);
+    this.scale = DualPrices.scale(instance);
     this.kinds = guessed.kinds;
     this.premiums = guessed.premiums;
     this.ofBranches = new long[branches.size()];
     double unit = (double) instance.dearest() * scale;
     for (int b = 0; b < ofBranches.length; b++) {
-      ofBranches[b] = (long) Math.ceil(guide.branches[b] * unit);
+      ofBranches[b] = (long) Math.ceil(solution.branches[b] * unit);
     }
   }
 
   /** Whether every plan of the pool within the branches is proven to cost more than that. */
   static boolean prove(
-      Instance instance,
+      StickInstance instance,
       List<Pattern> pool,
       List<Branch> branches,
-      Guide guide,
+      LpSolution solution,
       long cost,
       Effort effort) {
-    NodePrices prices = new NodePrices(instance, branches, guide, effort);
+    NodePrices prices = new NodePrices(instance, branches, solution, effort);
     try {
       return prices.hold(pool) && prices.total() > Math.multiplyExact(cost, prices.scale);
     } catch (ArithmeticException pastLongs) {

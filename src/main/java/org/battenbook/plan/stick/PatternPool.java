@@ -20,18 +20,19 @@ final class PatternPool {
   /** What looking at one pattern takes. */
   private static final int STEPS = 20;
 
-  private final Instance instance;
+  private final StickInstance instance;
   private final List<Pattern> patterns = new ArrayList<>();
   private final Effort effort;
   private int seen;
 
-  private PatternPool(Instance instance, Effort effort) {
+  private PatternPool(StickInstance instance, Effort effort) {
     this.instance = instance;
     this.effort = effort;
   }
 
   /** Null where there are too many, or no effort is left for them. */
-  static @Nullable PatternPool of(Instance instance, Prices prices, long cost, Effort effort) {
+  static @Nullable PatternPool of(
+      StickInstance instance, DualPrices prices, long cost, Effort effort) {
     long slack = prices.slack(cost);
     long[] least = new long[instance.stocks()];
     for (int stock = 0; stock < least.length; stock++) {

@@ -21,18 +21,18 @@ final class PoolSearch {
   private static final double NEARLY = 1e-6;
   private static final double GAIN = 1e-9;
 
-  private final Instance instance;
+  private final StickInstance instance;
   private final List<Pattern> pool;
   private final Set<Pattern> active;
   private final long target;
   private final Effort effort;
   private final Deque<List<Branch>> open = new ArrayDeque<>();
-  private @Nullable Packing found;
+  private @Nullable StickPacking found;
   private boolean complete = true;
   private int nodes;
 
   PoolSearch(
-      Instance instance, List<Pattern> pool, List<Pattern> known, long target, Effort effort) {
+      StickInstance instance, List<Pattern> pool, List<Pattern> known, long target, Effort effort) {
     this.instance = instance;
     this.pool = pool;
     this.active = new LinkedHashSet<>(known);
@@ -42,7 +42,7 @@ final class PoolSearch {
   }
 
   /** The packing, null where there is none or the search was given up. */
-  @Nullable Packing found() {
+  @Nullable StickPacking found() {
     return found;
   }
 
@@ -64,18 +64,18 @@ final class PoolSearch {
 
   private void visit(List<Branch> branches) {
     List<Pattern> patterns = List.copyOf(active);
-    Guide guide = LinearMaster.solve(instance, patterns, branches, effort);
-    while (guide != null && activate(guide, branches)) {
+    LpSolution solution = MasterProgram.solve(instance, patterns, branches, effort);
+    while (solution != null && activate(solution, branches)) {
       patterns = List.copyOf(active);
-      guide = LinearMaster.solve(instance, patterns, branches, effort);
+      solution = MasterProgram.solve(instance, patterns, branches, effort);
     }
     effort.spend(lookingThroughPool(branches));
-    if (guide == null || effort.isStopped()) {
+    if (solution == null || effort.isStopped()) {
       complete = false;
-    } else if (!NodePrices.prove(instance, pool, branches, guide, target, effort)) {
-      round(patterns, guide.times);
+    } else if (!NodePrices.prove(instance, pool, branches, solution, target, effort)) {
+      round(patterns, solution.times);
       if (found == null) {
-        split(branches, patterns, guide.times);
+        split(branches, patterns, solution.times);
       }
     }
   }
@@ -86,7 +86,7 @@ final class PoolSearch {
   }
 
   /** Adds the patterns that gain most at the prices; whether there were any. */
-  private boolean activate(Guide guide, List<Branch> branches) {
+  private boolean activate(LpSolution solution, List<Branch> branches) {
     effort.spend(lookingThroughPool(branches));
     record Gain(Pattern pattern, double gain) {}
     List<Gain> gains = new ArrayList<>();
@@ -95,7 +95,7 @@ final class PoolSearch {
       if (effort.isStopped()) {
         return false;
       }
-      double gain = gain(pattern, guide, branches);
+      double gain = gain(pattern, solution, branches);
       if (gain > GAIN && !active.contains(pattern)) {
         gains.add(new Gain(pattern, gain));
       }
@@ -105,15 +105,15 @@ final class PoolSearch {
     return !gains.isEmpty();
   }
 
-  private double gain(Pattern pattern, Guide guide, List<Branch> branches) {
-    double gain = -guide.stocks[pattern.stock];
+  private double gain(Pattern pattern, LpSolution solution, List<Branch> branches) {
+    double gain = -solution.stocks[pattern.stock];
     gain -= (double) instance.costs[pattern.stock] / instance.dearest();
     for (int i = 0; i < pattern.kinds.length; i++) {
-      gain += pattern.counts[i] * guide.kinds[pattern.kinds[i]];
+      gain += pattern.counts[i] * solution.kinds[pattern.kinds[i]];
     }
     for (int b = 0; b < branches.size(); b++) {
-      if (guide.branches[b] != 0 && branches.get(b).concerns(pattern)) {
-        gain += branches.get(b).sign() * guide.branches[b];
+      if (solution.branches[b] != 0 && branches.get(b).concerns(pattern)) {
+        gain += branches.get(b).sign() * solution.branches[b];
       }
     }
     return gain;
@@ -121,7 +121,7 @@ final class PoolSearch {
 
   /** What is cut whole times, then the likeliest of the others, then what fits. */
   private void round(List<Pattern> patterns, double[] times) {
-    Packing.Draft draft = new Packing.Draft(instance);
+    StickPacking.Draft draft = new StickPacking.Draft(instance);
     for (int p = 0; p < times.length; p++) {
       take(draft, patterns.get(p), (int) Math.floor(times[p] + NEARLY));
     }
@@ -130,13 +130,13 @@ final class PoolSearch {
         .boxed()
         .sorted(Comparator.comparingDouble(p -> Math.floor(times[p]) - times[p]))
         .forEach(p -> take(draft, patterns.get(p), draft.mostTimes(patterns.get(p)) > 0 ? 1 : 0));
-    Packing packing = draft.finished(effort);
+    StickPacking packing = draft.finished(effort);
     if (packing.isWhole() && packing.cost() <= target) {
       found = packing;
     }
   }
 
-  private void take(Packing.Draft draft, Pattern pattern, int times) {
+  private void take(StickPacking.Draft draft, Pattern pattern, int times) {
     for (int i = 0; i < times && !effort.isStopped(); i++) {
       effort.pass(4L * (instance.kinds() + instance.stocks()));
       Pattern wanted = pattern.within(draft.rest().demand);

@@ -20,17 +20,17 @@ import org.jspecify.annotations.Nullable;
 final class Regrouping {
   private static final int MOST_ROUNDS = 20;
 
-  private final Instance instance;
+  private final StickInstance instance;
   private final Effort effort;
   private final List<Pattern> sticks;
 
-  private Regrouping(Instance instance, List<Pattern> sticks, Effort effort) {
+  private Regrouping(StickInstance instance, List<Pattern> sticks, Effort effort) {
     this.instance = instance;
     this.effort = effort;
     this.sticks = new ArrayList<>(sticks);
   }
 
-  static Packing better(Instance instance, Packing packing, Effort effort) {
+  static StickPacking better(StickInstance instance, StickPacking packing, Effort effort) {
     Regrouping regrouping = new Regrouping(instance, packing.sticks(), effort);
     regrouping.layOutFreeStock();
     regrouping.lengthenOffcuts();

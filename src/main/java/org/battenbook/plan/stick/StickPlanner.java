@@ -28,11 +28,12 @@ public final class StickPlanner {
    * @throws Refusal if lengths or costs have no common step that whole numbers can count
    */
   public static StickPlan plan(StickJob job, long steps, PlanWatch watch) {
-    Scale scale = Scale.of(job);
+    StickScale scale = StickScale.of(job);
     Effort effort = new Effort(steps, watch);
-    CostSearch search = new CostSearch(scale, effort, watch);
+    StickSearch search = new StickSearch(scale, effort, watch);
     search.run();
-    Packing tidy = Regrouping.better(scale.instance(), search.best(), Effort.forTidying(watch));
-    return new CutList(scale).plan(tidy, search.bound());
+    StickPacking tidy =
+        Regrouping.better(scale.instance(), search.best(), Effort.forTidying(watch));
+    return new StickCuts(scale).plan(tidy, search.bound());
   }
 }

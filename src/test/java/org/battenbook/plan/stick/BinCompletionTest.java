@@ -27,7 +27,7 @@ class BinCompletionTest {
       for (int stick = 0; stick < sticks; stick++) {
         cutUp(100, pieces);
       }
-      Instance instance = instance(pieces, Offers.UNLIMITED);
+      StickInstance instance = instance(pieces, Offers.UNLIMITED);
       BinCompletion.Outcome outcome =
           BinCompletion.search(instance, pieces.size() + 1, 0, new Effort(MUCH, PlanWatch.NONE));
       String told = "seed " + SEED + ", job " + i + ": " + pieces;
@@ -40,7 +40,7 @@ class BinCompletionTest {
 
   @Test
   void what_does_not_go_together_needs_a_stick_each() {
-    Instance instance = instance(List.of(51L, 52L, 53L, 54L), Offers.UNLIMITED);
+    StickInstance instance = instance(List.of(51L, 52L, 53L, 54L), Offers.UNLIMITED);
     BinCompletion.Outcome outcome =
         BinCompletion.search(instance, 4, 3, new Effort(MUCH, PlanWatch.NONE));
     assertThat(outcome.found()).isNull();
@@ -49,7 +49,7 @@ class BinCompletionTest {
 
   @Test
   void sticks_that_are_not_on_hand_are_not_taken() {
-    Instance instance = instance(List.of(60L, 60L, 60L), 2);
+    StickInstance instance = instance(List.of(60L, 60L, 60L), 2);
     BinCompletion.Outcome outcome =
         BinCompletion.search(instance, 100, 0, new Effort(MUCH, PlanWatch.NONE));
     assertThat(outcome.found()).isNull();
@@ -58,7 +58,7 @@ class BinCompletionTest {
 
   @Test
   void without_effort_nothing_is_claimed() {
-    Instance instance = instance(List.of(60L, 50L, 40L, 30L, 20L), Offers.UNLIMITED);
+    StickInstance instance = instance(List.of(60L, 50L, 40L, 30L, 20L), Offers.UNLIMITED);
     BinCompletion.Outcome outcome =
         BinCompletion.search(instance, 6, 0, new Effort(1, PlanWatch.NONE));
     assertThat(outcome.complete()).isFalse();
@@ -75,9 +75,9 @@ class BinCompletionTest {
   }
 
   /** One kind for each piece, as far as they differ; sticks of 100. */
-  private static Instance instance(List<Long> pieces, int limit) {
+  private static StickInstance instance(List<Long> pieces, int limit) {
     List<Long> kinds = pieces.stream().distinct().sorted(Comparator.reverseOrder()).toList();
-    return new Instance(
+    return new StickInstance(
         kinds.stream().mapToLong(kind -> kind).toArray(),
         kinds.stream()
             .mapToInt(kind -> (int) pieces.stream().filter(kind::equals).count())

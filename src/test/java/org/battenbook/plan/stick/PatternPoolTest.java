@@ -17,7 +17,9 @@ class PatternPoolTest {
   private static final long SEED = 1128;
   private static final int JOBS = 400;
 
-  /** Prices are whole numbers of these parts of a stick, so that losses meet the slack exactly. */
+  /**
+   * DualPrices are whole numbers of these parts of a stick, so that losses meet the slack exactly.
+   */
   private static final int PARTS = 8;
 
   @Test
@@ -25,8 +27,8 @@ class PatternPoolTest {
     Random random = new Random(SEED);
     int justAllowed = 0;
     for (int i = 0; i < JOBS; i++) {
-      Instance instance = instance(random);
-      Prices prices = prices(instance, random);
+      StickInstance instance = instance(random);
+      DualPrices prices = prices(instance, random);
       long cost = prices.bound() + random.nextInt(2);
       List<Pattern> expected = allowed(instance, prices, cost);
       PatternPool pool = PatternPool.of(instance, prices, cost, Effort.forTidying(PlanWatch.NONE));
@@ -39,10 +41,10 @@ class PatternPoolTest {
     assertThat(justAllowed).as("patterns that lose the slack to the last").isGreaterThan(20);
   }
 
-  private static Instance instance(Random random) {
+  private static StickInstance instance(Random random) {
     long[] lengths = random.longs(4, 2, 12).distinct().map(l -> -l).sorted().map(l -> -l).toArray();
     int[] demand = random.ints(lengths.length, 1, 4).toArray();
-    return new Instance(
+    return new StickInstance(
         lengths,
         demand,
         new long[] {14, 19},
@@ -51,15 +53,15 @@ class PatternPoolTest {
         new long[] {1, 1});
   }
 
-  private static Prices prices(Instance instance, Random random) {
+  private static DualPrices prices(StickInstance instance, Random random) {
     double[] kinds =
         Arrays.stream(instance.lengths)
             .mapToDouble(l -> (double) random.nextInt(PARTS) / PARTS)
             .toArray();
-    return Prices.guessed(instance, kinds, new double[instance.stocks()]);
+    return DualPrices.guessed(instance, kinds, new double[instance.stocks()]);
   }
 
-  private static List<Pattern> allowed(Instance instance, Prices prices, long cost) {
+  private static List<Pattern> allowed(StickInstance instance, DualPrices prices, long cost) {
     List<Pattern> allowed = new ArrayList<>();
     for (int stock = 0; stock < instance.stocks(); stock++) {
       addAll(instance, stock, new int[instance.kinds()], 0, allowed);
@@ -70,7 +72,7 @@ class PatternPoolTest {
 
   /** All ways to fill a stick, kind by kind, of which those are kept that take no piece more. */
   private static void addAll(
-      Instance instance, int stock, int[] counts, int kind, List<Pattern> to) {
+      StickInstance instance, int stock, int[] counts, int kind, List<Pattern> to) {
     Pattern pattern = Pattern.of(stock, counts);
     if (instance.spare(pattern) < 0) {
       return;
@@ -88,7 +90,7 @@ class PatternPoolTest {
     }
   }
 
-  private static long loss(Pattern pattern, Prices prices) {
+  private static long loss(Pattern pattern, DualPrices prices) {
     return prices.allowed(pattern.stock) - pattern.value(prices.kinds);
   }
 }

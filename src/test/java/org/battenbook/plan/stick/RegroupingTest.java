@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /** The same sticks, handier: worked by hand. */
 class RegroupingTest {
-  private static Instance sticksOf(long capacity, int... demand) {
-    return new Instance(
+  private static StickInstance sticksOf(long capacity, int... demand) {
+    return new StickInstance(
         new long[] {10, 6, 4},
         demand,
         new long[] {capacity},
@@ -24,29 +24,30 @@ class RegroupingTest {
     return Pattern.of(0, countOfKind);
   }
 
-  private static List<Pattern> better(Instance instance, Pattern... sticks) {
-    Packing packing = new Packing(List.of(sticks), sticks.length, new int[instance.kinds()]);
+  private static List<Pattern> better(StickInstance instance, Pattern... sticks) {
+    StickPacking packing =
+        new StickPacking(List.of(sticks), sticks.length, new int[instance.kinds()]);
     return Regrouping.better(instance, packing, Effort.forTidying(PlanWatch.NONE)).sticks();
   }
 
   @Test
   void what_is_left_of_two_sticks_is_left_of_one() {
-    Instance instance = sticksOf(16, 1, 1, 1);
+    StickInstance instance = sticksOf(16, 1, 1, 1);
     List<Pattern> sticks = better(instance, pattern(1, 0, 1), pattern(0, 1, 0));
     assertThat(sticks).containsExactlyInAnyOrder(pattern(1, 1, 0), pattern(0, 0, 1));
   }
 
   @Test
   void a_stick_that_the_others_can_take_in_is_not_taken() {
-    Instance instance = sticksOf(20, 1, 1, 1);
+    StickInstance instance = sticksOf(20, 1, 1, 1);
     List<Pattern> sticks = better(instance, pattern(1, 1, 0), pattern(0, 0, 1));
     assertThat(sticks).containsExactly(pattern(1, 1, 1));
   }
 
   @Test
   void two_sticks_are_shared_out_so_that_one_is_like_others() {
-    Instance instance =
-        new Instance(
+    StickInstance instance =
+        new StickInstance(
             new long[] {8, 6, 4, 2},
             new int[] {3, 4, 1, 2},
             new long[] {14},
@@ -65,8 +66,8 @@ class RegroupingTest {
    */
   @Test
   void of_two_equal_longest_offcuts_the_next_longest_decides() {
-    Instance instance =
-        new Instance(
+    StickInstance instance =
+        new StickInstance(
             new long[] {40, 22, 15, 11},
             new int[] {1, 1, 1, 1},
             new long[] {70, 36, 25},

@@ -38,9 +38,9 @@ class SmallSticksTest {
     for (int i = 0; i < JOBS; i++) {
       StickJob job = jobs.next();
       Rational least = EveryWay.leastCost(job);
-      Scale scale = Scale.of(job);
+      StickScale scale = StickScale.of(job);
       Effort effort = new Effort(StickPlanner.USUAL_STEPS, PlanWatch.NONE);
-      CostSearch search = new CostSearch(scale, effort, PlanWatch.NONE);
+      StickSearch search = new StickSearch(scale, effort, PlanWatch.NONE);
       long simple = search.best().cost();
       search.runAsOfLargeJob();
       if (least != null) {

@@ -80,7 +80,8 @@ class StickStopTest {
 
   @Test
   void what_is_not_worked_out_to_the_end_bounds_nothing() {
-    Instance instance = Scale.of(requireNonNull(LargeSticks.jobs().get("stocks"))).instance();
+    StickInstance instance =
+        StickScale.of(requireNonNull(LargeSticks.jobs().get("stocks"))).instance();
     Effort stopped = new Effort(STEPS, new StopWatch(1));
     assertThat(StockBound.of(instance.allLengths(), instance.offers(), 3_000_000, stopped))
         .isZero();

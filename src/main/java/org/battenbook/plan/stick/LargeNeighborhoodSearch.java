@@ -15,19 +15,23 @@ import org.battenbook.plan.Effort;
  * <p>After P. Shaw, "Using constraint programming and local search methods to solve vehicle routing
  * problems" (1998), who calls such a part a large neighbourhood.
  */
-final class Repacking {
+final class LargeNeighborhoodSearch {
   private static final int ROUNDS = 60;
   private static final int LEAST_STICKS = 6;
   private static final int SIZES = 10;
 
-  private final Instance instance;
-  private final Prices prices;
+  private final StickInstance instance;
+  private final DualPrices prices;
   private final Collection<Pattern> known;
   private final Effort effort;
-  private Packing best;
+  private StickPacking best;
 
-  Repacking(
-      Instance instance, Prices prices, Collection<Pattern> known, Packing first, Effort effort) {
+  LargeNeighborhoodSearch(
+      StickInstance instance,
+      DualPrices prices,
+      Collection<Pattern> known,
+      StickPacking first,
+      Effort effort) {
     this.instance = instance;
     this.prices = prices;
     this.known = known;
@@ -36,14 +40,14 @@ final class Repacking {
   }
 
   /** As long as that comes to more than {@code bound}. */
-  Packing run(long bound) {
+  StickPacking run(long bound) {
     for (int round = 0; round < ROUNDS && best.cost() > bound && !effort.isSpent(); round++) {
-      repack(round);
+      improve(round);
     }
     return best;
   }
 
-  private void repack(int round) {
+  private void improve(int round) {
     List<Pattern> kept = new ArrayList<>(best.sticks());
     Map<Pattern, Long> losses = new HashMap<>();
     kept.forEach(stick -> losses.computeIfAbsent(stick, this::loss));
@@ -52,9 +56,9 @@ final class Repacking {
             .reversed()
             .thenComparing(stick -> stick));
     List<Pattern> anew = chosen(kept, round);
-    Instance part = part(anew, kept);
+    StickInstance part = part(anew, kept);
     long cost = anew.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();
-    Packing packing = new Dive(part, known, round % 3, effort).run(cost - 1);
+    StickPacking packing = new DivingHeuristic(part, known, round % 3, effort).run(cost - 1);
     if (packing != null && packing.isWhole() && packing.cost() < cost) {
       kept.addAll(packing.sticks());
       best = best.with(kept, instance);
@@ -79,7 +83,7 @@ final class Repacking {
   }
 
   /** What the chosen sticks hold, and the stock that the others leave. */
-  private Instance part(List<Pattern> chosen, List<Pattern> others) {
+  private StickInstance part(List<Pattern> chosen, List<Pattern> others) {
     int[] demand = new int[instance.kinds()];
     for (Pattern stick : chosen) {
       for (int i = 0; i < stick.kinds.length; i++) {

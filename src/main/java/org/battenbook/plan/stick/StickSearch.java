@@ -8,25 +8,25 @@ import org.battenbook.plan.StockBound;
 import org.jspecify.annotations.Nullable;
 
 /** The search for a packing of least cost, and for the proof. */
-final class CostSearch {
+final class StickSearch {
   private static final int DIVES = 12;
 
-  private final Instance instance;
+  private final StickInstance instance;
   private final Effort effort;
-  private final Scale scale;
+  private final StickScale scale;
   private final PlanWatch watch;
-  private Packing best;
+  private StickPacking best;
   private long bound;
 
-  CostSearch(Scale scale, Effort effort, PlanWatch watch) {
+  StickSearch(StickScale scale, Effort effort, PlanWatch watch) {
     this.instance = scale.instance();
     this.effort = effort;
     this.scale = scale;
     this.watch = watch;
-    this.best = new Packing.Draft(instance).finished(effort);
+    this.best = new StickPacking.Draft(instance).finished(effort);
   }
 
-  Packing best() {
+  StickPacking best() {
     return best;
   }
 
@@ -83,12 +83,12 @@ final class CostSearch {
     List<Pattern> patterns = root.allPatterns();
     for (int dive = 0; dive < DIVES && !isDone(); dive++) {
       offer(
-          new Dive(instance, patterns, dive, effort)
+          new DivingHeuristic(instance, patterns, dive, effort)
               .run(best.isWhole() ? best.cost() - 1 : Long.MAX_VALUE / 4));
     }
-    Prices prices = root.prices();
+    DualPrices prices = root.prices();
     if (prices != null && best.isWhole()) {
-      offer(new Repacking(instance, prices, patterns, best, effort).run(bound));
+      offer(new LargeNeighborhoodSearch(instance, prices, patterns, best, effort).run(bound));
       search(prices, patterns);
     }
   }
@@ -97,7 +97,7 @@ final class CostSearch {
    * All patterns that a better packing can use, where they are not too many or too hard to search;
    * else those of a cost nearer to the bound, which are fewer.
    */
-  private void search(Prices prices, List<Pattern> patterns) {
+  private void search(DualPrices prices, List<Pattern> patterns) {
     long target = best.cost() - 1;
     while (!isDone() && target >= bound) {
       long before = target;
@@ -112,7 +112,7 @@ final class CostSearch {
   }
 
   /** Whether the best is better, or the bound is higher, than before. */
-  private boolean searches(Prices prices, List<Pattern> patterns, long target) {
+  private boolean searches(DualPrices prices, List<Pattern> patterns, long target) {
     PatternPool pool = PatternPool.of(instance, prices, target, effort);
     if (pool == null) {
       return false;
@@ -126,7 +126,7 @@ final class CostSearch {
     return search.found() != null || search.isComplete();
   }
 
-  private void offer(@Nullable Packing packing) {
+  private void offer(@Nullable StickPacking packing) {
     if (packing != null && packing.isBetterThan(best, instance)) {
       best = packing;
       tell();

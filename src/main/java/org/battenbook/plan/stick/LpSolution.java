@@ -1,7 +1,7 @@
 package org.battenbook.plan.stick;
 
 /** What a linear program over patterns comes to. Costs are in sticks of the dearest stock. */
-final class Guide {
+final class LpSolution {
   /** The least that all costs, fractions of sticks allowed. */
   final double cost;
 
@@ -17,7 +17,7 @@ final class Guide {
   /** How often each pattern is cut. */
   final double[] times;
 
-  Guide(double cost, double[] kinds, double[] stocks, double[] branches, double[] times) {
+  LpSolution(double cost, double[] kinds, double[] stocks, double[] branches, double[] times) {
     this.cost = cost;
     this.kinds = kinds;
     this.stocks = stocks;

@@ -15,9 +15,10 @@ import org.battenbook.plan.Offers;
 /**
  * A job in whole numbers, and back: ticks of the greatest common divisor of all lengths, units of
  * that of all costs. What takes the same length of a stick is one kind, stocks of one length, cost
- * and least offcut are one stock, until {@link CutList} gives pieces and sticks their labels again.
+ * and least offcut are one stock, until {@link StickCuts} gives pieces and sticks their labels
+ * again.
  */
-final class Scale {
+final class StickScale {
   /** Ticks of a stick, and units of a cost, stay exact as doubles. */
   private static final long MOST_TICKS = 1L << 40;
 
@@ -36,9 +37,9 @@ final class Scale {
   private final List<Demand> tooLong = new ArrayList<>();
   private final CommonStep ticks;
   private final CommonStep units;
-  private final Instance instance;
+  private final StickInstance instance;
 
-  private Scale(StickJob job) {
+  private StickScale(StickJob job) {
     this.job = job;
     job.stocks().forEach(this::sort);
     job.demands().forEach(this::sort);
@@ -47,11 +48,11 @@ final class Scale {
     this.instance = bare();
   }
 
-  static Scale of(StickJob job) {
-    return new Scale(job);
+  static StickScale of(StickJob job) {
+    return new StickScale(job);
   }
 
-  Instance instance() {
+  StickInstance instance() {
     return instance;
   }
 
@@ -81,11 +82,11 @@ final class Scale {
     return stocksByOffer.keySet().stream().map(Offer::cost).toList();
   }
 
-  private Instance bare() {
+  private StickInstance bare() {
     Collection<Offer> offers = stocksByOffer.keySet();
-    return new Instance(
+    return new StickInstance(
         demandsByPace.keySet().stream().mapToLong(ticks::count).toArray(),
-        demandsByPace.values().stream().mapToInt(Scale::copies).toArray(),
+        demandsByPace.values().stream().mapToInt(StickScale::copies).toArray(),
         offers.stream().mapToLong(o -> ticks.count(o.room())).toArray(),
         offers.stream().mapToLong(o -> units.count(o.cost())).toArray(),
         offers.stream().mapToInt(this::limit).toArray(),
@@ -112,7 +113,7 @@ final class Scale {
     for (Stock stock : stocksByOffer.getOrDefault(offer, List.of())) {
       onHand += stock.onHand().orElse(Bound.STICK_PIECES.most());
     }
-    long pieces = demandsByPace.values().stream().mapToLong(Scale::copies).sum();
+    long pieces = demandsByPace.values().stream().mapToLong(StickScale::copies).sum();
     return onHand >= pieces && offer.cost().signum() > 0
         ? Offers.UNLIMITED
         : (int) Math.min(onHand, pieces);

@@ -3,19 +3,19 @@ package org.battenbook.plan.stick;
 import java.util.Arrays;
 
 /** What can be reached: sums of lengths, ascending, each with more value than all before it. */
-final class Front {
+final class ParetoFront {
   private long[] lengths;
   private long[] values;
   private int size;
 
-  Front(int room) {
+  ParetoFront(int room) {
     this.lengths = new long[Math.max(room, 4)];
     this.values = new long[Math.max(room, 4)];
   }
 
   /** Nothing, which is worth nothing. */
-  static Front ofNothing() {
-    Front front = new Front(1);
+  static ParetoFront ofNothing() {
+    ParetoFront front = new ParetoFront(1);
     front.add(0, 0);
     return front;
   }
@@ -50,8 +50,8 @@ final class Front {
   }
 
   /** The best of this and of another whose entries all take one piece more, up to a length. */
-  Front mergedWith(Front shifted, long length, long price, long longest) {
-    Front result = new Front(size + shifted.size);
+  ParetoFront mergedWith(ParetoFront shifted, long length, long price, long longest) {
+    ParetoFront result = new ParetoFront(size + shifted.size);
     long best = -1;
     int i = 0;
     int j = 0;

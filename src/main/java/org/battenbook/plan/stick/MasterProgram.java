@@ -14,20 +14,20 @@ import org.ojalgo.optimisation.linear.LinearSolver;
  * and the prices of lengths that go with it. In doubles: it guides and proves nothing.
  *
  * <p>The solver is given the dual program, which needs no search for a start: all prices zero are
- * allowed. Prices are at most {@link #MOST}, as if anything could be bought ready for that.
+ * allowed. DualPrices are at most {@link #MOST}, as if anything could be bought ready for that.
  */
-final class LinearMaster {
+final class MasterProgram {
   /** In sticks of the dearest stock. */
   private static final double MOST = 100;
 
   /** Past so many numbers a program takes longer than its answer is worth. */
   private static final int MOST_NUMBERS = 600_000;
 
-  private LinearMaster() {}
+  private MasterProgram() {}
 
   /** Null where the solver finds no answer, the program is too large for it, or it is stopped. */
-  static @Nullable Guide solve(
-      Instance instance, List<Pattern> patterns, List<Branch> branches, Effort effort) {
+  static @Nullable LpSolution solve(
+      StickInstance instance, List<Pattern> patterns, List<Branch> branches, Effort effort) {
     int rows = instance.kinds() + instance.stocks() + branches.size();
     long numbers = (long) rows * patterns.size();
     if (numbers > MOST_NUMBERS) {
@@ -36,14 +36,14 @@ final class LinearMaster {
     long steps = steps(numbers, rows);
     effort.spend(steps);
     Optimisation.Result result =
-        LinearSolving.solve(() -> program(instance, patterns, branches), steps, effort);
+        LpSolver.solve(() -> program(instance, patterns, branches), steps, effort);
     return result != null && result.getState().isOptimal()
-        ? guide(result, instance, patterns, branches)
+        ? solution(result, instance, patterns, branches)
         : null;
   }
 
   private static LinearSolver.Builder program(
-      Instance instance, List<Pattern> patterns, List<Branch> branches) {
+      StickInstance instance, List<Pattern> patterns, List<Branch> branches) {
     int rows = instance.kinds() + instance.stocks() + branches.size();
     R064Store body = R064Store.FACTORY.make(patterns.size(), rows);
     R064Store costs = R064Store.FACTORY.make(patterns.size(), 1);
@@ -63,7 +63,7 @@ final class LinearMaster {
   }
 
   private static void fill(
-      R064Store body, int row, Pattern pattern, Instance instance, List<Branch> branches) {
+      R064Store body, int row, Pattern pattern, StickInstance instance, List<Branch> branches) {
     for (int i = 0; i < pattern.kinds.length; i++) {
       body.set(row, pattern.kinds[i], pattern.counts[i]);
     }
@@ -79,7 +79,7 @@ final class LinearMaster {
   }
 
   /** The solver looks for the least. */
-  private static double[] goal(Instance instance, List<Branch> branches) {
+  private static double[] goal(StickInstance instance, List<Branch> branches) {
     int kinds = instance.kinds();
     double[] goal = new double[kinds + instance.stocks() + branches.size()];
     for (int kind = 0; kind < kinds; kind++) {
@@ -94,9 +94,9 @@ final class LinearMaster {
     return goal;
   }
 
-  private static Guide guide(
+  private static LpSolution solution(
       Optimisation.Result result,
-      Instance instance,
+      StickInstance instance,
       List<Pattern> patterns,
       List<Branch> branches) {
     int kinds = instance.kinds();
@@ -105,7 +105,7 @@ final class LinearMaster {
         .getDualSolution()
         .map(Supplier::get)
         .ifPresent(all -> Arrays.setAll(times, p -> Math.abs(all.doubleValue(p))));
-    return new Guide(
+    return new LpSolution(
         -result.getValue(),
         part(result, 0, kinds),
         part(result, kinds, instance.stocks()),

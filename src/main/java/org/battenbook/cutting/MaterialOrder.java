@@ -19,7 +19,7 @@ import org.battenbook.planstore.Request;
  * @param stops those of the saw, the longest first; none for sheets
  * @param called what people call the parts, by their labels
  */
-record Order<J, P>(
+record MaterialOrder<J, P>(
     String material,
     String firstPart,
     Rational asked,
@@ -27,7 +27,7 @@ record Order<J, P>(
     Optional<Request<J, P>> request,
     List<SawStop> stops,
     Map<String, String> called) {
-  Order {
+  MaterialOrder {
     refused = List.copyOf(refused);
     stops = List.copyOf(stops);
     called = Map.copyOf(called);

@@ -1,7 +1,7 @@
 package org.battenbook.plan;
 
 /** A packing that a search looks for. */
-public interface Costed {
+public interface Packing {
   /** In units of cost. */
   long cost();
 

@@ -8,7 +8,7 @@ package org.battenbook.plan.stick;
  * <p>Where a stock is limited its sticks may be worth more, by {@code premiums}; what all of them
  * could save is then taken off the bound.
  */
-final class Prices {
+final class DualPrices {
   /** The price of the dearest stick is at most this: so prices are exact as doubles. */
   private static final long DEAREST = 1L << 44;
 
@@ -17,10 +17,10 @@ final class Prices {
 
   final long[] kinds;
   final long[] premiums;
-  private final Instance instance;
+  private final StickInstance instance;
   private final long scale;
 
-  private Prices(Instance instance, long[] kinds, long[] premiums) {
+  private DualPrices(StickInstance instance, long[] kinds, long[] premiums) {
     this.instance = instance;
     this.kinds = kinds;
     this.premiums = premiums;
@@ -28,13 +28,13 @@ final class Prices {
   }
 
   /** How many parts of a price make a unit of cost. */
-  static long scale(Instance instance) {
+  static long scale(StickInstance instance) {
     long dearest = Math.min(DEAREST, ALL / Math.max(1, instance.pieces()));
     return Math.max(1, Long.highestOneBit(dearest / instance.dearest()));
   }
 
   /** As a linear program has them, rounded; whether they hold is to be seen. */
-  static Prices guessed(Instance instance, double[] kinds, double[] stocks) {
+  static DualPrices guessed(StickInstance instance, double[] kinds, double[] stocks) {
     double unit = (double) instance.dearest() * scale(instance);
     long[] prices = new long[kinds.length];
     for (int kind = 0; kind < kinds.length; kind++) {
@@ -45,7 +45,7 @@ final class Prices {
       premiums[stock] =
           instance.isLimited(stock) ? (long) Math.ceil(Math.max(0, stocks[stock]) * unit) : 0;
     }
-    return new Prices(instance, prices, premiums);
+    return new DualPrices(instance, prices, premiums);
   }
 
   /** What a stick of a stock may be worth. */
@@ -68,7 +68,7 @@ final class Prices {
   }
 
   /** Lowered until they hold, by what the most valuable patterns are worth. */
-  Prices holding(Knapsack knapsack) {
+  DualPrices holding(Knapsack knapsack) {
     double ratio = 1;
     for (int stock = 0; stock < instance.stocks(); stock++) {
       long best = knapsack.best(stock);
@@ -80,7 +80,7 @@ final class Prices {
   }
 
   /** Doubles are off by 1e-15 of themselves: 1e-13 below the ratio is below it for certain. */
-  private Prices lowered(double ratio, Knapsack knapsack) {
+  private DualPrices lowered(double ratio, Knapsack knapsack) {
     double below = ratio < 1 ? ratio * (1 - 1e-13) : 1;
     long[] lower = new long[kinds.length];
     for (int kind = 0; kind < kinds.length; kind++) {
@@ -93,7 +93,7 @@ final class Prices {
         more[stock] = best - instance.costs[stock] * scale;
       }
     }
-    return new Prices(instance, lower, more);
+    return new DualPrices(instance, lower, more);
   }
 
   /** The bound: what all that is asked for comes to, less what limited stock could save. */

@@ -15,7 +15,7 @@ import org.ojalgo.optimisation.linear.LinearSolver;
  * interrupt of its thread, so a long program runs in a thread of its own: that is interrupted, and
  * ends at its next pivot, while the plan goes on without it.
  */
-final class LinearSolving {
+final class LpSolver {
   /** Some ten milliseconds: what takes less is not worth a thread. */
   private static final long SHORT_STEPS = 1_000_000;
 
@@ -24,7 +24,7 @@ final class LinearSolving {
   /** The first program is a long one in any case: it loads the solver. */
   private static volatile boolean isLoaded;
 
-  private LinearSolving() {}
+  private LpSolver() {}
 
   /** The answer; null where the plan was stopped before. */
   static Optimisation.@Nullable Result solve(

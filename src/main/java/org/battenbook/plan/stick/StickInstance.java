@@ -7,7 +7,7 @@ import org.battenbook.plan.Offers;
  * The bare numbers of a job: lengths in whole ticks with their kerf, the longest first, and stocks
  * as what they hold in ticks, with one kerf more, since the last part needs none.
  */
-final class Instance {
+final class StickInstance {
   final long[] lengths;
   final int[] demand;
   final long[] capacities;
@@ -20,7 +20,7 @@ final class Instance {
   /** From how many ticks left on a stick on its offcut is worth keeping. */
   final long[] leastSpares;
 
-  Instance(
+  StickInstance(
       long[] lengths,
       int[] demand,
       long[] capacities,
@@ -96,7 +96,7 @@ final class Instance {
   }
 
   /** What is left to do: the same lengths and stocks. */
-  Instance with(int[] restOfDemand, int[] restOfLimits) {
-    return new Instance(lengths, restOfDemand, capacities, costs, restOfLimits, leastSpares);
+  StickInstance with(int[] restOfDemand, int[] restOfLimits) {
+    return new StickInstance(lengths, restOfDemand, capacities, costs, restOfLimits, leastSpares);
   }
 }

@@ -11,17 +11,17 @@ import org.jspecify.annotations.Nullable;
  * Rounds a relaxed plan bit by bit: what it cuts whole times is taken, else the pattern nearest to
  * that, and what is left is relaxed anew, with new patterns.
  */
-final class Dive {
+final class DivingHeuristic {
   private static final double NEARLY = 1e-6;
 
-  private final Instance instance;
+  private final StickInstance instance;
   private final Collection<Pattern> known;
   private final Effort effort;
 
   /** Which of the likely patterns is taken where none is cut whole times, at first. */
   private int detour;
 
-  Dive(Instance instance, Collection<Pattern> known, int detour, Effort effort) {
+  DivingHeuristic(StickInstance instance, Collection<Pattern> known, int detour, Effort effort) {
     this.instance = instance;
     this.known = known;
     this.detour = detour;
@@ -33,8 +33,8 @@ final class Dive {
    *
    * @return the packing it ends at, or null where it saw before that it comes to more
    */
-  @Nullable Packing run(long target) {
-    Packing.Draft draft = new Packing.Draft(instance);
+  @Nullable StickPacking run(long target) {
+    StickPacking.Draft draft = new StickPacking.Draft(instance);
     Collection<Pattern> candidates = known;
     while (!draft.isWhole() && !effort.isSpent()) {
       ColumnGeneration relaxed =
@@ -53,11 +53,11 @@ final class Dive {
     return draft.finished(effort);
   }
 
-  private static List<Pattern> proper(Collection<Pattern> patterns, Packing.Draft draft) {
+  private static List<Pattern> proper(Collection<Pattern> patterns, StickPacking.Draft draft) {
     return patterns.stream().filter(pattern -> draft.mostTimes(pattern) > 0).toList();
   }
 
-  private boolean take(Packing.Draft draft, List<Pattern> patterns, double[] times) {
+  private boolean take(StickPacking.Draft draft, List<Pattern> patterns, double[] times) {
     int[] likely =
         IntStream.range(0, times.length)
             .filter(p -> times[p] > NEARLY)
@@ -76,7 +76,7 @@ final class Dive {
     return taken || takeLikely(draft, patterns, likely);
   }
 
-  private boolean takeLikely(Packing.Draft draft, List<Pattern> patterns, int[] likely) {
+  private boolean takeLikely(StickPacking.Draft draft, List<Pattern> patterns, int[] likely) {
     int[] possible =
         IntStream.of(likely).filter(p -> draft.mostTimes(patterns.get(p)) > 0).toArray();
     if (possible.length == 0) {

@@ -3,16 +3,16 @@ package org.battenbook.plan.stick;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.battenbook.plan.Costed;
 import org.battenbook.plan.Effort;
+import org.battenbook.plan.Packing;
 
 /** Patterns, one for each stick, and the pieces that none of them has. */
-final class Packing implements Costed {
+final class StickPacking implements Packing {
   private final List<Pattern> sticks;
   private final long cost;
   private final int[] missing;
 
-  Packing(List<Pattern> sticks, long cost, int[] missing) {
+  StickPacking(List<Pattern> sticks, long cost, int[] missing) {
     this.sticks = sticks;
     this.cost = cost;
     this.missing = missing;
@@ -28,14 +28,14 @@ final class Packing implements Costed {
   }
 
   /** The same pieces, otherwise shared out; a stick that nothing is left on is not taken. */
-  Packing with(List<Pattern> otherSticks, Instance instance) {
+  StickPacking with(List<Pattern> otherSticks, StickInstance instance) {
     List<Pattern> taken = otherSticks.stream().filter(stick -> !stick.isEmpty()).toList();
     long less = taken.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();
-    return new Packing(taken, less, missing);
+    return new StickPacking(taken, less, missing);
   }
 
   /** Whether more, or the same for less, is cut. */
-  boolean isBetterThan(Packing that, Instance instance) {
+  boolean isBetterThan(StickPacking that, StickInstance instance) {
     int byMissing = Long.compare(missingLength(instance), that.missingLength(instance));
     return byMissing < 0 || (byMissing == 0 && cost < that.cost);
   }
@@ -45,7 +45,7 @@ final class Packing implements Costed {
     return Arrays.stream(missing).allMatch(count -> count == 0);
   }
 
-  private long missingLength(Instance instance) {
+  private long missingLength(StickInstance instance) {
     long length = 0;
     for (int kind = 0; kind < missing.length; kind++) {
       length += missing[kind] * instance.lengths[kind];
@@ -56,10 +56,10 @@ final class Packing implements Costed {
   /** A packing in the making: what is taken, and what is still to do. */
   static final class Draft {
     private final List<Pattern> sticks = new ArrayList<>();
-    private Instance rest;
+    private StickInstance rest;
     private long cost;
 
-    Draft(Instance instance) {
+    Draft(StickInstance instance) {
       this.rest = instance.with(instance.demand.clone(), instance.limits.clone());
     }
 
@@ -70,7 +70,7 @@ final class Packing implements Costed {
       return copy;
     }
 
-    Instance rest() {
+    StickInstance rest() {
       return rest;
     }
 
@@ -102,10 +102,10 @@ final class Packing implements Costed {
     }
 
     /** The rest greedily, and what cannot be had is missing. */
-    Packing finished(Effort effort) {
+    StickPacking finished(Effort effort) {
       FirstFit.fill(this, effort);
       sticks.replaceAll(stick -> fromCheapest(stick, effort));
-      return new Packing(List.copyOf(sticks), cost, rest.demand.clone());
+      return new StickPacking(List.copyOf(sticks), cost, rest.demand.clone());
     }
 
     /** What is on a stick may fit a cheaper one by now. */

@@ -10,13 +10,13 @@ import org.battenbook.plan.Supply;
 import org.battenbook.plan.stick.StickDrawing.Copy;
 
 /** Makes a plan of a packing: pieces and sticks get their labels in the order of the job. */
-final class CutList {
-  private final Scale scale;
+final class StickCuts {
+  private final StickScale scale;
 
   /** The pieces and sets of each kind that are still to be placed. */
   private final List<Deque<Copy>> copies = new ArrayList<>();
 
-  CutList(Scale scale) {
+  StickCuts(StickScale scale) {
     this.scale = scale;
     for (List<Demand> demands : scale.demands()) {
       Deque<Copy> queue = new ArrayDeque<>();
@@ -29,7 +29,7 @@ final class CutList {
     }
   }
 
-  StickPlan plan(Packing packing, long bound) {
+  StickPlan plan(StickPacking packing, long bound) {
     Supply<Stock> supply = supply(packing);
     StickDrawing drawing = new StickDrawing(scale.rules());
     packing.sticks().stream()
@@ -45,7 +45,7 @@ final class CutList {
         packing.isBest(bound));
   }
 
-  private Supply<Stock> supply(Packing packing) {
+  private Supply<Stock> supply(StickPacking packing) {
     int[] taken = new int[scale.stocks().size()];
     packing.sticks().forEach(pattern -> taken[pattern.stock]++);
     return new Supply<>(scale.stocks(), taken, Stock::onHand);

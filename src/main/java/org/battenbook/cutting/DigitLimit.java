@@ -5,8 +5,8 @@ import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 
 /** Refuses sizes with more digits than a workbook could hold. */
-final class Size {
-  private Size() {}
+final class DigitLimit {
+  private DigitLimit() {}
 
   private static String digits(Rational number) {
     BigInteger whole = number.floor();
