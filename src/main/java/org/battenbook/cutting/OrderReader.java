@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
@@ -79,7 +80,7 @@ abstract class OrderReader<J, P> {
 
   private Rational sizeOfAll(int row) {
     try {
-      return size(row).times(Rational.of(parts.count(row, "quantity")));
+      return size(row).times(Rational.of(parts.count(row, PlanRole.QUANTITY)));
     } catch (NotPlannable unknown) {
       // The workbook's own total waits for it, too.
       return Rational.ZERO;

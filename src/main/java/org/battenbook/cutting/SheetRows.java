@@ -2,6 +2,7 @@ package org.battenbook.cutting;
 
 import java.util.List;
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.PlanTable;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.sheet.Sheet;
 import org.battenbook.plan.sheet.SheetJob;
@@ -22,10 +23,10 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
   SheetRows(PlanStatement plan) {
     this.plan = plan;
     this.totals = new TotalRows(plan, Dimension.AREA);
-    this.sheets = new TableRows(plan.table("sheets"));
-    this.pieces = new TableRows(plan.table("pieces"));
-    this.cuts = new TableRows(plan.table("cuts"));
-    this.offcuts = new TableRows(plan.table("offcuts"));
+    this.sheets = new TableRows(plan.table(PlanTable.SHEETS));
+    this.pieces = new TableRows(plan.table(PlanTable.PIECES));
+    this.cuts = new TableRows(plan.table(PlanTable.CUTS));
+    this.offcuts = new TableRows(plan.table(PlanTable.OFFCUTS));
   }
 
   @Override

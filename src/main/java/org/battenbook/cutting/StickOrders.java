@@ -1,6 +1,7 @@
 package org.battenbook.cutting;
 
 import java.util.Optional;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
@@ -20,7 +21,7 @@ final class StickOrders extends OrderReader<StickJob, StickPlan> {
 
   @Override
   Rational size(int part) throws NotPlannable {
-    return parts.number(part, "length", Rational.ZERO);
+    return parts.number(part, PlanRole.LENGTH, Rational.ZERO);
   }
 
   @Override
@@ -41,6 +42,6 @@ final class StickOrders extends OrderReader<StickJob, StickPlan> {
 
   /** Within what stops are merged; not at all unless that is asked for. */
   private Rational tolerance() throws NotPlannable {
-    return mergesStops ? settings.number("stops within", Rational.ZERO) : Rational.ZERO;
+    return mergesStops ? settings.number(PlanRole.STOPS_WITHIN, Rational.ZERO) : Rational.ZERO;
   }
 }

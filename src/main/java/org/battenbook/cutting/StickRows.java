@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.PlanTable;
 import org.battenbook.plan.stick.Demand;
 import org.battenbook.plan.stick.MatchedSet;
 import org.battenbook.plan.stick.SawStop;
@@ -24,9 +25,9 @@ final class StickRows implements PlanRows<StickJob, StickPlan> {
 
   StickRows(PlanStatement plan) {
     this.totals = new TotalRows(plan, Dimension.LENGTH);
-    this.sticks = new TableRows(plan.table("sticks"));
-    this.stops = new TableRows(plan.table("stops"));
-    this.cuts = new TableRows(plan.table("cuts"));
+    this.sticks = new TableRows(plan.table(PlanTable.STICKS));
+    this.stops = new TableRows(plan.table(PlanTable.STOPS));
+    this.cuts = new TableRows(plan.table(PlanTable.CUTS));
   }
 
   @Override

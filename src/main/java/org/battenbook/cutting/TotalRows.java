@@ -1,6 +1,7 @@
 package org.battenbook.cutting;
 
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.PlanTable;
 import org.battenbook.number.Rational;
 import org.battenbook.unit.Dimension;
 
@@ -16,7 +17,7 @@ final class TotalRows {
    */
   TotalRows(PlanStatement plan, Dimension dimension) {
     this.dimension = dimension;
-    this.rows = new TableRows(plan.table("totals"));
+    this.rows = new TableRows(plan.table(PlanTable.TOTALS));
   }
 
   TableRows rows() {
