@@ -27,7 +27,8 @@ final class SheetCuts {
   }
 
   SheetPlan plan(SheetPacking packing, long bound) {
-    Supply<SheetStock> supply = supply(packing);
+    Supply<SheetStock> supply =
+        scale.stocks().supply(packing.layouts().stream().mapToInt(Layout::stock));
     List<Sheet> sheets =
         packing.layouts().stream()
             .sorted(Comparator.comparingInt(Layout::stock))
@@ -38,15 +39,9 @@ final class SheetCuts {
         sheets,
         scale.tooLarge(),
         missing,
-        scale.cost(packing.cost()),
-        scale.cost(bound),
+        scale.units().times(packing.cost()),
+        scale.units().times(bound),
         packing.isBest(bound));
-  }
-
-  private Supply<SheetStock> supply(SheetPacking packing) {
-    int[] taken = new int[scale.stocks().size()];
-    packing.layouts().forEach(layout -> taken[layout.stock()]++);
-    return new Supply<>(scale.stocks(), taken, SheetStock::onHand);
   }
 
   private Sheet sheet(SheetStock stock, Panel panel) {

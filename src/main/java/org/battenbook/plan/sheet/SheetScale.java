@@ -8,10 +8,9 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
-import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.CommonStep;
-import org.battenbook.plan.Offers;
+import org.battenbook.plan.StockGroups;
 
 /**
  * A job of sheets in whole numbers, and back: ticks of the greatest common divisor of all sides,
@@ -22,11 +21,9 @@ final class SheetScale {
   /** Areas of all pieces together stay within a {@code long}. */
   private static final long MOST_TICKS = 1L << 22;
 
-  private static final long MOST_UNITS = 1L << 40;
-
   private record Size(Rational across, Rational down, boolean turns) {}
 
-  private record Offer(Rational across, Rational down, Rational cost) {}
+  record Offer(Rational across, Rational down, Rational cost) {}
 
   private final SheetJob job;
   private final TreeMap<Size, List<SheetPart>> partsBySize =
@@ -35,11 +32,11 @@ final class SheetScale {
               .thenComparing(Size::down)
               .reversed()
               .thenComparing(Size::turns));
-  private final TreeMap<Offer, List<SheetStock>> stocksByOffer =
-      new TreeMap<>(
-          Comparator.comparing(Offer::across)
-              .thenComparing(Offer::down)
-              .thenComparing(Offer::cost));
+  private final StockGroups<Offer, SheetStock> stocks =
+      new StockGroups<>(
+          Comparator.comparing(Offer::across).thenComparing(Offer::down).thenComparing(Offer::cost),
+          Offer::cost,
+          SheetStock::onHand);
   private final List<SheetPart> tooLarge = new ArrayList<>();
   private final CommonStep ticks;
   private final CommonStep units;
@@ -50,7 +47,7 @@ final class SheetScale {
     job.stocks().forEach(this::sort);
     job.parts().forEach(this::sort);
     this.ticks = CommonStep.of("sides", MOST_TICKS, sides());
-    this.units = CommonStep.of("costs", MOST_UNITS, costs());
+    this.units = stocks.units();
     this.instance = bare();
   }
 
@@ -65,7 +62,7 @@ final class SheetScale {
   private void sort(SheetStock stock) {
     Offer offer = new Offer(stock.usableAcross(), stock.usableDown(), stock.cost());
     if (offer.across().signum() > 0 && offer.down().signum() > 0) {
-      stocksByOffer.computeIfAbsent(offer, key -> new ArrayList<>()).add(stock);
+      stocks.add(offer, stock);
     }
   }
 
@@ -75,7 +72,7 @@ final class SheetScale {
         offer ->
             holds(offer, part.across(), part.down())
                 || (turns && holds(offer, part.down(), part.across()));
-    if (stocksByOffer.keySet().stream().noneMatch(holds)) {
+    if (stocks.offers().stream().noneMatch(holds)) {
       tooLarge.add(part);
     } else if (part.count() > 0) {
       Size size = new Size(part.across(), part.down(), turns);
@@ -93,20 +90,16 @@ final class SheetScale {
       sides.add(size.across().plus(job.kerf()));
       sides.add(size.down().plus(job.kerf()));
     }
-    for (Offer offer : stocksByOffer.keySet()) {
+    for (Offer offer : stocks.offers()) {
       sides.add(offer.across().plus(job.kerf()));
       sides.add(offer.down().plus(job.kerf()));
     }
     return sides;
   }
 
-  private List<Rational> costs() {
-    return stocksByOffer.keySet().stream().map(Offer::cost).toList();
-  }
-
   private SheetInstance bare() {
     List<Size> sizes = List.copyOf(partsBySize.keySet());
-    List<Offer> offers = List.copyOf(stocksByOffer.keySet());
+    List<Offer> offers = List.copyOf(stocks.offers());
     boolean[] turns = new boolean[sizes.size()];
     for (int kind = 0; kind < turns.length; kind++) {
       turns[kind] = sizes.get(kind).turns();
@@ -119,7 +112,7 @@ final class SheetScale {
         ticks(offers, Offer::across),
         ticks(offers, Offer::down),
         numbers(offers, o -> units.count(o.cost())),
-        offers.stream().mapToInt(this::limit).toArray(),
+        stocks.limits(partsBySize.values().stream().mapToLong(SheetScale::pieces).sum()),
         job.stages().orElse(Integer.MAX_VALUE));
   }
 
@@ -135,20 +128,9 @@ final class SheetScale {
     return parts.stream().mapToInt(SheetPart::count).sum();
   }
 
-  /** More sheets than pieces are no limit, unless they cost nothing. */
-  private int limit(Offer offer) {
-    long onHand = 0;
-    for (SheetStock stock : stocksByOffer.getOrDefault(offer, List.of())) {
-      onHand += stock.onHand().orElse(Bound.SHEET_PIECES.most());
-    }
-    long pieces = partsBySize.values().stream().mapToLong(SheetScale::pieces).sum();
-    return onHand >= pieces && offer.cost().signum() > 0
-        ? Offers.UNLIMITED
-        : (int) Math.min(onHand, pieces);
-  }
-
-  Rational cost(long count) {
-    return units.times(count);
+  /** The units of cost. */
+  CommonStep units() {
+    return units;
   }
 
   Rational length(long count) {
@@ -164,9 +146,9 @@ final class SheetScale {
     return List.copyOf(partsBySize.values());
   }
 
-  /** The stocks of each number in the instance. */
-  List<List<SheetStock>> stocks() {
-    return List.copyOf(stocksByOffer.values());
+  /** The stocks, grouped as numbered in the instance. */
+  StockGroups<Offer, SheetStock> stocks() {
+    return stocks;
   }
 
   List<SheetPart> tooLarge() {

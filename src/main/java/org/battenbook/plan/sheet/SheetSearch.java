@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import org.battenbook.plan.Effort;
+import org.battenbook.plan.Incumbent;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.plan.sheet.PanelFilling.Split;
 import org.jspecify.annotations.Nullable;
@@ -28,60 +29,57 @@ final class SheetSearch {
   private static final List<Split> SPLITS = List.of(Split.values());
 
   private final SheetInstance instance;
-  private final SheetScale scale;
   private final Effort effort;
-  private final PlanWatch watch;
   private final double[] worths;
   private final CheaperSheets cheaper;
   private final SplitMix lots = new SplitMix(1);
-  private SheetPacking best;
-  private long bound;
+  private final Incumbent<SheetPacking> incumbent;
 
   SheetSearch(SheetScale scale, Effort effort, PlanWatch watch) {
     this.instance = scale.instance();
-    this.scale = scale;
     this.effort = effort;
-    this.watch = watch;
     this.cheaper = new CheaperSheets(instance, effort);
     this.worths = new double[instance.kinds()];
     Arrays.fill(worths, 1);
-    this.best = packing(filling(byKey(instance::area), Split.WIDER_REST));
+    SheetPacking first = packing(filling(byKey(instance::area), Split.WIDER_REST));
+    this.incumbent = new Incumbent<>(first, scale.units(), watch);
   }
 
   SheetPacking best() {
-    return best;
+    return incumbent.best();
   }
 
   long bound() {
-    return bound;
+    return incumbent.bound();
   }
 
   private boolean isDone() {
-    return effort.isSpent() || best.isBest(bound);
+    return effort.isSpent() || incumbent.isProven();
   }
 
   void run() {
-    bound = SheetBound.of(instance, best.cost(), effort);
-    watch.found(scale.cost(best.cost()), scale.cost(bound));
+    incumbent.raise(SheetBound.of(instance, best().cost(), effort));
     fillInEveryOrder();
     coverFromPools();
     int idle = 0;
     for (int round = 0; round < MOST_ROUNDS && idle < MOST_IDLE_ROUNDS && !isDone(); round++) {
-      long before = best.cost();
+      long before = best().cost();
       double wasted = WASTE[round % WASTE.length];
       Split split = SPLITS.get(round / WASTE.length % SPLITS.size());
       offer(packing((stock, demand) -> blocks(stock, demand, wasted, split)));
       offer(packing(filling(byKey(kind -> instance.area(kind) * lots.factor()), split)));
-      idle = best.cost() < before ? 0 : idle + 1;
+      idle = best().cost() < before ? 0 : idle + 1;
     }
   }
 
   private void coverFromPools() {
     if (!isDone()) {
-      SheetPools pools = new SheetPools(instance, best, effort);
-      pools.run(bound);
+      SheetPools pools = new SheetPools(instance, best(), effort);
+      pools.run(bound());
       offer(pools.best());
-      bound = pools.isProven() ? best.cost() : bound;
+      if (pools.isProven()) {
+        incumbent.raise(best().cost());
+      }
     }
   }
 
@@ -190,12 +188,8 @@ final class SheetSearch {
   private void offer(SheetPacking found) {
     boolean hasOthers = instance.stocks() > 1 && !effort.isSpent();
     SheetPacking packing = hasOthers ? cheaper.moved(found) : found;
-    if (packing.isBetterThan(best, instance)) {
-      boolean cheaper = packing.cost() < best.cost();
-      best = packing;
-      if (cheaper) {
-        watch.found(scale.cost(best.cost()), scale.cost(bound));
-      }
+    if (packing.isBetterThan(best(), instance)) {
+      incumbent.improve(packing);
     }
   }
 }

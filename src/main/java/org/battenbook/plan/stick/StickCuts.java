@@ -30,7 +30,8 @@ final class StickCuts {
   }
 
   StickPlan plan(StickPacking packing, long bound) {
-    Supply<Stock> supply = supply(packing);
+    Supply<Stock> supply =
+        scale.stocks().supply(packing.sticks().stream().mapToInt(pattern -> pattern.stock));
     StickDrawing drawing = new StickDrawing(scale.rules());
     packing.sticks().stream()
         .sorted()
@@ -40,15 +41,9 @@ final class StickCuts {
         drawing.sticks(),
         scale.tooLong(),
         missing,
-        scale.cost(packing.cost()),
-        scale.cost(bound),
+        scale.units().times(packing.cost()),
+        scale.units().times(bound),
         packing.isBest(bound));
-  }
-
-  private Supply<Stock> supply(StickPacking packing) {
-    int[] taken = new int[scale.stocks().size()];
-    packing.sticks().forEach(pattern -> taken[pattern.stock]++);
-    return new Supply<>(scale.stocks(), taken, Stock::onHand);
   }
 
   private List<Copy> copies(Pattern pattern) {

@@ -5,12 +5,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeMap;
-import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.CommonStep;
-import org.battenbook.plan.Offers;
+import org.battenbook.plan.StockGroups;
 
 /**
  * A job in whole numbers, and back: ticks of the greatest common divisor of all lengths, units of
@@ -19,21 +17,23 @@ import org.battenbook.plan.Offers;
  * again.
  */
 final class StickScale {
-  /** Ticks of a stick, and units of a cost, stay exact as doubles. */
+  /** Ticks of a stick stay exact as doubles. */
   private static final long MOST_TICKS = 1L << 40;
 
   /** What a stick offers and costs. */
-  private record Offer(Rational room, Rational cost, Rational leastOffcut) {}
+  record Offer(Rational room, Rational cost, Rational leastOffcut) {}
 
   private final StickJob job;
   private final TreeMap<Rational, List<Demand>> demandsByPace =
       new TreeMap<>(Comparator.reverseOrder());
-  private final Map<Offer, List<Stock>> stocksByOffer =
-      new TreeMap<>(
+  private final StockGroups<Offer, Stock> stocks =
+      new StockGroups<>(
           Comparator.comparing(Offer::room)
               .reversed()
               .thenComparing(Offer::cost)
-              .thenComparing(Offer::leastOffcut));
+              .thenComparing(Offer::leastOffcut),
+          Offer::cost,
+          Stock::onHand);
   private final List<Demand> tooLong = new ArrayList<>();
   private final CommonStep ticks;
   private final CommonStep units;
@@ -44,7 +44,7 @@ final class StickScale {
     job.stocks().forEach(this::sort);
     job.demands().forEach(this::sort);
     this.ticks = CommonStep.of("lengths", MOST_TICKS, lengths());
-    this.units = CommonStep.of("costs", MOST_TICKS, costs());
+    this.units = stocks.units();
     this.instance = bare();
   }
 
@@ -59,13 +59,13 @@ final class StickScale {
   private void sort(Stock stock) {
     Offer offer = new Offer(job.rules().room(stock), stock.cost(), stock.leastOffcut());
     if (stock.stretch().usable().signum() > 0 && offer.room().signum() > 0) {
-      stocksByOffer.computeIfAbsent(offer, first -> new ArrayList<>()).add(stock);
+      stocks.add(offer, stock);
     }
   }
 
   private void sort(Demand demand) {
     Rational pace = job.rules().pace(demand);
-    if (stocksByOffer.keySet().stream().noneMatch(o -> pace.compareTo(o.room()) <= 0)) {
+    if (stocks.offers().stream().noneMatch(o -> pace.compareTo(o.room()) <= 0)) {
       tooLong.add(demand);
     } else if (demand.count() > 0) {
       demandsByPace.computeIfAbsent(pace, first -> new ArrayList<>()).add(demand);
@@ -74,22 +74,18 @@ final class StickScale {
 
   private List<Rational> lengths() {
     List<Rational> lengths = new ArrayList<>(demandsByPace.keySet());
-    stocksByOffer.keySet().forEach(offer -> lengths.add(offer.room()));
+    stocks.offers().forEach(offer -> lengths.add(offer.room()));
     return lengths;
   }
 
-  private List<Rational> costs() {
-    return stocksByOffer.keySet().stream().map(Offer::cost).toList();
-  }
-
   private StickInstance bare() {
-    Collection<Offer> offers = stocksByOffer.keySet();
+    Collection<Offer> offers = stocks.offers();
     return new StickInstance(
         demandsByPace.keySet().stream().mapToLong(ticks::count).toArray(),
         demandsByPace.values().stream().mapToInt(StickScale::copies).toArray(),
         offers.stream().mapToLong(o -> ticks.count(o.room())).toArray(),
         offers.stream().mapToLong(o -> units.count(o.cost())).toArray(),
-        offers.stream().mapToInt(this::limit).toArray(),
+        stocks.limits(demandsByPace.values().stream().mapToLong(StickScale::copies).sum()),
         offers.stream().mapToLong(this::leastSpare).toArray());
   }
 
@@ -107,20 +103,9 @@ final class StickScale {
     return demands.stream().mapToInt(Demand::count).sum();
   }
 
-  /** More sticks than pieces are no limit, unless they cost nothing. */
-  private int limit(Offer offer) {
-    long onHand = 0;
-    for (Stock stock : stocksByOffer.getOrDefault(offer, List.of())) {
-      onHand += stock.onHand().orElse(Bound.STICK_PIECES.most());
-    }
-    long pieces = demandsByPace.values().stream().mapToLong(StickScale::copies).sum();
-    return onHand >= pieces && offer.cost().signum() > 0
-        ? Offers.UNLIMITED
-        : (int) Math.min(onHand, pieces);
-  }
-
-  Rational cost(long count) {
-    return units.times(count);
+  /** The units of cost. */
+  CommonStep units() {
+    return units;
   }
 
   /** What each kind is, kinds as numbered in the instance. */
@@ -128,9 +113,9 @@ final class StickScale {
     return List.copyOf(demandsByPace.values());
   }
 
-  /** The stocks of each number in the instance. */
-  List<List<Stock>> stocks() {
-    return List.copyOf(stocksByOffer.values());
+  /** The stocks, grouped as numbered in the instance. */
+  StockGroups<Offer, Stock> stocks() {
+    return stocks;
   }
 
   List<Demand> tooLong() {

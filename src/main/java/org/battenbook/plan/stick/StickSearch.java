@@ -2,6 +2,7 @@ package org.battenbook.plan.stick;
 
 import java.util.List;
 import org.battenbook.plan.Effort;
+import org.battenbook.plan.Incumbent;
 import org.battenbook.plan.MaterialBound;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.plan.StockBound;
@@ -13,29 +14,25 @@ final class StickSearch {
 
   private final StickInstance instance;
   private final Effort effort;
-  private final StickScale scale;
-  private final PlanWatch watch;
-  private StickPacking best;
-  private long bound;
+  private final Incumbent<StickPacking> incumbent;
 
   StickSearch(StickScale scale, Effort effort, PlanWatch watch) {
     this.instance = scale.instance();
     this.effort = effort;
-    this.scale = scale;
-    this.watch = watch;
-    this.best = new StickPacking.Draft(instance).finished(effort);
+    StickPacking first = new StickPacking.Draft(instance).finished(effort);
+    this.incumbent = new Incumbent<>(first, scale.units(), watch);
   }
 
   StickPacking best() {
-    return best;
+    return incumbent.best();
   }
 
   long bound() {
-    return bound;
+    return incumbent.bound();
   }
 
   private boolean isDone() {
-    return effort.isSpent() || best.isBest(bound);
+    return effort.isSpent() || incumbent.isProven();
   }
 
   void run() {
@@ -54,8 +51,8 @@ final class StickSearch {
 
   private void raiseSimply() {
     long all = instance.allLengths();
-    raise(MaterialBound.of(all, instance.offers()));
-    raise(StockBound.of(all, instance.offers(), best.cost(), effort));
+    incumbent.raise(MaterialBound.of(all, instance.offers()));
+    incumbent.raise(StockBound.of(all, instance.offers(), best().cost(), effort));
   }
 
   private void relaxUnlessDone() {
@@ -67,28 +64,28 @@ final class StickSearch {
   /** Where not all can be had, what all pieces would cost at most is known. */
   private void complete() {
     long dear = instance.dearest() * instance.pieces() + 1;
-    long known = best.isWhole() ? best.cost() : dear;
-    BinCompletion.Outcome outcome = BinCompletion.search(instance, known, bound, effort);
+    long known = best().isWhole() ? best().cost() : dear;
+    BinCompletion.Outcome outcome = BinCompletion.search(instance, known, bound(), effort);
     offer(outcome.found());
-    if (outcome.complete() && best.isWhole()) {
-      raise(best.cost());
+    if (outcome.complete() && best().isWhole()) {
+      incumbent.raise(best().cost());
     }
   }
 
   /** Column generation, dives, and the search of all patterns that can matter. */
   private void relax() {
-    ColumnGeneration root = new ColumnGeneration(instance, best.sticks(), effort);
+    ColumnGeneration root = new ColumnGeneration(instance, best().sticks(), effort);
     root.run(-1, Long.MAX_VALUE);
-    raise(root.bound());
+    incumbent.raise(root.bound());
     List<Pattern> patterns = root.allPatterns();
     for (int dive = 0; dive < DIVES && !isDone(); dive++) {
       offer(
           new DivingHeuristic(instance, patterns, dive, effort)
-              .run(best.isWhole() ? best.cost() - 1 : Long.MAX_VALUE / 4));
+              .run(best().isWhole() ? best().cost() - 1 : Long.MAX_VALUE / 4));
     }
     DualPrices prices = root.prices();
-    if (prices != null && best.isWhole()) {
-      offer(new LargeNeighborhoodSearch(instance, prices, patterns, best, effort).run(bound));
+    if (prices != null && best().isWhole()) {
+      offer(new LargeNeighborhoodSearch(instance, prices, patterns, best(), effort).run(bound()));
       search(prices, patterns);
     }
   }
@@ -98,15 +95,15 @@ final class StickSearch {
    * else those of a cost nearer to the bound, which are fewer.
    */
   private void search(DualPrices prices, List<Pattern> patterns) {
-    long target = best.cost() - 1;
-    while (!isDone() && target >= bound) {
+    long target = best().cost() - 1;
+    while (!isDone() && target >= bound()) {
       long before = target;
       if (searches(prices, patterns, target)) {
-        target = best.cost() - 1;
-      } else if (target == bound) {
+        target = best().cost() - 1;
+      } else if (target == bound()) {
         return;
       } else {
-        target = bound + (before - bound) / 2;
+        target = bound() + (before - bound()) / 2;
       }
     }
   }
@@ -121,26 +118,14 @@ final class StickSearch {
     search.run();
     offer(search.found());
     if (search.found() == null && search.isComplete()) {
-      raise(target + 1);
+      incumbent.raise(target + 1);
     }
     return search.found() != null || search.isComplete();
   }
 
   private void offer(@Nullable StickPacking packing) {
-    if (packing != null && packing.isBetterThan(best, instance)) {
-      best = packing;
-      tell();
+    if (packing != null && packing.isBetterThan(best(), instance)) {
+      incumbent.improve(packing);
     }
-  }
-
-  private void raise(long to) {
-    if (to > bound) {
-      bound = to;
-      tell();
-    }
-  }
-
-  private void tell() {
-    watch.found(scale.cost(best.cost()), scale.cost(bound));
   }
 }

@@ -45,9 +45,9 @@ class SmallSticksTest {
       search.runAsOfLargeJob();
       if (least != null) {
         String told = "seed " + SEED + ", job " + i + ": " + job;
-        assertThat(scale.cost(search.bound())).as(told).isLessThanOrEqualTo(least);
+        assertThat(scale.units().times(search.bound())).as(told).isLessThanOrEqualTo(least);
         if (search.best().isBest(search.bound())) {
-          assertThat(scale.cost(search.best().cost())).as(told).isEqualTo(least);
+          assertThat(scale.units().times(search.best().cost())).as(told).isEqualTo(least);
         }
         relaxed += search.best().cost() < simple ? 1 : 0;
       }
