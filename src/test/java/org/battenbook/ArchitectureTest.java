@@ -1,5 +1,6 @@
 package org.battenbook;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -204,6 +205,36 @@ class ArchitectureTest {
                 "java\\.util\\.(Random|SplittableRandom)|java\\.text\\.(\\w*Format\\w*|Collator)"))
         .orShould()
         .callMethodWhere(calls("java\\.lang\\.Math|java\\.util\\.UUID", "random|randomUUID"))
+        .check(PROGRAM);
+  }
+
+  /** They share what is in {@code plan}, which needs neither. */
+  @Test
+  void planners_of_sticks_and_of_sheets_do_not_use_each_other() {
+    noClasses()
+        .that()
+        .resideInAnyPackage("org.battenbook.plan", "org.battenbook.plan.sheet")
+        .should()
+        .dependOnClassesThat(resideInAnyPackage("org.battenbook.plan.stick", "org.ojalgo.."))
+        .check(PROGRAM);
+    noClasses()
+        .that()
+        .resideInAnyPackage("org.battenbook.plan", "org.battenbook.plan.stick")
+        .should()
+        .dependOnClassesThat(resideInAnyPackage("org.battenbook.plan.sheet"))
+        .check(PROGRAM);
+  }
+
+  /** Java makes public what planners share; for everybody else it is as if it were not. */
+  @Test
+  void only_planners_use_the_parts_of_a_search() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("org.battenbook.plan..")
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage("org.battenbook.plan")
+                .and(not(nameMatching(".*\\.(PlanWatch|Refusal)"))))
         .check(PROGRAM);
   }
 

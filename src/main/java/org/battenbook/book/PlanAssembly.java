@@ -3,6 +3,7 @@ package org.battenbook.book;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.NearNames;
 import org.battenbook.syntax.KindExpression;
@@ -30,7 +31,7 @@ final class PlanAssembly {
     PlanStatement.Source stock = source(section.stock(), roles.stock(), section.name());
     PlanStatement.Source keep = written(section.keep(), roles.kept(), section.name());
     PlanStatement.Source record = written(section.record(), roles.recorded(), section.name());
-    Map<String, Setting> settings = settings(page, section, roles);
+    Map<PlanRole, Setting> settings = settings(page, section, roles);
     if (parts == null
         || stock == null
         || (section.keep() != null && keep == null)
@@ -50,12 +51,12 @@ final class PlanAssembly {
   }
 
   private PlanStatement.@Nullable Source written(
-      PlanSection.@Nullable Source stated, List<PlanRole> roles, Name plan) {
+      PlanSection.@Nullable Source stated, PlanRoles.Group roles, Name plan) {
     return stated == null ? null : source(stated, roles, plan);
   }
 
   private PlanStatement.@Nullable Source source(
-      PlanSection.Source stated, List<PlanRole> roles, Name plan) {
+      PlanSection.Source stated, PlanRoles.Group roles, Name plan) {
     Table table = book.table(stated.table().key());
     if (table == null) {
       List<String> tables = book.tables().stream().map(Table::toString).toList();
@@ -67,32 +68,42 @@ final class PlanAssembly {
           "write that table above the plan");
       return null;
     }
-    Map<String, Column> columns = new LinkedHashMap<>();
+    Map<PlanRole, Column> columns = new LinkedHashMap<>();
     boolean complete = true;
     for (PlanSection.Role role : stated.roles()) {
       Column column = column(table, role.column());
-      complete &= column != null && known(role.role(), roles, columns) != null;
-      if (column != null) {
-        columns.put(role.role().key(), column);
+      PlanRole known = column == null ? null : known(role.role(), roles, columns);
+      complete &= known != null;
+      if (known != null) {
+        columns.put(known, column);
       }
     }
-    for (PlanRole role : roles) {
-      if (complete && role.needed() && !columns.containsKey(role.name())) {
+    for (PlanRole role : roles.all()) {
+      if (complete && roles.needed().contains(role) && !columns.containsKey(role)) {
         complete = false;
         diagnostics.fault(
             "plan-role-missing",
             stated.table().span(),
             "the plan '%s' is not told which column of '%s' is the %s"
-                .formatted(plan, table, role.name()),
-            "write '%s = …' and the name of the column under this line".formatted(role.name()));
+                .formatted(plan, table, role.words()),
+            "write '%s = …' and the name of the column under this line".formatted(role.words()));
       }
     }
     return complete ? new PlanStatement.Source(table, columns) : null;
   }
 
   /** The role of a name that was not met before; absent, with a fault, where it is none. */
-  private @Nullable PlanRole known(Name name, List<PlanRole> roles, Map<String, ?> said) {
-    if (said.containsKey(name.key())) {
+  private @Nullable PlanRole known(Name name, PlanRoles.Group roles, Map<PlanRole, ?> said) {
+    PlanRole role = named(name, roles);
+    if (role == null) {
+      diagnostics.fault(
+          "no-such-role",
+          name.span(),
+          "a plan is not told '%s' here".formatted(name),
+          "it can be told: " + words(roles));
+      return null;
+    }
+    if (said.containsKey(role)) {
       diagnostics.fault(
           "role-twice",
           name.span(),
@@ -100,18 +111,20 @@ final class PlanAssembly {
           "keep one of the two lines");
       return null;
     }
-    for (PlanRole role : roles) {
-      if (role.name().equals(name.key())) {
+    return role;
+  }
+
+  private static @Nullable PlanRole named(Name name, PlanRoles.Group roles) {
+    for (PlanRole role : roles.all()) {
+      if (role.words().equals(name.key())) {
         return role;
       }
     }
-    List<String> names = roles.stream().map(PlanRole::name).toList();
-    diagnostics.fault(
-        "no-such-role",
-        name.span(),
-        "a plan is not told '%s' here".formatted(name),
-        "it can be told: " + String.join(", ", names));
     return null;
+  }
+
+  private static String words(PlanRoles.Group roles) {
+    return roles.all().stream().map(PlanRole::words).collect(Collectors.joining(", "));
   }
 
   private @Nullable Column column(Table table, Name name) {
@@ -137,15 +150,14 @@ final class PlanAssembly {
         () -> NearNames.questionOr(otherwise, name.text(), known));
   }
 
-  private Map<String, Setting> settings(Page page, PlanSection section, PlanRoles roles) {
-    Map<String, Setting> settings = new LinkedHashMap<>();
+  private Map<PlanRole, Setting> settings(Page page, PlanSection section, PlanRoles roles) {
+    Map<PlanRole, Setting> settings = new LinkedHashMap<>();
     for (LineDefinition setting : section.settings()) {
       PlanRole role = known(setting.name(), roles.settings(), settings);
       if (role != null) {
         Layer layer = new Layer(setting.formula(), null, setting.note(), setting.span());
         KindExpression kind = role.kind(setting.span());
-        settings.put(
-            setting.name().key(), new Setting(section.name(), setting.name(), page, kind, layer));
+        settings.put(role, new Setting(section.name(), setting.name(), page, kind, layer));
       }
     }
     return settings;

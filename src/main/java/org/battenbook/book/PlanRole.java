@@ -4,20 +4,51 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.KindExpression;
 
 /**
- * Something that a plan is told by a column, or by a line of its own.
- *
- * @param says of what kind it is
- * @param needed whether nothing can be planned without it
+ * What a column means to a plan, such as the length of its parts, or what a line of the plan sets.
+ * People write the words: {@code length = long point}.
  */
-public record PlanRole(String name, Says says, boolean needed) {
+public enum PlanRole {
+  LENGTH("length", Says.LENGTH),
+  ACROSS("across", Says.LENGTH),
+  DOWN("down", Says.LENGTH),
+  QUANTITY("quantity", Says.COUNT),
+  MATERIAL("material", Says.NAME),
+  LABEL("label", Says.TEXT),
+  KERF("kerf", Says.LENGTH),
+  NESTS_BY("nests by", Says.LENGTH),
+  MATCHED_SET("matched set", Says.NAME),
+  SETS("sets", Says.COUNT),
+  MAY_TURN("may turn", Says.YES_NO),
+  PRICE("price", Says.PRICE),
+  ON_HAND("on hand", Says.COUNT),
+  ANY_NUMBER("any number", Says.YES_NO),
+  OFFCUT("offcut", Says.YES_NO),
+  LEAST_OFFCUT("least offcut", Says.LENGTH),
+  STARTS_AT("starts at", Says.LENGTH),
+  FIRST_TRIM("first trim", Says.LENGTH),
+  LAST_TRIM("last trim", Says.LENGTH),
+  TRIM("trim", Says.LENGTH),
+  BOUGHT("bought", Says.COUNT),
+  FROM_RACK("from rack", Says.COUNT),
+  PLANNING_TIME("planning time", Says.TIME),
+  STOPS_WITHIN("stops within", Says.LENGTH),
+  STAGES("stages", Says.COUNT);
 
-  /** Of what kind it is. */
+  private final String words;
+  private final Says says;
+
+  PlanRole(String words, Says says) {
+    this.words = words;
+    this.says = says;
+  }
+
+  /** What kind of value a role has. */
   public enum Says {
     LENGTH("a length"),
     COUNT("a count"),
     YES_NO("yes or no"),
     TEXT("a text"),
-    /** A text or a row that tells alike from other. */
+    /** A text or a row that tells things of one kind from others. */
     NAME("a text or a row of a table"),
     /** Any quantity that is to be kept small. */
     PRICE("a quantity"),
@@ -34,19 +65,16 @@ public record PlanRole(String name, Says says, boolean needed) {
     }
   }
 
-  static PlanRole needed(String name, Says says) {
-    return new PlanRole(name, says, true);
+  /** As people write it; its own key. */
+  public String words() {
+    return words;
   }
 
-  static PlanRole optional(String name, Says says) {
-    return new PlanRole(name, says, false);
+  public Says says() {
+    return says;
   }
 
-  PlanRole asOptional() {
-    return optional(name, says);
-  }
-
-  /** The kind of a line that says it. */
+  /** The kind of a line that sets it. */
   KindExpression kind(Span span) {
     String word =
         switch (says) {

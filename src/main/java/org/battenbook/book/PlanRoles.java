@@ -1,103 +1,103 @@
 package org.battenbook.book;
 
-import static org.battenbook.book.PlanRole.needed;
-import static org.battenbook.book.PlanRole.optional;
+import static org.battenbook.book.PlanRole.ACROSS;
+import static org.battenbook.book.PlanRole.ANY_NUMBER;
+import static org.battenbook.book.PlanRole.BOUGHT;
+import static org.battenbook.book.PlanRole.DOWN;
+import static org.battenbook.book.PlanRole.FIRST_TRIM;
+import static org.battenbook.book.PlanRole.FROM_RACK;
+import static org.battenbook.book.PlanRole.KERF;
+import static org.battenbook.book.PlanRole.LABEL;
+import static org.battenbook.book.PlanRole.LAST_TRIM;
+import static org.battenbook.book.PlanRole.LEAST_OFFCUT;
+import static org.battenbook.book.PlanRole.LENGTH;
+import static org.battenbook.book.PlanRole.MATCHED_SET;
+import static org.battenbook.book.PlanRole.MATERIAL;
+import static org.battenbook.book.PlanRole.MAY_TURN;
+import static org.battenbook.book.PlanRole.NESTS_BY;
+import static org.battenbook.book.PlanRole.OFFCUT;
+import static org.battenbook.book.PlanRole.ON_HAND;
+import static org.battenbook.book.PlanRole.PLANNING_TIME;
+import static org.battenbook.book.PlanRole.PRICE;
+import static org.battenbook.book.PlanRole.QUANTITY;
+import static org.battenbook.book.PlanRole.SETS;
+import static org.battenbook.book.PlanRole.STAGES;
+import static org.battenbook.book.PlanRole.STARTS_AT;
+import static org.battenbook.book.PlanRole.STOPS_WITHIN;
+import static org.battenbook.book.PlanRole.TRIM;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.battenbook.book.PlanRole.Says;
+import java.util.Set;
 import org.battenbook.syntax.PlanSection.Cutting;
 
 /**
- * What a plan can be told.
+ * Which roles a plan of sticks, or of sheets, can have.
  *
- * @param parts by columns of the parts
- * @param stock by columns of the stock
- * @param kept what is written of an offcut that is kept, by columns of the table it is kept in
- * @param recorded what is written of stock that was taken, by columns of the table for that
- * @param settings by lines of the plan itself
+ * @param parts of columns of the parts
+ * @param stock of columns of the stock
+ * @param kept of columns of the table that offcuts are kept in
+ * @param recorded of columns of the table that records what was taken
+ * @param settings of lines of the plan itself
  */
-public record PlanRoles(
-    List<PlanRole> parts,
-    List<PlanRole> stock,
-    List<PlanRole> kept,
-    List<PlanRole> recorded,
-    List<PlanRole> settings) {
-  static final String MATERIAL = "material";
-  static final String LABEL = "label";
-  static final String PRICE = "price";
-  static final String OFFCUT = "offcut";
-  static final String ON_HAND = "on hand";
-  static final String BOUGHT = "bought";
-  static final String FROM_RACK = "from rack";
+public record PlanRoles(Group parts, Group stock, Group kept, Group recorded, Group settings) {
 
-  private static final List<PlanRole> OF_PARTS =
-      List.of(
-          needed("quantity", Says.COUNT),
-          optional(MATERIAL, Says.NAME),
-          optional(LABEL, Says.TEXT));
-  private static final List<PlanRole> OF_STOCK =
-      List.of(
-          optional(MATERIAL, Says.NAME),
-          optional(PRICE, Says.PRICE),
-          optional(ON_HAND, Says.COUNT),
-          optional("any number", Says.YES_NO),
-          optional(OFFCUT, Says.YES_NO),
-          optional("least offcut", Says.LENGTH));
-  private static final List<PlanRole> OF_KEPT =
-      List.of(
-          needed(ON_HAND, Says.COUNT),
-          optional(MATERIAL, Says.NAME),
-          optional(OFFCUT, Says.YES_NO));
-  private static final List<PlanRole> OF_RECORDED =
-      List.of(
-          needed(BOUGHT, Says.COUNT),
-          optional(FROM_RACK, Says.COUNT),
-          optional(MATERIAL, Says.NAME),
-          optional(PRICE, Says.PRICE));
-  private static final PlanRole TIME = optional("planning time", Says.TIME);
+  /**
+   * The roles that can be written in one place.
+   *
+   * @param all in the order in which messages list them
+   * @param needed those without which nothing can be planned
+   */
+  public record Group(List<PlanRole> all, Set<PlanRole> needed) {}
 
   private static final PlanRoles STICKS =
-      of(
-          List.of(needed("length", Says.LENGTH)),
-          List.of(
-              optional("kerf", Says.LENGTH),
-              optional("nests by", Says.LENGTH),
-              optional("matched set", Says.NAME),
-              optional("sets", Says.COUNT)),
-          List.of(
-              optional("starts at", Says.LENGTH),
-              optional("first trim", Says.LENGTH),
-              optional("last trim", Says.LENGTH)),
-          List.of(TIME, optional("stops within", Says.LENGTH)));
+      new PlanRoles(
+          new Group(
+              List.of(LENGTH, QUANTITY, MATERIAL, LABEL, KERF, NESTS_BY, MATCHED_SET, SETS),
+              Set.of(LENGTH, QUANTITY)),
+          new Group(
+              List.of(
+                  LENGTH,
+                  MATERIAL,
+                  PRICE,
+                  ON_HAND,
+                  ANY_NUMBER,
+                  OFFCUT,
+                  LEAST_OFFCUT,
+                  STARTS_AT,
+                  FIRST_TRIM,
+                  LAST_TRIM),
+              Set.of(LENGTH)),
+          new Group(List.of(LENGTH, ON_HAND, MATERIAL, OFFCUT), Set.of(LENGTH, ON_HAND)),
+          new Group(List.of(LENGTH, BOUGHT, FROM_RACK, MATERIAL, PRICE), Set.of(BOUGHT)),
+          new Group(List.of(PLANNING_TIME, STOPS_WITHIN), Set.of()));
 
   private static final PlanRoles SHEETS =
-      of(
-          List.of(needed("across", Says.LENGTH), needed("down", Says.LENGTH)),
-          List.of(optional("may turn", Says.YES_NO)),
-          List.of(optional("kerf", Says.LENGTH), optional("trim", Says.LENGTH)),
-          List.of(TIME, optional("stages", Says.COUNT)));
-
-  private static PlanRoles of(
-      List<PlanRole> size, List<PlanRole> parts, List<PlanRole> stock, List<PlanRole> settings) {
-    return new PlanRoles(
-        all(size, OF_PARTS, parts),
-        all(size, OF_STOCK, stock),
-        all(size, OF_KEPT),
-        all(size.stream().map(PlanRole::asOptional).toList(), OF_RECORDED),
-        settings);
-  }
-
-  @SafeVarargs
-  private static List<PlanRole> all(List<PlanRole>... lists) {
-    List<PlanRole> all = new ArrayList<>();
-    for (List<PlanRole> list : lists) {
-      all.addAll(list);
-    }
-    return all;
-  }
+      new PlanRoles(
+          new Group(
+              List.of(ACROSS, DOWN, QUANTITY, MATERIAL, LABEL, MAY_TURN),
+              Set.of(ACROSS, DOWN, QUANTITY)),
+          new Group(
+              List.of(
+                  ACROSS,
+                  DOWN,
+                  MATERIAL,
+                  PRICE,
+                  ON_HAND,
+                  ANY_NUMBER,
+                  OFFCUT,
+                  LEAST_OFFCUT,
+                  KERF,
+                  TRIM),
+              Set.of(ACROSS, DOWN)),
+          new Group(
+              List.of(ACROSS, DOWN, ON_HAND, MATERIAL, OFFCUT), Set.of(ACROSS, DOWN, ON_HAND)),
+          new Group(List.of(ACROSS, DOWN, BOUGHT, FROM_RACK, MATERIAL, PRICE), Set.of(BOUGHT)),
+          new Group(List.of(PLANNING_TIME, STAGES), Set.of()));
 
   public static PlanRoles of(Cutting cutting) {
-    return cutting == Cutting.STICKS ? STICKS : SHEETS;
+    return switch (cutting) {
+      case STICKS -> STICKS;
+      case SHEETS -> SHEETS;
+    };
   }
 }

@@ -22,7 +22,7 @@ public record PlanStatement(
     Cutting cutting,
     Name name,
     Page page,
-    Map<String, Setting> settings,
+    Map<PlanRole, Setting> settings,
     Source parts,
     Source stock,
     @Nullable Source keep,
@@ -34,13 +34,13 @@ public record PlanStatement(
    *
    * @param columns by what they say, in the order in which they are written
    */
-  public record Source(Table table, Map<String, Column> columns) {
+  public record Source(Table table, Map<PlanRole, Column> columns) {
     public Source {
       columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     }
 
     /** The column that says something; absent where the plan names none. */
-    public @Nullable Column column(String role) {
+    public @Nullable Column column(PlanRole role) {
       return columns.get(role);
     }
   }
@@ -49,9 +49,9 @@ public record PlanStatement(
     settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
   }
 
-  /** The key of one of the tables that hold what comes of it, such as its {@code cuts}. */
-  public String table(String what) {
-    return Name.key(name.text() + " " + what);
+  /** The key of a table that it fills, such as its {@code cuts}. */
+  public String table(PlanTable table) {
+    return Name.key(name.text() + " " + table.words());
   }
 
   /** The lines and columns whose values decide what is planned. */

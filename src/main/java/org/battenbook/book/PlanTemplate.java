@@ -29,13 +29,13 @@ final class PlanTemplate {
     holes.put("parts", plan.parts().table().text());
     holes.put("stock", plan.stock().table().text());
     PlanRoles roles = PlanRoles.of(plan.cutting());
-    roles.parts().forEach(role -> holes.put(role.name(), absent(role.name())));
+    roles.parts().all().forEach(role -> holes.put(role.words(), absent(role)));
     plan.parts().roles().forEach(role -> holes.put(role.role().key(), role.column().text()));
-    roles.stock().forEach(role -> putStock(role.name()));
+    roles.stock().all().forEach(this::putStock);
     putMaterial();
     putPrice();
-    String label = column(plan.parts(), PlanRoles.LABEL);
-    holes.put(PlanRoles.LABEL, label.isEmpty() ? "\"{part}\"" : "part." + label);
+    String label = column(plan.parts(), PlanRole.LABEL);
+    holes.put(PlanRole.LABEL.words(), label.isEmpty() ? "\"{part}\"" : "part." + label);
   }
 
   /** The tables of a plan, as if they were written where it stands. */
@@ -56,32 +56,32 @@ final class PlanTemplate {
     return hole == null ? written.substring(1) : holes.getOrDefault(hole, written);
   }
 
-  private void putStock(String role) {
+  private void putStock(PlanRole role) {
     String column = column(plan.stock(), role);
     String read = column.isEmpty() ? absent(role) : "stock." + column;
     boolean ofBoth = !column(plan.parts(), role).isEmpty();
-    holes.put(ofBoth ? role + " of stock" : role, ofBoth ? column : read);
+    holes.put(role.words() + (ofBoth ? " of stock" : ""), ofBoth ? column : read);
   }
 
   private void putMaterial() {
-    String material = column(plan.parts(), PlanRoles.MATERIAL);
+    String material = column(plan.parts(), PlanRole.MATERIAL);
     holes.put("alike", material.isEmpty() ? "" : " where %s = this.material".formatted(material));
     holes.put("material", material.isEmpty() ? "" : "material = part." + material);
   }
 
   /** Without prices, what is taken is counted; an offcut that was kept costs nothing. */
   private void putPrice() {
-    String offcut = column(plan.stock(), PlanRoles.OFFCUT);
-    String price = column(plan.stock(), PlanRoles.PRICE);
+    String offcut = column(plan.stock(), PlanRole.OFFCUT);
+    String price = column(plan.stock(), PlanRole.PRICE);
     String each = price.isEmpty() ? "1" : "stock." + price;
     holes.put(
-        PlanRoles.PRICE,
+        PlanRole.PRICE.words(),
         offcut.isEmpty() ? each : "if stock.%s then 0 * %s else %s".formatted(offcut, each, each));
   }
 
-  private static String column(PlanSection.Source source, String role) {
+  private static String column(PlanSection.Source source, PlanRole role) {
     return source.roles().stream()
-        .filter(one -> one.role().key().equals(role))
+        .filter(one -> one.role().key().equals(role.words()))
         .map(Role::column)
         .map(Object::toString)
         .findFirst()
@@ -89,10 +89,10 @@ final class PlanTemplate {
   }
 
   /** What holds where no column says it. */
-  private static String absent(String role) {
+  private static String absent(PlanRole role) {
     return switch (role) {
-      case PlanRoles.PRICE -> "1";
-      case PlanRoles.OFFCUT -> "false";
+      case PRICE -> "1";
+      case OFFCUT -> "false";
       default -> "0 in";
     };
   }

@@ -1,6 +1,5 @@
 package org.battenbook.check;
 
-import java.util.List;
 import java.util.function.Function;
 import org.battenbook.book.Column;
 import org.battenbook.book.PlanRole;
@@ -41,9 +40,9 @@ final class PlanKinds {
     diagnostics.fault(code, plan.statement(), message, repair);
   }
 
-  private void check(PlanStatement plan, PlanStatement.Source source, List<PlanRole> roles) {
-    for (PlanRole role : roles) {
-      Column column = source.column(role.name());
+  private void check(PlanStatement plan, PlanStatement.Source source, PlanRoles.Group roles) {
+    for (PlanRole role : roles.all()) {
+      Column column = source.column(role);
       Kind kind = column == null ? Kind.UNKNOWN : kinds.apply(column);
       if (column != null && kind != Kind.UNKNOWN && !fits(kind, role.says())) {
         fault(
@@ -51,7 +50,7 @@ final class PlanKinds {
             plan,
             "the plan '%s' takes '%s' from '%s', which is %s, and it is %s"
                 .formatted(
-                    plan.name(), role.name(), column.words(), kind.words(), role.says().words()),
+                    plan.name(), role.words(), column.words(), kind.words(), role.says().words()),
             "name another column of '%s' there".formatted(source.table()));
       }
     }
@@ -75,7 +74,7 @@ final class PlanKinds {
 
   /** Rows are written into it, so that its columns are those that people fill in. */
   private void checkWritten(
-      PlanStatement plan, PlanStatement.Source written, List<PlanRole> roles) {
+      PlanStatement plan, PlanStatement.Source written, PlanRoles.Group roles) {
     check(plan, written, roles);
     for (Column column : written.columns().values()) {
       if (!column.isGiven() || column.comesWithRow()) {
@@ -87,8 +86,8 @@ final class PlanKinds {
             "name a table whose rows people write, and columns that stand there under 'given'");
       }
     }
-    Column ofStock = plan.stock().column("material");
-    Column here = written.column("material");
+    Column ofStock = plan.stock().column(PlanRole.MATERIAL);
+    Column here = written.column(PlanRole.MATERIAL);
     if (here != null && (ofStock == null || !kinds.apply(here).equals(kinds.apply(ofStock)))) {
       fault(
           "plan-material",
@@ -104,8 +103,8 @@ final class PlanKinds {
 
   /** Parts find their stock by what it is made of. */
   private void checkMaterial(PlanStatement plan) {
-    Column ofParts = plan.parts().column("material");
-    Column ofStock = plan.stock().column("material");
+    Column ofParts = plan.parts().column(PlanRole.MATERIAL);
+    Column ofStock = plan.stock().column(PlanRole.MATERIAL);
     boolean both = ofParts != null && ofStock != null;
     if ((ofParts == null) != (ofStock == null)
         || (both && !kinds.apply(ofParts).equals(kinds.apply(ofStock)))) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.PlanTable;
 import org.battenbook.book.Table;
 import org.battenbook.source.Ink;
 import org.battenbook.source.SourceText;
@@ -58,7 +59,7 @@ final class FillReport {
     SourceText job = filled.book().source();
     PlanStatement plan = table.plan();
     if (plan != null) {
-      return table.key().equals(plan.table("totals"))
+      return table.key().equals(plan.table(PlanTable.TOTALS))
           && filled.rows(plan.parts().table()).areStatedIn(job);
     }
     boolean isPlannedWith =

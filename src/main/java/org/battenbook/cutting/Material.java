@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.value.Value;
@@ -15,8 +16,6 @@ import org.battenbook.value.Value;
  * @param name what it is called
  */
 record Material(String name, List<Integer> parts, List<Integer> stock) {
-  private static final String ROLE = "material";
-
   /** All materials that parts are cut from, in the order of the parts; one where none is named. */
   static List<Material> of(PlanStatement plan, SourceRows parts, SourceRows stock) {
     Map<String, Material> materials = new LinkedHashMap<>();
@@ -49,7 +48,9 @@ record Material(String name, List<Integer> parts, List<Integer> stock) {
   /** A row whose material is not known goes with those that name none. */
   private static String name(PlanStatement plan, SourceRows rows, int row) {
     try {
-      return rows.says(ROLE) ? name(rows.value(row, ROLE)) : plan.name().text();
+      return rows.says(PlanRole.MATERIAL)
+          ? name(rows.value(row, PlanRole.MATERIAL))
+          : plan.name().text();
     } catch (NotPlannable unknown) {
       return plan.name().text();
     }

@@ -4,10 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.SawStop;
+import org.battenbook.plan.stick.SawStop;
 import org.battenbook.planstore.Request;
 
 /** Reads what a plan is to make of each material, for sticks and sheets alike. */
@@ -42,17 +43,20 @@ abstract class OrderReader<J, P> {
   abstract Optional<Request<J, P>> request(Material material, Draft draft) throws NotPlannable;
 
   /** An order for each material of which there is anything to tell. */
-  final List<Order<J, P>> orders() {
-    return Material.of(plan, parts, stock).stream().map(this::order).filter(Order::hasRow).toList();
+  final List<MaterialOrder<J, P>> orders() {
+    return Material.of(plan, parts, stock).stream()
+        .map(this::order)
+        .filter(MaterialOrder::hasRow)
+        .toList();
   }
 
-  private Order<J, P> order(Material material) {
+  private MaterialOrder<J, P> order(Material material) {
     Draft draft = new Draft();
     Optional<Rational> asked = draft.remarks.read(() -> asked(material));
     Optional<Request<J, P>> request =
         asked.flatMap(
             known -> draft.remarks.read(() -> request(material, draft)).flatMap(one -> one));
-    return new Order<>(
+    return new MaterialOrder<>(
         material.name(),
         parts.name(material.parts().get(0)),
         asked.orElse(Rational.ZERO),
@@ -68,7 +72,7 @@ abstract class OrderReader<J, P> {
     for (int row : material.parts()) {
       all = plus(all, sizeOfAll(row));
     }
-    if (!Size.isWritable(all)) {
+    if (!DigitLimit.isWritable(all)) {
       throw tooManyDigits();
     }
     return all;
@@ -76,7 +80,7 @@ abstract class OrderReader<J, P> {
 
   private Rational sizeOfAll(int row) {
     try {
-      return size(row).times(Rational.of(parts.count(row, "quantity")));
+      return size(row).times(Rational.of(parts.count(row, PlanRole.QUANTITY)));
     } catch (NotPlannable unknown) {
       // The workbook's own total waits for it, too.
       return Rational.ZERO;
@@ -84,7 +88,7 @@ abstract class OrderReader<J, P> {
   }
 
   private static NotPlannable tooManyDigits() {
-    return Size.tooManyDigits("what its parts add up to", "their sizes");
+    return DigitLimit.tooManyDigits("what its parts add up to", "their sizes");
   }
 
   private static Rational plus(Rational a, Rational b) throws NotPlannable {

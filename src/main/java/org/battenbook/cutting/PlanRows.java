@@ -15,5 +15,5 @@ interface PlanRows<J, P> {
    * @param remarks those made before, and from now on those on its plan
    * @throws NotPlannable if they cannot be written; then none are added
    */
-  void add(Order<J, P> order, P planned, Remarks remarks) throws NotPlannable;
+  void add(MaterialOrder<J, P> order, P planned, Remarks remarks) throws NotPlannable;
 }

@@ -1,6 +1,7 @@
 package org.battenbook.cutting;
 
 import org.battenbook.bind.Spot;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Setting;
 import org.battenbook.evaluate.Results;
@@ -28,7 +29,7 @@ final class PlanSettings {
    * @param inUsualTime how many steps are done in ten seconds by a machine of no great speed
    */
   long steps(long inUsualTime) throws NotPlannable {
-    Rational time = number("planning time", USUAL_TIME);
+    Rational time = number(PlanRole.PLANNING_TIME, USUAL_TIME);
     if (time.signum() <= 0) {
       throw new NotPlannable("a planning time is more than nothing: write one such as 10 s");
     }
@@ -41,7 +42,7 @@ final class PlanSettings {
   }
 
   /** A setting in the base unit of its dimension. */
-  Rational number(String setting, Rational otherwise) throws NotPlannable {
+  Rational number(PlanRole setting, Rational otherwise) throws NotPlannable {
     Setting set = plan.settings().get(setting);
     if (set == null) {
       return otherwise;
@@ -49,8 +50,9 @@ final class PlanSettings {
     Value value = results.value(new Spot(set, 0));
     if (value instanceof Value.Amount amount
         && amount.quantity().number() instanceof Rational exact) {
-      return Size.writable(exact, "its " + setting);
+      return DigitLimit.writable(exact, "its " + setting.words());
     }
-    throw new NotPlannable("its %s is not known exactly: write it as a number".formatted(setting));
+    throw new NotPlannable(
+        "its %s is not known exactly: write it as a number".formatted(setting.words()));
   }
 }

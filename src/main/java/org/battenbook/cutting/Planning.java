@@ -97,7 +97,10 @@ public final class Planning implements RowPlanner {
 
   /** A plan with what it is to make of each material, and its rows, none as yet. */
   private record Ordered<J, P>(
-      PlanStatement plan, PlanningLimit limit, List<Order<J, P>> orders, PlanRows<J, P> rows) {}
+      PlanStatement plan,
+      PlanningLimit limit,
+      List<MaterialOrder<J, P>> orders,
+      PlanRows<J, P> rows) {}
 
   private Ordered<?, ?> ordered(PlanStatement plan, Results results, Rational hours) {
     PlanningLimit limit = new PlanningLimit(mostTime, hours, Material.count(plan, results));
@@ -116,7 +119,7 @@ public final class Planning implements RowPlanner {
     return ordered.rows().tables();
   }
 
-  private <J, P> void add(Order<J, P> order, Ordered<J, P> to) {
+  private <J, P> void add(MaterialOrder<J, P> order, Ordered<J, P> to) {
     Remarks remarks = new Remarks(order.refused());
     boolean isPlanned =
         order

@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPart;
-import org.battenbook.plan.SheetPlan;
-import org.battenbook.plan.SheetPlanner;
-import org.battenbook.plan.SheetStock;
-import org.battenbook.plan.SheetTrims;
+import org.battenbook.plan.sheet.SheetJob;
+import org.battenbook.plan.sheet.SheetPart;
+import org.battenbook.plan.sheet.SheetPlan;
+import org.battenbook.plan.sheet.SheetPlanner;
+import org.battenbook.plan.sheet.SheetStock;
+import org.battenbook.plan.sheet.SheetTrims;
 import org.battenbook.planstore.Request;
 
 /** Reads what a sheet plan is to make of each material. */
@@ -27,10 +28,10 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
   }
 
   private static Rational area(SourceRows rows, int row) throws NotPlannable {
-    return length(rows, row, "across").times(length(rows, row, "down"));
+    return length(rows, row, PlanRole.ACROSS).times(length(rows, row, PlanRole.DOWN));
   }
 
-  private static Rational length(SourceRows rows, int row, String role) throws NotPlannable {
+  private static Rational length(SourceRows rows, int row, PlanRole role) throws NotPlannable {
     return rows.number(row, role, Rational.ZERO);
   }
 
@@ -59,16 +60,16 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
 
   /** What is asked for of one row; absent where it is none. */
   private Optional<SheetPart> part(int row) throws NotPlannable {
-    int count = parts.count(row, "quantity");
+    int count = parts.count(row, PlanRole.QUANTITY);
     return count == 0
         ? Optional.empty()
         : Optional.of(
             new SheetPart(
                 parts.name(row),
-                length(parts, row, "across"),
-                length(parts, row, "down"),
+                length(parts, row, PlanRole.ACROSS),
+                length(parts, row, PlanRole.DOWN),
                 count,
-                parts.yes(row, "may turn", true)));
+                parts.yes(row, PlanRole.MAY_TURN, true)));
   }
 
   private List<SheetStock> stocks(Material material, Remarks remarks) throws NotPlannable {
@@ -84,15 +85,15 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
   }
 
   private SheetStock stock(int row, StockPrices prices) throws NotPlannable {
-    Rational trim = length(stock, row, "trim");
+    Rational trim = length(stock, row, PlanRole.TRIM);
     return new SheetStock(
         stock.name(row),
-        length(stock, row, "across"),
-        length(stock, row, "down"),
+        length(stock, row, PlanRole.ACROSS),
+        length(stock, row, PlanRole.DOWN),
         prices.cost(row),
         prices.onHand(row),
         new SheetTrims(trim, trim, trim, trim),
-        length(stock, row, "least offcut"));
+        length(stock, row, PlanRole.LEAST_OFFCUT));
   }
 
   /** The widest kerf of all stock serves every sheet. */
@@ -107,7 +108,7 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
 
   private Rational kerf(int row) throws NotPlannable {
     try {
-      return stock.notNegative(row, "kerf");
+      return stock.notNegative(row, PlanRole.KERF);
     } catch (NotPlannable refusal) {
       throw new NotPlannable("%s: %s".formatted(stockName(row), refusal.reason()));
     }
@@ -115,7 +116,7 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
 
   /** How many rounds of parallel cuts there may be; none said, or 0, is any number. */
   private OptionalInt stages() throws NotPlannable {
-    Rational stages = settings.number("stages", Rational.ZERO);
+    Rational stages = settings.number(PlanRole.STAGES, Rational.ZERO);
     if (stages.signum() < 0 || !stages.isWhole()) {
       throw new NotPlannable(
           "%s stages are none: say how many rounds of cuts there may be, or 0 for any number"

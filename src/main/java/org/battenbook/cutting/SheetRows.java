@@ -2,11 +2,12 @@ package org.battenbook.cutting;
 
 import java.util.List;
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.PlanTable;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.Sheet;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPart;
-import org.battenbook.plan.SheetPlan;
+import org.battenbook.plan.sheet.Sheet;
+import org.battenbook.plan.sheet.SheetJob;
+import org.battenbook.plan.sheet.SheetPart;
+import org.battenbook.plan.sheet.SheetPlan;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Value;
 
@@ -22,10 +23,10 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
   SheetRows(PlanStatement plan) {
     this.plan = plan;
     this.totals = new TotalRows(plan, Dimension.AREA);
-    this.sheets = new TableRows(plan.table("sheets"));
-    this.pieces = new TableRows(plan.table("pieces"));
-    this.cuts = new TableRows(plan.table("cuts"));
-    this.offcuts = new TableRows(plan.table("offcuts"));
+    this.sheets = new TableRows(plan.table(PlanTable.SHEETS));
+    this.pieces = new TableRows(plan.table(PlanTable.PIECES));
+    this.cuts = new TableRows(plan.table(PlanTable.CUTS));
+    this.offcuts = new TableRows(plan.table(PlanTable.OFFCUTS));
   }
 
   @Override
@@ -39,7 +40,7 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
   }
 
   @Override
-  public void add(Order<SheetJob, SheetPlan> order, SheetPlan planned, Remarks remarks)
+  public void add(MaterialOrder<SheetJob, SheetPlan> order, SheetPlan planned, Remarks remarks)
       throws NotPlannable {
     SheetRows drawn = drawn(order, planned);
     planned.tooLarge().forEach(part -> remarks.tooLarge(order.called(part.label())));
@@ -53,7 +54,7 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
 
   /** Where there is any number of a sheet that holds a part, only rounds of cuts can be missing. */
   private static void remarkMissing(
-      Order<SheetJob, SheetPlan> order, SheetPart part, Remarks remarks) {
+      MaterialOrder<SheetJob, SheetPlan> order, SheetPart part, Remarks remarks) {
     SheetJob job = order.request().orElseThrow().job();
     boolean enough =
         job.stocks().stream().anyMatch(one -> one.onHand().isEmpty() && one.holds(part));
@@ -68,7 +69,8 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
     }
   }
 
-  private SheetRows drawn(Order<SheetJob, SheetPlan> order, SheetPlan planned) throws NotPlannable {
+  private SheetRows drawn(MaterialOrder<SheetJob, SheetPlan> order, SheetPlan planned)
+      throws NotPlannable {
     SheetRows drawn = new SheetRows(plan);
     int number = 0;
     for (Sheet sheet : planned.sheets()) {
@@ -133,8 +135,8 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
   }
 
   private static Value length(Rational length) throws NotPlannable {
-    if (!Size.isWritable(length)) {
-      throw Size.tooManyDigits("the place of a cut", "all sizes");
+    if (!DigitLimit.isWritable(length)) {
+      throw DigitLimit.tooManyDigits("the place of a cut", "all sizes");
     }
     return TableRows.amount(length, Dimension.LENGTH);
   }

@@ -3,6 +3,7 @@ package org.battenbook.cutting;
 import org.battenbook.bind.Rows;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.Table;
 import org.battenbook.evaluate.Results;
@@ -37,13 +38,13 @@ final class SourceRows {
   /** What a row is called by people: by its label, where it has one. */
   String called(int row) {
     try {
-      return says("label") ? ((Value.Text) value(row, "label")).text() : name(row);
+      return says(PlanRole.LABEL) ? ((Value.Text) value(row, PlanRole.LABEL)).text() : name(row);
     } catch (NotPlannable unknown) {
       return name(row);
     }
   }
 
-  boolean says(String role) {
+  boolean says(PlanRole role) {
     return source.column(role) != null;
   }
 
@@ -52,10 +53,10 @@ final class SourceRows {
    *
    * @throws NotPlannable where it is at fault or waits
    */
-  Value value(int row, String role) throws NotPlannable {
+  Value value(int row, PlanRole role) throws NotPlannable {
     Column column = source.column(role);
     if (column == null) {
-      throw new IllegalStateException("no column says " + role);
+      throw new IllegalStateException("no column says " + role.words());
     }
     Value value = results.value(new Spot(column, row));
     if (!value.isKnown()) {
@@ -73,13 +74,13 @@ final class SourceRows {
    * @param otherwise what holds where no column says it
    * @throws NotPlannable where it is not known, or not exactly, or has too many digits
    */
-  Rational number(int row, String role, Rational otherwise) throws NotPlannable {
+  Rational number(int row, PlanRole role, Rational otherwise) throws NotPlannable {
     if (!says(role)) {
       return otherwise;
     }
     Real number = ((Value.Amount) value(row, role)).quantity().number();
     if (number instanceof Rational exact) {
-      return Size.writable(exact, "its " + said(role));
+      return DigitLimit.writable(exact, "its " + said(role));
     }
     throw new NotPlannable(
         "its %s is known about, not exactly: round it up to a step".formatted(said(role)));
@@ -90,7 +91,7 @@ final class SourceRows {
    *
    * @throws NotPlannable where it is not known, or not exactly, or below zero
    */
-  Rational notNegative(int row, String role) throws NotPlannable {
+  Rational notNegative(int row, PlanRole role) throws NotPlannable {
     Rational number = number(row, role, Rational.ZERO);
     if (number.signum() < 0) {
       throw new NotPlannable("its %s is below zero: correct it, or say 0".formatted(said(role)));
@@ -103,7 +104,7 @@ final class SourceRows {
    *
    * @throws NotPlannable where it is no whole number, is below zero or past all bounds
    */
-  int count(int row, String role) throws NotPlannable {
+  int count(int row, PlanRole role) throws NotPlannable {
     Rational number = number(row, role, Rational.ZERO);
     boolean counts = number.isWhole() && number.signum() >= 0;
     if (!counts) {
@@ -123,13 +124,13 @@ final class SourceRows {
    *
    * @throws NotPlannable where it is not known
    */
-  boolean yes(int row, String role, boolean otherwise) throws NotPlannable {
+  boolean yes(int row, PlanRole role, boolean otherwise) throws NotPlannable {
     return says(role) ? ((Value.YesNo) value(row, role)).yes() : otherwise;
   }
 
   /** What a column is called that says something. */
-  private String said(String role) {
+  private String said(PlanRole role) {
     Column column = source.column(role);
-    return column == null ? role : column.name().text();
+    return column == null ? role.words() : column.name().text();
   }
 }

@@ -1,12 +1,13 @@
 package org.battenbook.cutting;
 
 import java.util.Optional;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
-import org.battenbook.plan.StickPlanner;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
+import org.battenbook.plan.stick.StickPlanner;
 import org.battenbook.planstore.Request;
 
 /** Reads what a stick plan is to make of each material. */
@@ -20,7 +21,7 @@ final class StickOrders extends OrderReader<StickJob, StickPlan> {
 
   @Override
   Rational size(int part) throws NotPlannable {
-    return parts.number(part, "length", Rational.ZERO);
+    return parts.number(part, PlanRole.LENGTH, Rational.ZERO);
   }
 
   @Override
@@ -41,6 +42,6 @@ final class StickOrders extends OrderReader<StickJob, StickPlan> {
 
   /** Within what stops are merged; not at all unless that is asked for. */
   private Rational tolerance() throws NotPlannable {
-    return mergesStops ? settings.number("stops within", Rational.ZERO) : Rational.ZERO;
+    return mergesStops ? settings.number(PlanRole.STOPS_WITHIN, Rational.ZERO) : Rational.ZERO;
   }
 }

@@ -6,13 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.battenbook.book.PlanRole;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.MatchedSet;
-import org.battenbook.plan.Part;
-import org.battenbook.plan.SawStop;
-import org.battenbook.plan.SawStops;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickRules;
+import org.battenbook.plan.stick.MatchedSet;
+import org.battenbook.plan.stick.Part;
+import org.battenbook.plan.stick.SawStop;
+import org.battenbook.plan.stick.SawStops;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickRules;
 import org.battenbook.value.Value;
 
 /** The parts of one material, as they are cut: each at the length of its stop. */
@@ -59,8 +60,8 @@ final class StickParts {
     Rational leastNest = null;
     Rational mostNest = Rational.ZERO;
     for (int row : material.parts()) {
-      Rational ownKerf = lost(row, "kerf");
-      Rational nest = lost(row, "nests by");
+      Rational ownKerf = lost(row, PlanRole.KERF);
+      Rational nest = lost(row, PlanRole.NESTS_BY);
       kerf = ownKerf.compareTo(kerf) > 0 ? ownKerf : kerf;
       leastNest = leastNest == null || nest.compareTo(leastNest) < 0 ? nest : leastNest;
       mostNest = nest.compareTo(mostNest) > 0 ? nest : mostNest;
@@ -68,7 +69,7 @@ final class StickParts {
     return new StickRules(kerf, mostNest.equals(leastNest) ? mostNest : Rational.ZERO);
   }
 
-  private Rational lost(int row, String role) throws NotPlannable {
+  private Rational lost(int row, PlanRole role) throws NotPlannable {
     try {
       return rows.notNegative(row, role);
     } catch (NotPlannable refusal) {
@@ -78,11 +79,11 @@ final class StickParts {
 
   /** What is asked for of one row; absent where it is none. */
   private Optional<Asked> asked(int row) throws NotPlannable {
-    int count = rows.count(row, "quantity");
+    int count = rows.count(row, PlanRole.QUANTITY);
     if (count == 0) {
       return Optional.empty();
     }
-    Part part = new Part(rows.name(row), rows.number(row, "length", Rational.ZERO), count);
+    Part part = new Part(rows.name(row), rows.number(row, PlanRole.LENGTH, Rational.ZERO), count);
     checkAlone(part);
     return Optional.of(new Asked(row, part));
   }
@@ -103,10 +104,10 @@ final class StickParts {
 
   /** The matched set that a part belongs to; none has no name. */
   private String set(int row) throws NotPlannable {
-    if (!rows.says("matched set")) {
+    if (!rows.says(PlanRole.MATCHED_SET)) {
       return "";
     }
-    Value set = rows.value(row, "matched set");
+    Value set = rows.value(row, PlanRole.MATCHED_SET);
     return set instanceof Value.Row name ? name.name() : ((Value.Text) set).text().strip();
   }
 
@@ -133,9 +134,9 @@ final class StickParts {
 
   /** How many sets the parts of one make up. */
   private int sets(List<Asked> asked) throws NotPlannable {
-    int sets = rows.says("sets") ? rows.count(asked.get(0).row(), "sets") : 1;
+    int sets = rows.says(PlanRole.SETS) ? rows.count(asked.get(0).row(), PlanRole.SETS) : 1;
     for (Asked one : asked) {
-      boolean sameSets = !rows.says("sets") || rows.count(one.row(), "sets") == sets;
+      boolean sameSets = !rows.says(PlanRole.SETS) || rows.count(one.row(), PlanRole.SETS) == sets;
       if (sets == 0 || !sameSets || one.part().count() % sets != 0) {
         throw new NotPlannable(
             "%d of \"%s\" do not make up %d sets: ask for as many as the sets, or some times so many"

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.battenbook.book.PlanStatement;
-import org.battenbook.plan.Demand;
-import org.battenbook.plan.MatchedSet;
-import org.battenbook.plan.SawStop;
-import org.battenbook.plan.Stick;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
+import org.battenbook.book.PlanTable;
+import org.battenbook.plan.stick.Demand;
+import org.battenbook.plan.stick.MatchedSet;
+import org.battenbook.plan.stick.SawStop;
+import org.battenbook.plan.stick.Stick;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Value;
 
@@ -24,9 +25,9 @@ final class StickRows implements PlanRows<StickJob, StickPlan> {
 
   StickRows(PlanStatement plan) {
     this.totals = new TotalRows(plan, Dimension.LENGTH);
-    this.sticks = new TableRows(plan.table("sticks"));
-    this.stops = new TableRows(plan.table("stops"));
-    this.cuts = new TableRows(plan.table("cuts"));
+    this.sticks = new TableRows(plan.table(PlanTable.STICKS));
+    this.stops = new TableRows(plan.table(PlanTable.STOPS));
+    this.cuts = new TableRows(plan.table(PlanTable.CUTS));
   }
 
   @Override
@@ -40,20 +41,20 @@ final class StickRows implements PlanRows<StickJob, StickPlan> {
   }
 
   @Override
-  public void add(Order<StickJob, StickPlan> order, StickPlan planned, Remarks remarks) {
+  public void add(MaterialOrder<StickJob, StickPlan> order, StickPlan planned, Remarks remarks) {
     planned.tooLong().forEach(part -> remarks.tooLarge(called(order, part)));
     planned.missing().forEach(part -> remarks.missing(called(order, part), part.count()));
     totals.add(order, remarks, planned.proven(), planned.used(), planned.bound());
     addSticks(order, planned);
   }
 
-  private static String called(Order<?, ?> order, Demand asked) {
+  private static String called(MaterialOrder<?, ?> order, Demand asked) {
     return asked instanceof MatchedSet
         ? "the matched set " + asked.label()
         : order.called(asked.label());
   }
 
-  private void addSticks(Order<StickJob, StickPlan> order, StickPlan planned) {
+  private void addSticks(MaterialOrder<StickJob, StickPlan> order, StickPlan planned) {
     Map<String, SawStop> stopOf = new HashMap<>();
     order.stops().forEach(stop -> stop.parts().forEach(part -> stopOf.put(part.label(), stop)));
     Map<SawStop, Value> stopNames = addStops(order, planned, stopOf);
@@ -81,7 +82,7 @@ final class StickRows implements PlanRows<StickJob, StickPlan> {
 
   /** The names of the stops that are set, the longest first. */
   private Map<SawStop, Value> addStops(
-      Order<StickJob, StickPlan> order, StickPlan planned, Map<String, SawStop> stopOf) {
+      MaterialOrder<StickJob, StickPlan> order, StickPlan planned, Map<String, SawStop> stopOf) {
     Set<SawStop> set = new HashSet<>();
     planned.sticks().stream()
         .flatMap(stick -> stick.placed().stream())

@@ -2,9 +2,10 @@ package org.battenbook.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.battenbook.book.PlanRole;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.Stock;
-import org.battenbook.plan.Stretch;
+import org.battenbook.plan.stick.Stock;
+import org.battenbook.plan.stick.Stretch;
 
 /** Reads the sticks there are of a material. */
 final class StickStock {
@@ -13,7 +14,8 @@ final class StickStock {
 
   StickStock(SourceRows rows, Material material) {
     this.rows = rows;
-    this.prices = new StockPrices(rows, material, row -> rows.number(row, "length", Rational.ZERO));
+    this.prices =
+        new StockPrices(rows, material, row -> rows.number(row, PlanRole.LENGTH, Rational.ZERO));
   }
 
   /**
@@ -36,14 +38,14 @@ final class StickStock {
   private Stock stock(int row) throws NotPlannable {
     Stretch stretch =
         new Stretch(
-            rows.number(row, "starts at", Rational.ZERO),
-            rows.number(row, "length", Rational.ZERO),
-            rows.number(row, "first trim", Rational.ZERO),
-            rows.number(row, "last trim", Rational.ZERO));
+            rows.number(row, PlanRole.STARTS_AT, Rational.ZERO),
+            rows.number(row, PlanRole.LENGTH, Rational.ZERO),
+            rows.number(row, PlanRole.FIRST_TRIM, Rational.ZERO),
+            rows.number(row, PlanRole.LAST_TRIM, Rational.ZERO));
     return new Stock(
         rows.name(row),
         stretch,
-        rows.number(row, "least offcut", Rational.ZERO),
+        rows.number(row, PlanRole.LEAST_OFFCUT, Rational.ZERO),
         prices.cost(row),
         prices.onHand(row));
   }

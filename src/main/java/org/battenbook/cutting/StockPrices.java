@@ -2,6 +2,7 @@ package org.battenbook.cutting;
 
 import java.util.List;
 import java.util.OptionalInt;
+import org.battenbook.book.PlanRole;
 import org.battenbook.number.Rational;
 
 /**
@@ -28,7 +29,7 @@ final class StockPrices {
   /** Of its price; none that is known is 0. */
   private int sign(int row) {
     try {
-      return rows.number(row, "price", Rational.ONE).signum();
+      return rows.number(row, PlanRole.PRICE, Rational.ONE).signum();
     } catch (NotPlannable unknown) {
       return 0;
     }
@@ -38,13 +39,13 @@ final class StockPrices {
     if (sign(row) < 0) {
       throw new NotPlannable("its price is below zero: correct it, or say 0");
     }
-    if (rows.yes(row, "offcut", false)) {
+    if (rows.yes(row, PlanRole.OFFCUT, false)) {
       return Rational.ZERO;
     }
     if (!isPriced) {
       return size.of(row);
     }
-    Rational price = rows.number(row, "price", Rational.ONE);
+    Rational price = rows.number(row, PlanRole.PRICE, Rational.ONE);
     if (price.signum() == 0 && !isLimited(row)) {
       throw new NotPlannable(
           "it has no price, and other stock has one: give it one, or say how many are on hand");
@@ -62,14 +63,14 @@ final class StockPrices {
 
   /** How many there are; empty where any number can be had. */
   OptionalInt onHand(int row) throws NotPlannable {
-    return isLimited(row) ? OptionalInt.of(rows.count(row, "on hand")) : OptionalInt.empty();
+    return isLimited(row) ? OptionalInt.of(rows.count(row, PlanRole.ON_HAND)) : OptionalInt.empty();
   }
 
   boolean isThere(int row) throws NotPlannable {
-    return !isLimited(row) || rows.count(row, "on hand") > 0;
+    return !isLimited(row) || rows.count(row, PlanRole.ON_HAND) > 0;
   }
 
   private boolean isLimited(int row) throws NotPlannable {
-    return rows.says("on hand") && !rows.yes(row, "any number", false);
+    return rows.says(PlanRole.ON_HAND) && !rows.yes(row, PlanRole.ANY_NUMBER, false);
   }
 }

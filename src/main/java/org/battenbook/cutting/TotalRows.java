@@ -1,6 +1,7 @@
 package org.battenbook.cutting;
 
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.PlanTable;
 import org.battenbook.number.Rational;
 import org.battenbook.unit.Dimension;
 
@@ -16,7 +17,7 @@ final class TotalRows {
    */
   TotalRows(PlanStatement plan, Dimension dimension) {
     this.dimension = dimension;
-    this.rows = new TableRows(plan.table("totals"));
+    this.rows = new TableRows(plan.table(PlanTable.TOTALS));
   }
 
   TableRows rows() {
@@ -29,7 +30,8 @@ final class TotalRows {
    * @param used the cost of all that is taken
    * @param bound what no plan costs less than
    */
-  void add(Order<?, ?> order, Remarks remarks, boolean proven, Rational used, Rational bound) {
+  void add(
+      MaterialOrder<?, ?> order, Remarks remarks, boolean proven, Rational used, Rational bound) {
     boolean isPart = used.signum() > 0 && bound.compareTo(used) < 0;
     Rational share = isPart ? bound.dividedBy(used) : Rational.ONE;
     rows.add(
@@ -44,7 +46,7 @@ final class TotalRows {
   }
 
   /** The row of a material of which nothing is planned. */
-  void addNone(Order<?, ?> order, Remarks remarks) {
+  void addNone(MaterialOrder<?, ?> order, Remarks remarks) {
     add(order, remarks, false, Rational.ZERO, Rational.ZERO);
   }
 }

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.battenbook.book.Column;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement.Source;
 import org.battenbook.book.Table;
 import org.battenbook.edit.BookRevision;
@@ -118,7 +119,7 @@ public final class Keeping {
   /** Of one rack, several plans may take. */
   private void take(PlanKeeping plan) {
     Table rack = plan.keep().table();
-    counts.put(rack, Objects.requireNonNull(plan.keep().column("on hand")));
+    counts.put(rack, Objects.requireNonNull(plan.keep().column(PlanRole.ON_HAND)));
     Map<Integer, Taken> ofTable = taken.computeIfAbsent(rack, first -> new TreeMap<>());
     plan.taken().forEach((row, one) -> ofTable.merge(row, one, (a, b) -> a.and(b.taken())));
   }

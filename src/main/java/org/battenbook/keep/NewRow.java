@@ -3,6 +3,7 @@ package org.battenbook.keep;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.battenbook.book.Column;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement.Source;
 import org.jspecify.annotations.Nullable;
 
@@ -19,7 +20,7 @@ final class NewRow {
   }
 
   /** Fills in the column that says something, if the plan names one. */
-  NewRow with(String role, String cell) {
+  NewRow with(PlanRole role, String cell) {
     put(source.column(role), cell);
     return this;
   }

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.battenbook.book.Column;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement.Source;
 import org.battenbook.number.Rational;
 import org.battenbook.value.Value;
@@ -20,14 +21,12 @@ import org.jspecify.annotations.Nullable;
 
 /** What one plan takes of the rack, and what it leaves. */
 final class PlanKeeping {
-  private static final String ON_HAND = "on hand";
-
   private final Filled filled;
   private final FilledPlan plan;
   private final Source stock;
   private final Source keep;
   private final CellText cells;
-  private final List<String> sizes;
+  private final List<PlanRole> sizes;
 
   PlanKeeping(Filled filled, FilledPlan plan, Source keep) {
     this.filled = filled;
@@ -35,7 +34,8 @@ final class PlanKeeping {
     this.stock = plan.statement().stock();
     this.keep = keep;
     this.cells = new CellText(filled.checked());
-    this.sizes = plan.isOfSticks() ? List.of("length") : List.of("across", "down");
+    this.sizes =
+        plan.isOfSticks() ? List.of(PlanRole.LENGTH) : List.of(PlanRole.ACROSS, PlanRole.DOWN);
   }
 
   Source keep() {
@@ -59,7 +59,8 @@ final class PlanKeeping {
   private Taken taken(FilledRow row, List<TakenStock> parts) {
     int most = parts.stream().mapToInt(TakenStock::fromRack).max().orElse(0);
     return new Taken(
-        most, row.value(column(keep, ON_HAND)).exactNumber().map(PlanKeeping::whole).orElse(0));
+        most,
+        row.value(column(keep, PlanRole.ON_HAND)).exactNumber().map(PlanKeeping::whole).orElse(0));
   }
 
   private static int whole(Rational number) {
@@ -101,8 +102,8 @@ final class PlanKeeping {
     return left.stream().filter(row -> row.isYes("kept")).toList();
   }
 
-  private String leftSize(String size) {
-    return plan.isOfSticks() ? "offcut" : size;
+  private String leftSize(PlanRole size) {
+    return plan.isOfSticks() ? "offcut" : size.words();
   }
 
   private List<NewRow> untouched(FilledRow row, List<TakenStock> parts) {
@@ -122,7 +123,7 @@ final class PlanKeeping {
   }
 
   private boolean isWorthKeeping(FilledRow part) {
-    Column least = stock.column("least offcut");
+    Column least = stock.column(PlanRole.LEAST_OFFCUT);
     return sizes.stream()
         .map(size -> part.number(column(stock, size).name().key()).orElse(Rational.ZERO))
         .allMatch(
@@ -136,29 +137,29 @@ final class PlanKeeping {
   private NewRow offcut(String name, FilledRow from, int count) {
     NewRow offcut = new NewRow(keep, name);
     putMaterial(offcut, keep, from);
-    return offcut.with(ON_HAND, Integer.toString(count)).with("offcut", "true");
+    return offcut.with(PlanRole.ON_HAND, Integer.toString(count)).with(PlanRole.OFFCUT, "true");
   }
 
-  private void put(NewRow offcut, String size, Value value) {
+  private void put(NewRow offcut, PlanRole size, Value value) {
     offcut.with(size, cells.atMost(value, column(keep, size)));
   }
 
   private void putMaterial(NewRow row, Source into, FilledRow from) {
-    put(row, into, "material", from);
+    put(row, into, PlanRole.MATERIAL, from);
   }
 
-  private void put(NewRow row, Source into, String role, FilledRow from) {
+  private void put(NewRow row, Source into, PlanRole role, FilledRow from) {
     Column here = into.column(role);
     if (here != null && stock.column(role) != null) {
       row.with(role, cells.exactly(value(from, role), here));
     }
   }
 
-  private Value value(FilledRow row, String role) {
+  private Value value(FilledRow row, PlanRole role) {
     return row.value(column(stock, role)).value();
   }
 
-  private static Column column(Source source, String role) {
+  private static Column column(Source source, PlanRole role) {
     return Objects.requireNonNull(source.column(role));
   }
 
@@ -170,10 +171,10 @@ final class PlanKeeping {
           new NewRow(into, OffcutName.free(one.name(), filled.rows(into.table()).keys()));
       putMaterial(record, into, one.row());
       sizes.forEach(size -> put(record, into, size, one.row()));
-      record.with("bought", Integer.toString(one.toBuy()));
-      record.with("from rack", Integer.toString(one.fromRack()));
+      record.with(PlanRole.BOUGHT, Integer.toString(one.toBuy()));
+      record.with(PlanRole.FROM_RACK, Integer.toString(one.fromRack()));
       if (one.toBuy() > 0) {
-        put(record, into, "price", one.row());
+        put(record, into, PlanRole.PRICE, one.row());
       }
       records.add(record);
     }

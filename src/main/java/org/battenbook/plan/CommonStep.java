@@ -4,7 +4,7 @@ import java.util.Collection;
 import org.battenbook.number.Rational;
 
 /** The largest step that some exact numbers are whole multiples of, and how many steps each is. */
-final class CommonStep {
+public final class CommonStep {
   private final String what;
   private final long most;
   private Rational step = Rational.ZERO;
@@ -22,7 +22,7 @@ final class CommonStep {
    * @param most how many steps a number may be
    * @throws Refusal if a number is more steps than that
    */
-  static CommonStep of(String what, long most, Collection<Rational> numbers) {
+  public static CommonStep of(String what, long most, Collection<Rational> numbers) {
     CommonStep common = new CommonStep(what, most);
     numbers.forEach(common::add);
     common.step = common.step.signum() == 0 ? Rational.ONE : common.step;
@@ -47,7 +47,7 @@ final class CommonStep {
   }
 
   /** How many steps a number is. */
-  long count(Rational number) {
+  public long count(Rational number) {
     Rational steps = number.dividedBy(step);
     if (!steps.isSmall() || steps.longNumerator() > most) {
       throw tooFine();
@@ -62,11 +62,11 @@ final class CommonStep {
   }
 
   /** So many steps. */
-  Rational times(long count) {
+  public Rational times(long count) {
     return step.times(Rational.of(count));
   }
 
-  Rational step() {
+  public Rational step() {
     return step;
   }
 }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Who waits for the plan may stop it, and so may an interrupt of the thread. Every part of a
  * search asks often enough that it ends well within 0.2 s then.
  */
-final class Effort {
+public final class Effort {
   private static final long TIDYING_STEPS = 10_000_000;
 
   private final Stop stop;
@@ -19,7 +19,7 @@ final class Effort {
 
   private long left;
 
-  Effort(long steps, PlanWatch watch) {
+  public Effort(long steps, PlanWatch watch) {
     this(steps, new Stop(watch), null);
   }
 
@@ -55,16 +55,16 @@ final class Effort {
   }
 
   /** What may be spent on a plan of least cost to make it handier. */
-  static Effort forTidying(PlanWatch watch) {
+  public static Effort forTidying(PlanWatch watch) {
     return new Effort(TIDYING_STEPS, watch);
   }
 
   /** At most so much of this, for an attempt of its own. */
-  Effort part(long steps) {
+  public Effort part(long steps) {
     return new Effort(Math.min(steps, left), stop, this);
   }
 
-  void spend(long steps) {
+  public void spend(long steps) {
     spendOnly(steps);
     pass(steps);
   }
@@ -77,22 +77,22 @@ final class Effort {
   }
 
   /** Work that does not count against the plan, after which whoever waits is asked all the same. */
-  void pass(long steps) {
+  public void pass(long steps) {
     stop.sinceAsked += steps;
   }
 
   /** Whether to end with the best that has been found, as all steps are spent or it was stopped. */
-  boolean isSpent() {
+  public boolean isSpent() {
     return isStopped() || left <= 0;
   }
 
   /** Whether to end at once. */
-  boolean isStopped() {
+  public boolean isStopped() {
     return stop.isDue() ? stop.ask() : stop.isAskedFor;
   }
 
   /** As {@link #isStopped}, for work of unknown length: asks now. */
-  boolean isStoppedNow() {
+  public boolean isStoppedNow() {
     return stop.ask();
   }
 }

@@ -5,32 +5,35 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /** The least cost if parts could be melted together: the cheapest length first. */
-final class MaterialBound {
+public final class MaterialBound {
   private MaterialBound() {}
 
-  /** In units of cost, rounded up. */
-  static long of(Instance instance) {
-    long left = instance.allLengths();
+  /**
+   * In units of cost, rounded up.
+   *
+   * @param all the size of all pieces together
+   */
+  public static long of(long all, Offers offers) {
+    long left = all;
     long cost = 0;
-    for (int stock : cheapestFirst(instance)) {
-      long capacity = instance.capacities[stock];
-      long whole = Math.min(left / capacity, instance.limits[stock]);
-      cost += whole * instance.costs[stock];
-      left -= whole * capacity;
-      if (whole < instance.limits[stock] && left > 0) {
-        return cost + ceiling(left, instance.costs[stock], capacity);
+    for (int stock : cheapestFirst(offers)) {
+      long size = offers.sizes[stock];
+      long whole = Math.min(left / size, offers.limits[stock]);
+      cost += whole * offers.costs[stock];
+      left -= whole * size;
+      if (whole < offers.limits[stock] && left > 0) {
+        return cost + ceiling(left, offers.costs[stock], size);
       }
     }
     return cost;
   }
 
-  private static int[] cheapestFirst(Instance instance) {
-    return IntStream.range(0, instance.stocks())
-        .filter(stock -> instance.limits[stock] > 0)
+  private static int[] cheapestFirst(Offers offers) {
+    return IntStream.range(0, offers.count())
+        .filter(stock -> offers.limits[stock] > 0)
         .boxed()
         .sorted(
-            Comparator.comparingDouble(
-                stock -> (double) instance.costs[stock] / instance.capacities[stock]))
+            Comparator.comparingDouble(stock -> (double) offers.costs[stock] / offers.sizes[stock]))
         .mapToInt(Integer::intValue)
         .toArray();
   }

@@ -1,135 +1,15 @@
 package org.battenbook.plan;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
+/** A packing that a search looks for. */
+public interface Packing {
+  /** In units of cost. */
+  long cost();
 
-/** Patterns, one for each stick, and the pieces that none of them has. */
-final class Packing implements Costed {
-  private final List<Pattern> sticks;
-  private final long cost;
-  private final int[] missing;
+  /** Whether it has all pieces. */
+  boolean isWhole();
 
-  Packing(List<Pattern> sticks, long cost, int[] missing) {
-    this.sticks = sticks;
-    this.cost = cost;
-    this.missing = missing;
-  }
-
-  List<Pattern> sticks() {
-    return sticks;
-  }
-
-  @Override
-  public long cost() {
-    return cost;
-  }
-
-  /** The same pieces, otherwise shared out; a stick that nothing is left on is not taken. */
-  Packing with(List<Pattern> otherSticks, Instance instance) {
-    List<Pattern> taken = otherSticks.stream().filter(stick -> !stick.isEmpty()).toList();
-    long less = taken.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();
-    return new Packing(taken, less, missing);
-  }
-
-  /** Whether more, or the same for less, is cut. */
-  boolean isBetterThan(Packing that, Instance instance) {
-    int byMissing = Long.compare(missingLength(instance), that.missingLength(instance));
-    return byMissing < 0 || (byMissing == 0 && cost < that.cost);
-  }
-
-  @Override
-  public boolean isWhole() {
-    return Arrays.stream(missing).allMatch(count -> count == 0);
-  }
-
-  private long missingLength(Instance instance) {
-    long length = 0;
-    for (int kind = 0; kind < missing.length; kind++) {
-      length += missing[kind] * instance.lengths[kind];
-    }
-    return length;
-  }
-
-  /** A packing in the making: what is taken, and what is still to do. */
-  static final class Draft {
-    private final List<Pattern> sticks = new ArrayList<>();
-    private Instance rest;
-    private long cost;
-
-    Draft(Instance instance) {
-      this.rest = instance.with(instance.demand.clone(), instance.limits.clone());
-    }
-
-    Draft copy() {
-      Draft copy = new Draft(rest);
-      copy.sticks.addAll(sticks);
-      copy.cost = cost;
-      return copy;
-    }
-
-    Instance rest() {
-      return rest;
-    }
-
-    long cost() {
-      return cost;
-    }
-
-    boolean isWhole() {
-      return Arrays.stream(rest.demand).allMatch(count -> count == 0);
-    }
-
-    /** How often a pattern can still be cut with no piece too many. */
-    int mostTimes(Pattern pattern) {
-      return Math.min(pattern.mostTimes(rest.demand), rest.limits[pattern.stock]);
-    }
-
-    void take(Pattern pattern, int times) {
-      int[] demand = rest.demand.clone();
-      int[] limits = rest.limits.clone();
-      for (int i = 0; i < times; i++) {
-        pattern.takeFrom(demand);
-        sticks.add(pattern);
-      }
-      if (rest.isLimited(pattern.stock)) {
-        limits[pattern.stock] -= times;
-      }
-      cost += times * rest.costs[pattern.stock];
-      rest = rest.with(demand, limits);
-    }
-
-    /** The rest greedily, and what cannot be had is missing. */
-    Packing finished(Effort effort) {
-      FirstFit.fill(this, effort);
-      sticks.replaceAll(stick -> fromCheapest(stick, effort));
-      return new Packing(List.copyOf(sticks), cost, rest.demand.clone());
-    }
-
-    /** What is on a stick may fit a cheaper one by now. */
-    private Pattern fromCheapest(Pattern pattern, Effort effort) {
-      effort.pass(pattern.kinds.length + rest.stocks());
-      if (effort.isStopped()) {
-        return pattern;
-      }
-      long used = rest.used(pattern);
-      int best = pattern.stock;
-      for (int stock = 0; stock < rest.stocks(); stock++) {
-        boolean fits = rest.limits[stock] > 0 && used <= rest.capacities[stock];
-        best = fits && rest.costs[stock] < rest.costs[best] ? stock : best;
-      }
-      if (best != pattern.stock) {
-        move(pattern.stock, best);
-      }
-      return pattern.from(best);
-    }
-
-    private void move(int from, int to) {
-      int[] limits = rest.limits.clone();
-      limits[from] += rest.isLimited(from) ? 1 : 0;
-      limits[to] -= rest.isLimited(to) ? 1 : 0;
-      cost += rest.costs[to] - rest.costs[from];
-      rest = rest.with(rest.demand, limits);
-    }
+  /** Whether no packing of all pieces costs less, where none can cost less than a bound. */
+  default boolean isBest(long bound) {
+    return isWhole() && cost() <= bound;
   }
 }

@@ -9,7 +9,7 @@ import org.battenbook.bound.Bound;
 public final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1;
 
-  Refusal(String reason) {
+  public Refusal(String reason) {
     super(reason);
   }
 
@@ -23,7 +23,7 @@ public final class Refusal extends RuntimeException {
    *
    * @throws Refusal with the reason, if it does not hold
    */
-  static void unless(boolean holds, String reason) {
+  public static void unless(boolean holds, String reason) {
     if (!holds) {
       throw new Refusal(reason);
     }
@@ -34,7 +34,7 @@ public final class Refusal extends RuntimeException {
    *
    * @throws Refusal if they are more than one plan is made for
    */
-  static void unlessAtMost(Bound most, long count, String what) {
+  public static void unlessAtMost(Bound most, long count, String what) {
     unless(
         !most.isPassedBy(count),
         "%,d %s are more than the %s of one plan: plan them in turn"

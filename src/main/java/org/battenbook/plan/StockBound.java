@@ -9,7 +9,7 @@ import java.util.Arrays;
  * <p>It holds at any prices, as long as no stick can be worth more than is said. A knapsack over
  * all costs up to the best that is known.
  */
-final class StockBound {
+public final class StockBound {
   /** Costs are looked at one by one: past this it is given up. */
   private static final long MOST_COSTS = 4_000_000;
 
@@ -21,26 +21,29 @@ final class StockBound {
   /**
    * Prepares the worth of each cost up to one.
    *
-   * @param values the most that a stick of each stock can be worth
+   * @param known the cost up to which it is worked out
    */
-  StockBound(Instance instance, long[] values, long known, Effort effort) {
+  public StockBound(Offers offers, long known, Effort effort) {
     this.worth = known > MOST_COSTS || effort.isStopped() ? GIVEN_UP : new long[(int) known + 1];
-    for (int stock = 0; stock < values.length; stock++) {
+    for (int stock = 0; stock < offers.count(); stock++) {
       effort.spend(worth.length);
-      add(instance, stock, values[stock], effort);
+      add(offers, stock, effort);
     }
     // What is not worked out to the end proves nothing.
     worth = effort.isStopped() ? GIVEN_UP : worth;
   }
 
-  /** At the lengths themselves as prices: sticks must be as long together as all parts. */
-  static long ofLengths(Instance instance, long known, Effort effort) {
-    long all = instance.allLengths();
-    return new StockBound(instance, instance.capacities, known, effort).leastCost(all);
+  /**
+   * The least cost of sticks or sheets that are worth, together, at least as much as all pieces.
+   *
+   * @param all what the pieces are worth together
+   */
+  public static long of(long all, Offers offers, long known, Effort effort) {
+    return new StockBound(offers, known, effort).leastCost(all);
   }
 
   /** The least cost, that which is known if none below it suffices, 0 where it is given up. */
-  long leastCost(long all) {
+  public long leastCost(long all) {
     int low = 0;
     int high = Math.max(0, worth.length - 1);
     while (low < high) {
@@ -55,25 +58,27 @@ final class StockBound {
   }
 
   /** The most that sticks of at most a cost are worth; beyond all bounds where it is given up. */
-  long mostWorth(long cost) {
+  public long mostWorth(long cost) {
     return worth.length == 0 ? Long.MAX_VALUE / 2 : worth[(int) Math.min(cost, worth.length - 1)];
   }
 
   /** With sticks of one more stock. */
-  private void add(Instance instance, int stock, long value, Effort effort) {
+  private void add(Offers offers, int stock, Effort effort) {
     if (effort.isStopped()) {
       return;
     }
-    int cost = (int) Math.min(instance.costs[stock], worth.length);
-    if (!instance.isLimited(stock)) {
+    long value = offers.sizes[stock];
+    int limit = offers.limits[stock];
+    int cost = (int) Math.min(offers.costs[stock], worth.length);
+    if (limit == Offers.UNLIMITED) {
       for (int sum = cost; sum < worth.length; sum++) {
         worth[sum] = Math.max(worth[sum], worth[sum - cost] + value);
       }
     } else if (cost == 0) {
-      long more = value * instance.limits[stock];
+      long more = value * limit;
       Arrays.setAll(worth, sum -> worth[sum] + more);
     } else {
-      addLimited(cost, value, instance.limits[stock], effort);
+      addLimited(cost, value, limit, effort);
     }
   }
 

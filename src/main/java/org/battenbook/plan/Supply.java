@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 
 /** The sticks or sheets that a plan takes, each with its label again. */
-final class Supply<S> {
+public final class Supply<S> {
   private final List<Deque<S>> byNumber = new ArrayList<>();
 
   /**
@@ -21,7 +21,7 @@ final class Supply<S> {
    * @param taken how many of each number
    * @param onHand how many there are of a stock at most
    */
-  Supply(List<List<S>> stocks, int[] taken, Function<S, OptionalInt> onHand) {
+  public Supply(List<List<S>> stocks, int[] taken, Function<S, OptionalInt> onHand) {
     for (int number = 0; number < taken.length; number++) {
       List<S> limitedFirst = new ArrayList<>(stocks.get(number));
       limitedFirst.sort(Comparator.comparing(stock -> onHand.apply(stock).isEmpty()));
@@ -35,7 +35,7 @@ final class Supply<S> {
     }
   }
 
-  S next(int number) {
+  public S next(int number) {
     return byNumber.get(number).removeFirst();
   }
 }

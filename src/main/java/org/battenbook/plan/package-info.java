@@ -1,10 +1,9 @@
 /**
- * Which part to cut from which stick or sheet: plans that are proven best, or say how far from it
- * they are at most. Knows no workbooks; imports {@code number} and, alone, the solver library.
+ * What the planners of {@code plan.stick} and {@code plan.sheet} share: counted work, refusals,
+ * exact common steps of lengths and costs, and lower bounds on cost. Knows no workbooks.
  *
- * <p>Lengths decide exactly: they are whole ticks of their greatest common divisor. Doubles of the
- * linear programs only guide the search; whatever is called a bound is a sum of whole numbers that
- * was checked against every pattern.
+ * <p>Lengths and costs are whole numbers of a common step. Doubles only guide a search; a bound is
+ * always a sum of whole numbers.
  */
 @NullMarked
 package org.battenbook.plan;

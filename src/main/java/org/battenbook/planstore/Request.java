@@ -1,10 +1,10 @@
 package org.battenbook.planstore;
 
 import org.battenbook.plan.PlanWatch;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPlan;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
+import org.battenbook.plan.sheet.SheetJob;
+import org.battenbook.plan.sheet.SheetPlan;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
 
 /**
  * What is asked of a planner. Equal requests have equal plans, unless one is stopped.

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.CutStep;
 import org.battenbook.plan.PlanWatch;
-import org.battenbook.plan.Sheet;
-import org.battenbook.plan.Sheet.Area;
-import org.battenbook.plan.Sheet.Direction;
-import org.battenbook.plan.SheetDrawing;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPart;
-import org.battenbook.plan.SheetPlan;
-import org.battenbook.plan.SheetPlanner;
-import org.battenbook.plan.SheetStock;
+import org.battenbook.plan.sheet.CutStep;
+import org.battenbook.plan.sheet.Sheet;
+import org.battenbook.plan.sheet.Sheet.Area;
+import org.battenbook.plan.sheet.Sheet.Direction;
+import org.battenbook.plan.sheet.SheetDrawing;
+import org.battenbook.plan.sheet.SheetJob;
+import org.battenbook.plan.sheet.SheetPart;
+import org.battenbook.plan.sheet.SheetPlan;
+import org.battenbook.plan.sheet.SheetPlanner;
+import org.battenbook.plan.sheet.SheetStock;
 
 /**
  * Sheet plans as bytes: for each sheet its stock and the steps in which it is cut. Trims, places,

@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.Demand;
-import org.battenbook.plan.MatchedSet;
-import org.battenbook.plan.Part;
 import org.battenbook.plan.PlanWatch;
-import org.battenbook.plan.Stick;
-import org.battenbook.plan.StickDrawing;
-import org.battenbook.plan.StickDrawing.Copy;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
-import org.battenbook.plan.StickPlanner;
-import org.battenbook.plan.Stock;
-import org.battenbook.plan.Stretch;
+import org.battenbook.plan.stick.Demand;
+import org.battenbook.plan.stick.MatchedSet;
+import org.battenbook.plan.stick.Part;
+import org.battenbook.plan.stick.Stick;
+import org.battenbook.plan.stick.StickDrawing;
+import org.battenbook.plan.stick.StickDrawing.Copy;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
+import org.battenbook.plan.stick.StickPlanner;
+import org.battenbook.plan.stick.Stock;
+import org.battenbook.plan.stick.Stretch;
 
 /**
  * Stick plans as bytes: for each stick its stock and what it is cut into, by numbers of the job.

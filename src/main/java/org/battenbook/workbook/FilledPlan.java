@@ -5,7 +5,9 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.battenbook.book.Column;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement;
+import org.battenbook.book.PlanTable;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.number.Rational;
@@ -19,7 +21,7 @@ public final class FilledPlan {
   /** Rows of its tables by the rows that they hold, made once for each column. */
   private final Map<Held, Map<Integer, List<FilledRow>>> held = new ConcurrentHashMap<>();
 
-  private record Held(String what, String column) {}
+  private record Held(PlanTable table, String column) {}
 
   FilledPlan(Filled filled, PlanStatement plan) {
     this.filled = filled;
@@ -47,7 +49,7 @@ public final class FilledPlan {
 
   /** What is cut from each material, in the order in which parts ask for it. */
   public List<PlannedMaterial> materials() {
-    return rows("totals").stream().map(total -> new PlannedMaterial(this, total)).toList();
+    return rows(PlanTable.TOTALS).stream().map(total -> new PlannedMaterial(this, total)).toList();
   }
 
   /** The stock that it takes. */
@@ -57,7 +59,7 @@ public final class FilledPlan {
 
   /** All stock that it may take from. */
   public List<TakenStock> allStock() {
-    String pieces = isOfSticks() ? "sticks" : "sheets";
+    PlanTable pieces = PlanTable.ofTaken(plan.cutting());
     return FilledRow.of(filled, plan.stock().table().key()).stream()
         .map(row -> new TakenStock(plan.stock(), row, holding(row, pieces, "stock").size()))
         .toList();
@@ -66,8 +68,8 @@ public final class FilledPlan {
   /** Its requirements that do not hold. */
   public List<Verdict> broken() {
     List<Rule> rules =
-        Stream.of("totals", "sticks", "sheets", "stops", "pieces", "cuts", "offcuts")
-            .map(what -> filled.book().table(plan.table(what)))
+        PlanTable.of(plan.cutting()).stream()
+            .map(table -> filled.book().table(plan.table(table)))
             .flatMap(Stream::ofNullable)
             .map(Table::rules)
             .flatMap(List::stream)
@@ -78,13 +80,14 @@ public final class FilledPlan {
   }
 
   /** The rows of one of its tables that hold a row in a column. */
-  List<FilledRow> holding(FilledRow row, String what, String column) {
-    return held.computeIfAbsent(new Held(what, column), one -> FilledRow.byHeld(rows(what), column))
+  List<FilledRow> holding(FilledRow row, PlanTable table, String column) {
+    return held.computeIfAbsent(
+            new Held(table, column), one -> FilledRow.byHeld(rows(table), column))
         .getOrDefault(row.index(), List.of());
   }
 
-  List<FilledRow> rows(String what) {
-    return FilledRow.of(filled, plan.table(what));
+  List<FilledRow> rows(PlanTable table) {
+    return FilledRow.of(filled, plan.table(table));
   }
 
   /**
@@ -92,7 +95,7 @@ public final class FilledPlan {
    * where the plan names no price and counts pieces of stock. Else it takes the least size.
    */
   boolean goesByPrice(String material) {
-    Column price = plan.stock().column("price");
+    Column price = plan.stock().column(PlanRole.PRICE);
     if (price == null) {
       return true;
     }
@@ -103,7 +106,7 @@ public final class FilledPlan {
   }
 
   private boolean isOf(String material, FilledRow stock) {
-    Column column = plan.stock().column("material");
+    Column column = plan.stock().column(PlanRole.MATERIAL);
     return column == null || stock.value(column).exact().equals(material);
   }
 }

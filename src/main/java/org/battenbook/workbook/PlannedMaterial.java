@@ -1,6 +1,7 @@
 package org.battenbook.workbook;
 
 import java.util.List;
+import org.battenbook.book.PlanTable;
 import org.battenbook.number.Rational;
 
 /** What a plan cuts from one material. */
@@ -78,15 +79,15 @@ public final class PlannedMaterial {
 
   /** The stops of the saw, the longest first; none for sheets. */
   public List<Stop> stops() {
-    return ofThis("stops").stream()
-        .map(stop -> new Stop(stop, plan.holding(stop, "cuts", "stop")))
+    return ofThis(PlanTable.STOPS).stream()
+        .map(stop -> new Stop(stop, plan.holding(stop, PlanTable.CUTS, "stop")))
         .toList();
   }
 
   /** The number of stops without merging: as many as the parts have lengths. */
   public int lengths() {
     return (int)
-        ofThis("cuts").stream()
+        ofThis(PlanTable.CUTS).stream()
             .map(cut -> cut.number("length").orElseThrow().minus(longer(cut)))
             .distinct()
             .count();
@@ -95,7 +96,7 @@ public final class PlannedMaterial {
   /** The cuts that come out longer, since they share the stop of another part. */
   public List<FilledRow> lengthened() {
     return plan.isOfSticks()
-        ? ofThis("cuts").stream().filter(cut -> longer(cut).signum() > 0).toList()
+        ? ofThis(PlanTable.CUTS).stream().filter(cut -> longer(cut).signum() > 0).toList()
         : List.of();
   }
 
@@ -109,25 +110,28 @@ public final class PlannedMaterial {
   }
 
   private List<Piece> sticks() {
-    return ofThis("sticks").stream()
-        .map(stick -> new Piece(stick, List.of(), plan.holding(stick, "cuts", "stick"), List.of()))
+    return ofThis(PlanTable.STICKS).stream()
+        .map(
+            stick ->
+                new Piece(
+                    stick, List.of(), plan.holding(stick, PlanTable.CUTS, "stick"), List.of()))
         .toList();
   }
 
   private List<Piece> sheets() {
-    return ofThis("sheets").stream()
+    return ofThis(PlanTable.SHEETS).stream()
         .map(
             sheet ->
                 new Piece(
                     sheet,
-                    plan.holding(sheet, "pieces", "sheet"),
-                    plan.holding(sheet, "cuts", "sheet"),
-                    plan.holding(sheet, "offcuts", "sheet")))
+                    plan.holding(sheet, PlanTable.PIECES, "sheet"),
+                    plan.holding(sheet, PlanTable.CUTS, "sheet"),
+                    plan.holding(sheet, PlanTable.OFFCUTS, "sheet")))
         .toList();
   }
 
-  private List<FilledRow> ofThis(String what) {
-    return plan.holding(total, what, "total");
+  private List<FilledRow> ofThis(PlanTable table) {
+    return plan.holding(total, table, "total");
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.battenbook.workbook;
 
 import java.util.Optional;
 import org.battenbook.book.Column;
+import org.battenbook.book.PlanRole;
 import org.battenbook.book.PlanStatement.Source;
 import org.battenbook.number.Rational;
 import org.battenbook.value.Value;
@@ -44,7 +45,7 @@ public final class TakenStock {
 
   /** The price of all that is to be bought; empty where it has none. */
   public Optional<FilledValue> price() {
-    Column column = source.column("price");
+    Column column = source.column(PlanRole.PRICE);
     return Optional.ofNullable(column)
         .map(row::value)
         .filter(price -> price.exactNumber().filter(number -> number.signum() > 0).isPresent())
@@ -53,11 +54,11 @@ public final class TakenStock {
 
   /** Its size: one column for sticks, two for sheets. */
   public String size() {
-    Column length = source.column("length");
-    return length != null ? shown(length) : shown("across") + " by " + shown("down");
+    Column length = source.column(PlanRole.LENGTH);
+    return length != null ? shown(length) : shown(PlanRole.ACROSS) + " by " + shown(PlanRole.DOWN);
   }
 
-  private String shown(String role) {
+  private String shown(PlanRole role) {
     Column column = source.column(role);
     return column == null ? "" : shown(column);
   }
@@ -67,13 +68,13 @@ public final class TakenStock {
   }
 
   private boolean canBeBought() {
-    Column any = source.column("any number");
-    return source.column("on hand") == null
+    Column any = source.column(PlanRole.ANY_NUMBER);
+    return source.column(PlanRole.ON_HAND) == null
         || (any != null && row.value(any).value() instanceof Value.YesNo yesNo && yesNo.yes());
   }
 
   private int onHand() {
-    Column column = source.column("on hand");
+    Column column = source.column(PlanRole.ON_HAND);
     return column == null
         ? 0
         : row.value(column).exactNumber().orElse(Rational.ZERO).floor().intValue();

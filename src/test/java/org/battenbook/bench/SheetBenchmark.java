@@ -1,10 +1,10 @@
 package org.battenbook.bench;
 
 import java.util.Locale;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPlan;
-import org.battenbook.plan.SheetPlanner;
-import org.battenbook.plan.SplitBoards;
+import org.battenbook.plan.sheet.SheetJob;
+import org.battenbook.plan.sheet.SheetPlan;
+import org.battenbook.plan.sheet.SheetPlanner;
+import org.battenbook.plan.sheet.SplitBoards;
 
 /**
  * How many boards that were split at random by through-cuts are put together again, and how long

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.MatchedSet;
-import org.battenbook.plan.Part;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickRules;
-import org.battenbook.plan.Stock;
+import org.battenbook.plan.stick.MatchedSet;
+import org.battenbook.plan.stick.Part;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickRules;
+import org.battenbook.plan.stick.Stock;
 
 /** Jobs as small shops have them: 5 to 30 pieces, one to three stocks, an offcut, a few sets. */
 public final class SmallShopJobs {

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
-import org.battenbook.plan.StickPlanner;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
+import org.battenbook.plan.stick.StickPlanner;
 
 /**
  * How long stick plans take, beside the plain model of the same solver library, in the same run.

@@ -1,9 +1,9 @@
 package org.battenbook.bench;
 
 import java.util.Locale;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
-import org.battenbook.plan.StickPlanner;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
+import org.battenbook.plan.stick.StickPlanner;
 
 /** How long the first plans take in a fresh JVM. Arguments: seeds of small jobs. */
 public final class StickColdStart {

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
 import org.battenbook.number.Rational;
-import org.battenbook.plan.Part;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickRules;
-import org.battenbook.plan.Stock;
+import org.battenbook.plan.stick.Part;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickRules;
+import org.battenbook.plan.stick.Stock;
 
 /** Five families of jobs to measure stick plans by; a seed gives one job of each. */
 final class StickFamilies {

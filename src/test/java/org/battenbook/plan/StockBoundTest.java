@@ -15,37 +15,33 @@ class StockBoundTest {
   @Test
   void no_numbers_of_sticks_are_long_enough_for_less() {
     for (int i = 0; i < 200; i++) {
-      Instance instance = anyInstance();
-      long all = instance.lengths[0] * instance.demand[0];
-      long bound = StockBound.ofLengths(instance, KNOWN, new Effort(1_000_000, PlanWatch.NONE));
+      Offers offers = anyOffers();
+      long all = (10L + random.nextInt(30)) * (1 + random.nextInt(12));
+      long bound = StockBound.of(all, offers, KNOWN, new Effort(1_000_000, PlanWatch.NONE));
       assertThat(bound)
-          .as("seed %d, instance %d", SEED, i)
-          .isEqualTo(Math.min(KNOWN, least(instance, 0, all)));
+          .as("seed %d, job %d", SEED, i)
+          .isEqualTo(Math.min(KNOWN, least(offers, 0, all)));
     }
   }
 
-  private Instance anyInstance() {
-    int[] limits = {Instance.UNLIMITED, 1 + random.nextInt(3), random.nextInt(2)};
-    return new Instance(
-        new long[] {10 + random.nextInt(30)},
-        new int[] {1 + random.nextInt(12)},
+  private Offers anyOffers() {
+    return new Offers(
         new long[] {40 + random.nextInt(20), 60 + random.nextInt(20), 50},
         new long[] {20 + random.nextInt(9), 27 + random.nextInt(9), 0},
-        limits,
-        new long[] {1, 1, 1});
+        new int[] {Offers.UNLIMITED, 1 + random.nextInt(3), random.nextInt(2)});
   }
 
-  private static long least(Instance instance, int stock, long left) {
+  private static long least(Offers offers, int stock, long left) {
     if (left <= 0) {
       return 0;
     }
-    if (stock == instance.stocks()) {
+    if (stock == offers.count()) {
       return KNOWN;
     }
     long least = KNOWN;
-    for (int sticks = 0; sticks <= Math.min(20, instance.limits[stock]); sticks++) {
-      long rest = left - sticks * instance.capacities[stock];
-      least = Math.min(least, sticks * instance.costs[stock] + least(instance, stock + 1, rest));
+    for (int sticks = 0; sticks <= Math.min(20, offers.limits[stock]); sticks++) {
+      long rest = left - sticks * offers.sizes[stock];
+      least = Math.min(least, sticks * offers.costs[stock] + least(offers, stock + 1, rest));
     }
     return least;
   }

@@ -8,16 +8,16 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.BiConsumer;
-import org.battenbook.plan.PlanCheck;
 import org.battenbook.plan.PlanWatch;
-import org.battenbook.plan.RandomSheets;
-import org.battenbook.plan.RandomSticks;
-import org.battenbook.plan.SheetCheck;
-import org.battenbook.plan.SheetJob;
-import org.battenbook.plan.SheetPlan;
-import org.battenbook.plan.SplitBoards;
-import org.battenbook.plan.StickJob;
-import org.battenbook.plan.StickPlan;
+import org.battenbook.plan.sheet.RandomSheets;
+import org.battenbook.plan.sheet.SheetCheck;
+import org.battenbook.plan.sheet.SheetJob;
+import org.battenbook.plan.sheet.SheetPlan;
+import org.battenbook.plan.sheet.SplitBoards;
+import org.battenbook.plan.stick.PlanCheck;
+import org.battenbook.plan.stick.RandomSticks;
+import org.battenbook.plan.stick.StickJob;
+import org.battenbook.plan.stick.StickPlan;
 import org.junit.jupiter.api.Test;
 
 /** A plan that was kept comes back as it was, or not at all. */

@@ -12,11 +12,11 @@ import java.util.Random;
 import org.battenbook.Golden;
 import org.battenbook.bench.SmallShopJobs;
 import org.battenbook.plan.PlanWatch;
-import org.battenbook.plan.RandomSheets;
-import org.battenbook.plan.RandomSticks;
-import org.battenbook.plan.SheetPlanner;
-import org.battenbook.plan.SplitBoards;
-import org.battenbook.plan.StickPlanner;
+import org.battenbook.plan.sheet.RandomSheets;
+import org.battenbook.plan.sheet.SheetPlanner;
+import org.battenbook.plan.sheet.SplitBoards;
+import org.battenbook.plan.stick.RandomSticks;
+import org.battenbook.plan.stick.StickPlanner;
 import org.junit.jupiter.api.Test;
 
 /**

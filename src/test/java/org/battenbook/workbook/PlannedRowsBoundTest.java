@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.battenbook.book.PlanTable;
 import org.battenbook.bound.Bound;
 import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.number.Rational;
@@ -65,7 +66,8 @@ class PlannedRowsBoundTest {
     RowPlanner planner =
         (plan, results, hours) ->
             Optional.of(
-                new RowPlanner.Planned(Map.of(plan.table("stops"), rows(count, 3)), Rational.ZERO));
+                new RowPlanner.Planned(
+                    Map.of(plan.table(PlanTable.STOPS), rows(count, 3)), Rational.ZERO));
     List<Diagnostic> told = Workbook.open("job.batten", TextLoader.of(JOB), planner).diagnostics();
     assertThat(told.stream().anyMatch(one -> one.code().equals("table-too-large")))
         .isEqualTo(isRefused);

@@ -1,0 +1,41 @@
+package org.battenbook.book;
+
+import java.util.List;
+import org.battenbook.syntax.PlanSection.Cutting;
+
+/** A table that a plan fills. Its name in a workbook is that of the plan, then {@link #words}. */
+public enum PlanTable {
+  TOTALS("totals"),
+  STICKS("sticks"),
+  STOPS("stops"),
+  SHEETS("sheets"),
+  PIECES("pieces"),
+  CUTS("cuts"),
+  OFFCUTS("offcuts");
+
+  private final String words;
+
+  PlanTable(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+
+  /** The tables of a plan of sticks or of sheets, in the order in which they are written. */
+  public static List<PlanTable> of(Cutting cutting) {
+    return switch (cutting) {
+      case STICKS -> List.of(TOTALS, STICKS, STOPS, CUTS);
+      case SHEETS -> List.of(TOTALS, SHEETS, PIECES, CUTS, OFFCUTS);
+    };
+  }
+
+  /** The table with a row for each stick or sheet that a plan takes. */
+  public static PlanTable ofTaken(Cutting cutting) {
+    return switch (cutting) {
+      case STICKS -> STICKS;
+      case SHEETS -> SHEETS;
+    };
+  }
+}

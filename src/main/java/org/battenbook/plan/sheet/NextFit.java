@@ -1,0 +1,70 @@
+package org.battenbook.plan.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Cuts what is left without looking for the best room: the largest pieces first, each into the
+ * sheet at hand, and into a new one where that has none. It takes a moment for any job, so that a
+ * plan that is stopped before its first packing still has all pieces.
+ */
+final class NextFit {
+  private final SheetInstance instance;
+  private final int[] demand;
+  private final int[] limits;
+  private final int[] kinds;
+  private final int[] stocks;
+
+  /**
+   * Prepares it.
+   *
+   * @param demand the pieces that are left; those that are placed are taken from it
+   * @param limits the sheets that are left
+   */
+  NextFit(SheetInstance instance, int[] demand, int[] limits) {
+    this.instance = instance;
+    this.demand = demand;
+    this.limits = limits;
+    this.kinds = sorted(instance.kinds(), Comparator.comparingLong(kind -> -instance.area(kind)));
+    this.stocks = sorted(instance.stocks(), Comparator.comparingDouble(this::costOfArea));
+  }
+
+  private double costOfArea(int stock) {
+    return (double) instance.costs[stock] / instance.sheetArea(stock);
+  }
+
+  private static int[] sorted(int count, Comparator<Integer> order) {
+    return IntStream.range(0, count).boxed().sorted(order).mapToInt(Integer::intValue).toArray();
+  }
+
+  /** The sheets with all pieces that any of them holds. */
+  List<Layout> layouts() {
+    List<Layout> layouts = new ArrayList<>();
+    for (int first = 0; first < kinds.length; first++) {
+      Layout layout = demand[kinds[first]] > 0 ? layout(first) : null;
+      while (layout != null) {
+        layout.takeFrom(demand);
+        limits[layout.stock()] -= instance.isLimited(layout.stock()) ? 1 : 0;
+        layouts.add(layout);
+        layout = demand[kinds[first]] > 0 ? layout(first) : null;
+      }
+    }
+    return layouts;
+  }
+
+  /** The next sheet, from a kind on; null where none holds a piece of that kind. */
+  private @Nullable Layout layout(int first) {
+    for (int stock : stocks) {
+      if (limits[stock] > 0) {
+        Layout layout = PanelFilling.hastily(instance, stock, demand, kinds, first);
+        if (!layout.isEmpty()) {
+          return layout;
+        }
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,157 @@
+package org.battenbook.plan.sheet;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToLongFunction;
+import org.battenbook.number.Rational;
+import org.battenbook.plan.CommonStep;
+import org.battenbook.plan.StockGroups;
+
+/**
+ * A job of sheets in whole numbers, and back: ticks of the greatest common divisor of all sides,
+ * units of that of all costs. Parts of one size are one kind, stocks of one size and cost are one
+ * stock, until {@link SheetCuts} gives pieces and sheets their labels again.
+ */
+final class SheetScale {
+  /** Areas of all pieces together stay within a {@code long}. */
+  private static final long MOST_TICKS = 1L << 22;
+
+  private record Size(Rational across, Rational down, boolean turns) {}
+
+  record Offer(Rational across, Rational down, Rational cost) {}
+
+  private final SheetJob job;
+  private final TreeMap<Size, List<SheetPart>> partsBySize =
+      new TreeMap<>(
+          Comparator.comparing(Size::across)
+              .thenComparing(Size::down)
+              .reversed()
+              .thenComparing(Size::turns));
+  private final StockGroups<Offer, SheetStock> stocks =
+      new StockGroups<>(
+          Comparator.comparing(Offer::across).thenComparing(Offer::down).thenComparing(Offer::cost),
+          Offer::cost,
+          SheetStock::onHand);
+  private final List<SheetPart> tooLarge = new ArrayList<>();
+  private final CommonStep ticks;
+  private final CommonStep units;
+  private final SheetInstance instance;
+
+  private SheetScale(SheetJob job) {
+    this.job = job;
+    job.stocks().forEach(this::sort);
+    job.parts().forEach(this::sort);
+    this.ticks = CommonStep.of("sides", MOST_TICKS, sides());
+    this.units = stocks.units();
+    this.instance = bare();
+  }
+
+  static SheetScale of(SheetJob job) {
+    return new SheetScale(job);
+  }
+
+  SheetInstance instance() {
+    return instance;
+  }
+
+  private void sort(SheetStock stock) {
+    Offer offer = new Offer(stock.usableAcross(), stock.usableDown(), stock.cost());
+    if (offer.across().signum() > 0 && offer.down().signum() > 0) {
+      stocks.add(offer, stock);
+    }
+  }
+
+  private void sort(SheetPart part) {
+    boolean turns = part.mayTurn() && !part.across().equals(part.down());
+    Predicate<Offer> holds =
+        offer ->
+            holds(offer, part.across(), part.down())
+                || (turns && holds(offer, part.down(), part.across()));
+    if (stocks.offers().stream().noneMatch(holds)) {
+      tooLarge.add(part);
+    } else if (part.count() > 0) {
+      Size size = new Size(part.across(), part.down(), turns);
+      partsBySize.computeIfAbsent(size, key -> new ArrayList<>()).add(part);
+    }
+  }
+
+  private static boolean holds(Offer offer, Rational across, Rational down) {
+    return across.compareTo(offer.across()) <= 0 && down.compareTo(offer.down()) <= 0;
+  }
+
+  private List<Rational> sides() {
+    List<Rational> sides = new ArrayList<>();
+    for (Size size : partsBySize.keySet()) {
+      sides.add(size.across().plus(job.kerf()));
+      sides.add(size.down().plus(job.kerf()));
+    }
+    for (Offer offer : stocks.offers()) {
+      sides.add(offer.across().plus(job.kerf()));
+      sides.add(offer.down().plus(job.kerf()));
+    }
+    return sides;
+  }
+
+  private SheetInstance bare() {
+    List<Size> sizes = List.copyOf(partsBySize.keySet());
+    List<Offer> offers = List.copyOf(stocks.offers());
+    boolean[] turns = new boolean[sizes.size()];
+    for (int kind = 0; kind < turns.length; kind++) {
+      turns[kind] = sizes.get(kind).turns();
+    }
+    return new SheetInstance(
+        ticks(sizes, Size::across),
+        ticks(sizes, Size::down),
+        turns,
+        partsBySize.values().stream().mapToInt(SheetScale::pieces).toArray(),
+        ticks(offers, Offer::across),
+        ticks(offers, Offer::down),
+        numbers(offers, o -> units.count(o.cost())),
+        stocks.limits(partsBySize.values().stream().mapToLong(SheetScale::pieces).sum()),
+        job.stages().orElse(Integer.MAX_VALUE));
+  }
+
+  private <T> long[] ticks(Collection<T> all, Function<T, Rational> side) {
+    return numbers(all, t -> ticks.count(side.apply(t).plus(job.kerf())));
+  }
+
+  private static <T> long[] numbers(Collection<T> all, ToLongFunction<T> number) {
+    return all.stream().mapToLong(number).toArray();
+  }
+
+  private static int pieces(List<SheetPart> parts) {
+    return parts.stream().mapToInt(SheetPart::count).sum();
+  }
+
+  /** The units of cost. */
+  CommonStep units() {
+    return units;
+  }
+
+  Rational length(long count) {
+    return ticks.times(count);
+  }
+
+  Rational kerf() {
+    return job.kerf();
+  }
+
+  /** The parts of each kind, kinds as numbered in the instance. */
+  List<List<SheetPart>> parts() {
+    return List.copyOf(partsBySize.values());
+  }
+
+  /** The stocks, grouped as numbered in the instance. */
+  StockGroups<Offer, SheetStock> stocks() {
+    return stocks;
+  }
+
+  List<SheetPart> tooLarge() {
+    return tooLarge;
+  }
+}

@@ -1,0 +1,25 @@
+package org.battenbook.plan.sheet;
+
+/**
+ * A sequence of numbers that looks random and is always the same. After G. L. Steele, D. Lea and C.
+ * H. Flood, "Fast splittable pseudorandom number generators" (2014).
+ */
+final class SplitMix {
+  private long state;
+
+  SplitMix(long seed) {
+    this.state = seed;
+  }
+
+  private long next() {
+    state += 0x9e3779b97f4a7c15L;
+    long mixed = (state ^ (state >>> 30)) * 0xbf58476d1ce4e5b9L;
+    mixed = (mixed ^ (mixed >>> 27)) * 0x94d049bb133111ebL;
+    return mixed ^ (mixed >>> 31);
+  }
+
+  /** From 0 up to, not with, 1. */
+  double factor() {
+    return (next() >>> 11) * 0x1p-53;
+  }
+}

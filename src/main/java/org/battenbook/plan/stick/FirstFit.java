@@ -1,0 +1,87 @@
+package org.battenbook.plan.stick;
+
+import org.battenbook.plan.Effort;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The longest piece that still fits, stick after stick; of several stocks the one that comes out
+ * cheapest for what is cut from it. Quick, and the first plan to be bettered. Where it is stopped,
+ * the rest goes into whatever stock is cheapest for its length.
+ */
+final class FirstFit {
+  private final StickPacking.Draft draft;
+  private final Effort effort;
+
+  private FirstFit(StickPacking.Draft draft, Effort effort) {
+    this.draft = draft;
+    this.effort = effort;
+  }
+
+  static void fill(StickPacking.Draft draft, Effort effort) {
+    FirstFit fit = new FirstFit(draft, effort);
+    for (Pattern next = fit.next(); next != null; next = fit.next()) {
+      draft.take(next, draft.mostTimes(next));
+    }
+  }
+
+  private @Nullable Pattern next() {
+    StickInstance rest = draft.rest();
+    effort.pass(2L * (rest.kinds() + rest.stocks()));
+    return effort.isStopped() ? hasty(rest) : best(rest);
+  }
+
+  private @Nullable Pattern best(StickInstance rest) {
+    Pattern best = null;
+    for (int stock = 0; stock < rest.stocks(); stock++) {
+      if (rest.limits[stock] > 0) {
+        effort.pass(rest.kinds());
+        Pattern pattern = longestFirst(rest, stock);
+        if (!pattern.isEmpty() && (best == null || isCheaper(rest, pattern, best))) {
+          best = pattern;
+        }
+        if (best != null && effort.isStopped()) {
+          return best;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** Of the stock that is cheapest for its length, among those that hold any piece. */
+  private static @Nullable Pattern hasty(StickInstance rest) {
+    int shortest = rest.kinds() - 1;
+    while (shortest >= 0 && rest.demand[shortest] == 0) {
+      shortest--;
+    }
+    int best = -1;
+    for (int stock = 0; shortest >= 0 && stock < rest.stocks(); stock++) {
+      boolean holds = rest.limits[stock] > 0 && rest.lengths[shortest] <= rest.capacities[stock];
+      if (holds && (best < 0 || isCheaper(rest, stock, best))) {
+        best = stock;
+      }
+    }
+    return best < 0 ? null : longestFirst(rest, best);
+  }
+
+  private static boolean isCheaper(StickInstance rest, int stock, int other) {
+    return (double) rest.costs[stock] * rest.capacities[other]
+        < (double) rest.costs[other] * rest.capacities[stock];
+  }
+
+  static Pattern longestFirst(StickInstance rest, int stock) {
+    int[] counts = new int[rest.kinds()];
+    long room = rest.capacities[stock];
+    for (int kind = 0; kind < counts.length; kind++) {
+      counts[kind] = (int) Math.min(rest.demand[kind], room / rest.lengths[kind]);
+      room -= counts[kind] * rest.lengths[kind];
+    }
+    return Pattern.of(stock, counts);
+  }
+
+  /** For each tick of what is cut; of equal ones the longer. */
+  private static boolean isCheaper(StickInstance rest, Pattern a, Pattern b) {
+    double left = (double) rest.costs[a.stock] * rest.used(b);
+    double right = (double) rest.costs[b.stock] * rest.used(a);
+    return left < right || (left == right && rest.used(a) > rest.used(b));
+  }
+}

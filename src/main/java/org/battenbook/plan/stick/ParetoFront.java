@@ -1,0 +1,76 @@
+package org.battenbook.plan.stick;
+
+import java.util.Arrays;
+
+/** What can be reached: sums of lengths, ascending, each with more value than all before it. */
+final class ParetoFront {
+  private long[] lengths;
+  private long[] values;
+  private int size;
+
+  ParetoFront(int room) {
+    this.lengths = new long[Math.max(room, 4)];
+    this.values = new long[Math.max(room, 4)];
+  }
+
+  /** Nothing, which is worth nothing. */
+  static ParetoFront ofNothing() {
+    ParetoFront front = new ParetoFront(1);
+    front.add(0, 0);
+    return front;
+  }
+
+  /** Adds what is longer and worth more than the last. */
+  void add(long length, long value) {
+    if (size == lengths.length) {
+      lengths = Arrays.copyOf(lengths, 2 * size);
+      values = Arrays.copyOf(values, 2 * size);
+    }
+    lengths[size] = length;
+    values[size++] = value;
+  }
+
+  int size() {
+    return size;
+  }
+
+  long length(int index) {
+    return lengths[index];
+  }
+
+  long value(int index) {
+    return values[index];
+  }
+
+  /** The most value within a length, -1 where nothing is. */
+  long valueWithin(long length) {
+    int at = Arrays.binarySearch(lengths, 0, size, length);
+    int index = at >= 0 ? at : -at - 2;
+    return index < 0 ? -1 : values[index];
+  }
+
+  /** The best of this and of another whose entries all take one piece more, up to a length. */
+  ParetoFront mergedWith(ParetoFront shifted, long length, long price, long longest) {
+    ParetoFront result = new ParetoFront(size + shifted.size);
+    long best = -1;
+    int i = 0;
+    int j = 0;
+    while (i < size || j < shifted.size) {
+      long left = i < size ? lengths[i] : Long.MAX_VALUE;
+      long right = j < shifted.size ? shifted.lengths[j] + length : Long.MAX_VALUE;
+      long sum = Math.min(left, right);
+      if (sum > longest) {
+        break;
+      }
+      long value = left == sum ? values[i++] : -1;
+      if (right == sum) {
+        value = Math.max(value, shifted.values[j++] + price);
+      }
+      if (value > best) {
+        best = value;
+        result.add(sum, value);
+      }
+    }
+    return result;
+  }
+}

@@ -1,0 +1,98 @@
+package org.battenbook.plan.stick;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/** How many of which lengths come out of one stick of a stock; lengths by their numbers. */
+final class Pattern implements Comparable<Pattern> {
+  final int stock;
+
+  /** The numbers of the lengths in it, ascending. */
+  final int[] kinds;
+
+  /** How many of each, greater than zero. */
+  final int[] counts;
+
+  Pattern(int stock, int[] kinds, int[] counts) {
+    this.stock = stock;
+    this.kinds = kinds;
+    this.counts = counts;
+  }
+
+  /** Out of a count for every length. */
+  static Pattern of(int stock, int[] countOfKind) {
+    int[] kinds = new int[countOfKind.length];
+    int[] counts = new int[countOfKind.length];
+    int size = 0;
+    for (int kind = 0; kind < countOfKind.length; kind++) {
+      if (countOfKind[kind] > 0) {
+        kinds[size] = kind;
+        counts[size++] = countOfKind[kind];
+      }
+    }
+    return new Pattern(stock, Arrays.copyOf(kinds, size), Arrays.copyOf(counts, size));
+  }
+
+  Pattern from(int otherStock) {
+    return new Pattern(otherStock, kinds, counts);
+  }
+
+  int count(int kind) {
+    int at = Arrays.binarySearch(kinds, kind);
+    return at < 0 ? 0 : counts[at];
+  }
+
+  boolean isEmpty() {
+    return kinds.length == 0;
+  }
+
+  /** What it comes to at a price for each length; must fit a long. */
+  long value(long[] prices) {
+    long value = 0;
+    for (int i = 0; i < kinds.length; i++) {
+      value = Math.addExact(value, Math.multiplyExact(counts[i], prices[kinds[i]]));
+    }
+    return value;
+  }
+
+  /** How often it can be cut at most with no piece too many. */
+  int mostTimes(int[] demand) {
+    int times = Integer.MAX_VALUE;
+    for (int i = 0; i < kinds.length; i++) {
+      times = Math.min(times, demand[kinds[i]] / counts[i]);
+    }
+    return times;
+  }
+
+  /** Without the pieces that are not asked for any more. */
+  Pattern within(int[] demand) {
+    int[] cut = new int[demand.length];
+    for (int i = 0; i < kinds.length; i++) {
+      cut[kinds[i]] = Math.min(counts[i], demand[kinds[i]]);
+    }
+    return of(stock, cut);
+  }
+
+  void takeFrom(int[] demand) {
+    for (int i = 0; i < kinds.length; i++) {
+      demand[kinds[i]] -= counts[i];
+    }
+  }
+
+  @Override
+  public int compareTo(Pattern that) {
+    int byStock = Integer.compare(stock, that.stock);
+    int byKinds = byStock != 0 ? byStock : Arrays.compare(kinds, that.kinds);
+    return byKinds != 0 ? byKinds : Arrays.compare(that.counts, counts);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Pattern that && compareTo(that) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * Arrays.hashCode(kinds) + Arrays.hashCode(counts)) + stock;
+  }
+}

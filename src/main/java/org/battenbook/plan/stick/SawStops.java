@@ -1,0 +1,46 @@
+package org.battenbook.plan.stick;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.battenbook.number.Rational;
+import org.battenbook.plan.Refusal;
+
+/**
+ * Which stops to set for some parts. Lengths within a tolerance of each other may share one, at the
+ * longest of them; the fewest stops come of taking, from the longest on, all that are within it.
+ */
+public final class SawStops {
+  private SawStops() {}
+
+  /**
+   * The stops, the longest first.
+   *
+   * @param tolerance by how much a piece may come out longer than asked for; 0 where by nothing
+   * @throws Refusal if the tolerance is below zero
+   */
+  public static List<SawStop> of(List<Part> parts, Rational tolerance) {
+    Refusal.unless(
+        tolerance.signum() >= 0, "the tolerance of stops is below zero: correct it, or say 0");
+    List<Part> longestFirst = new ArrayList<>(parts);
+    longestFirst.removeIf(part -> part.count() == 0);
+    longestFirst.sort(Comparator.comparing(Part::length).reversed());
+    List<SawStop> stops = new ArrayList<>();
+    int next = 0;
+    while (next < longestFirst.size()) {
+      Rational length = longestFirst.get(next).length();
+      int end = firstShorterThan(length.minus(tolerance), longestFirst, next);
+      stops.add(new SawStop(length, longestFirst.subList(next, end)));
+      next = end;
+    }
+    return stops;
+  }
+
+  private static int firstShorterThan(Rational least, List<Part> longestFirst, int from) {
+    int at = from;
+    while (at < longestFirst.size() && longestFirst.get(at).length().compareTo(least) >= 0) {
+      at++;
+    }
+    return at;
+  }
+}
