@@ -97,14 +97,17 @@ final class AggregateTranslation {
 
   private Taken ofHelper() {
     HelperColumn helper =
-        table.helper(
-            List.of(formula, aggregate, "taken"),
-            aggregate.span().text(),
-            false,
-            this::takenOf,
-            row -> new TakenValues(around.reads().results(), formula, aggregate).of(row));
+        around
+            .reads()
+            .helpers(table)
+            .column(
+                List.of(formula, aggregate, "taken"),
+                aggregate.span().text(),
+                false,
+                this::takenOf,
+                row -> new TakenValues(around.reads().results(), formula, aggregate).of(row));
     takenOf(0);
-    return new Taken(range(table.range(helper, sheet)), Rational.ONE);
+    return new Taken(range(helper.range(sheet)), Rational.ONE);
   }
 
   private SpreadsheetText takenOf(int row) {

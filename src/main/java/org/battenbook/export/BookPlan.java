@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.battenbook.bind.BookRows;
+import org.battenbook.book.Book;
 import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.Table;
-import org.battenbook.check.CheckedBook;
 
 /** Where everything in a book stands in the file. */
 final class BookPlan {
@@ -21,15 +21,15 @@ final class BookPlan {
   private final RuleSheetPlan rules;
   private final DerivationPlan derivations;
 
-  BookPlan(CheckedBook book, BookRows rows) {
+  BookPlan(Book book, BookRows rows) {
     SheetNames sheetNames = new SheetNames();
     DefinedNames definedNames = new DefinedNames();
-    for (Page page : book.book().pages()) {
+    for (Page page : book.pages()) {
       if (!page.lines().isEmpty() || !page.tables().isEmpty()) {
         add(new SheetPlan(page, sheetNames.name(page.title()), rows), definedNames);
       }
     }
-    rules = new RuleSheetPlan(sheetNames.name("Requirements"), book.book().pages(), rows);
+    rules = new RuleSheetPlan(sheetNames.name("Requirements"), book.pages(), rows);
     derivations = new DerivationPlan(sheetNames.name("Derivation"), sheets);
   }
 

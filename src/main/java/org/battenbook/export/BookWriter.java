@@ -19,7 +19,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.TempFile;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
-import org.battenbook.export.SpreadsheetExport.Progress;
 
 /** Writes a file, the same bytes for the same book. */
 final class BookWriter {
@@ -36,17 +35,18 @@ final class BookWriter {
 
   private final StreamedWorkbook workbook;
   private final Styles styles;
-  private final Progress progress;
+  private final WritingProgress progress;
   private int written;
 
-  private BookWriter(StreamedWorkbook workbook, Progress progress) {
+  private BookWriter(StreamedWorkbook workbook, WritingProgress progress) {
     this.workbook = workbook;
     this.progress = progress;
     this.styles = new Styles(workbook.getXSSFWorkbook());
   }
 
   /** Writes a book as an .xlsx file (ISO/IEC 29500); the stream is left open. */
-  static void write(Book book, OutputStream out, Progress progress) throws IOException {
+  static void write(FileContent book, OutputStream out, WritingProgress progress)
+      throws IOException {
     try (TemporaryFolder folder = TemporaryFolder.open()) {
       TempFile.withStrategy(folder, () -> streamed(book, out, progress));
     } catch (UncheckedIOException failure) {
@@ -54,7 +54,7 @@ final class BookWriter {
     }
   }
 
-  private static int streamed(Book book, OutputStream out, Progress progress) {
+  private static int streamed(FileContent book, OutputStream out, WritingProgress progress) {
     try (StreamedWorkbook workbook = new StreamedWorkbook()) {
       BookWriter writer = new BookWriter(workbook, progress);
       writer.write(book);
@@ -65,11 +65,11 @@ final class BookWriter {
     }
   }
 
-  private void write(Book book) {
+  private void write(FileContent book) {
     properties(book.title());
     book.sheets().forEach(sheet -> workbook.createSheet(sheet.name()));
     book.names().forEach(this::name);
-    int all = book.sheets().stream().mapToInt(Sheet::end).sum();
+    int all = book.sheets().stream().mapToInt(SheetContent::end).sum();
     book.sheets().forEach(sheet -> sheet(sheet, all));
   }
 
@@ -98,7 +98,7 @@ final class BookWriter {
     defined.setRefersToFormula(address);
   }
 
-  private void sheet(Sheet sheet, int all) {
+  private void sheet(SheetContent sheet, int all) {
     SXSSFSheet target = workbook.getSheet(sheet.name());
     sheet
         .widths()
@@ -120,7 +120,7 @@ final class BookWriter {
   }
 
   /** On paper: headings and names on every page, and no wider than a page if it stays legible. */
-  private static void print(SXSSFSheet target, Sheet sheet) {
+  private static void print(SXSSFSheet target, SheetContent sheet) {
     boolean legible = sheet.widths().total() <= LEGIBLE;
     target.setFitToPage(legible);
     target.getPrintSetup().setFitHeight((short) 0);

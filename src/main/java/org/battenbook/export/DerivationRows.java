@@ -11,7 +11,7 @@ import org.battenbook.derive.Why;
  * The rows of the sheet that tells where each value came from. Results are read from their cells;
  * what is said of them is as the job was filled.
  */
-final class DerivationRows implements Sheet.Rows {
+final class DerivationRows implements SheetRows {
   private static final String ALL =
       "One row for each value. Results follow the other sheets; formulas with values put in are as"
           + " the job was filled.";

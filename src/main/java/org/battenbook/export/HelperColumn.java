@@ -6,15 +6,42 @@ import org.battenbook.operation.SpreadsheetText;
 /**
  * A hidden column beside a table that serves formulas.
  *
- * @param heading what it holds, for those who look behind the curtain
- * @param column where it stands in its sheet, counted from 0
- * @param array whether its formulas go through columns
- * @param formula its formula in each row of the table, counted from 0
- * @param value what the formula gives there
+ * @param table the table that it is beside
+ * @param heading what it holds, for readers who unhide it
+ * @param column its column in the sheet, counted from 0
+ * @param array whether its formulas are array formulas
+ * @param formula gives its formula in a row of the table, counted from 0
+ * @param value gives the value of that formula
  */
 record HelperColumn(
+    TablePlan table,
     String heading,
     int column,
     boolean array,
     IntFunction<SpreadsheetText> formula,
-    IntFunction<CellContent> value) {}
+    IntFunction<CellContent> value) {
+
+  /** The cell beside a row of the table. */
+  Address cell(int row) {
+    return table.cell(column, row);
+  }
+
+  /** All its cells, as a formula on a sheet names them. */
+  String range(String from) {
+    return table.range(column, from);
+  }
+
+  /**
+   * What its cell beside a row holds: the formula, or only its value where the formula is more than
+   * programs accept.
+   */
+  CellContent content(int row) {
+    CellContent cached = value.apply(row);
+    try {
+      String text = FormulaLimits.checked(formula.apply(row)).toString();
+      return new CellContent.Formula(text, array, cached);
+    } catch (Inexpressible tooLong) {
+      return cached;
+    }
+  }
+}

@@ -30,15 +30,18 @@ final class HostedArray {
     CheckedFormula formula = around.formula();
     TablePlan host = standing.table();
     HelperColumn helper =
-        host.helper(
-            List.of(formula, part, "array"),
-            part.span().text(),
-            true,
-            row -> array.apply(around.at(Standing.inRow(host, row))),
-            row ->
-                CellContents.ofHelper(
-                    Trace.innerValue(around.reads().results(), formula, part, row, row)));
-    String cell = host.cell(helper, standing.row()).seenFrom(standing.sheet());
+        around
+            .reads()
+            .helpers(host)
+            .column(
+                List.of(formula, part, "array"),
+                part.span().text(),
+                true,
+                row -> array.apply(around.at(Standing.inRow(host, row))),
+                row ->
+                    CellContents.ofHelper(
+                        Trace.innerValue(around.reads().results(), formula, part, row, row)));
+    String cell = helper.cell(standing.row()).seenFrom(standing.sheet());
     Kind kind = formula.kind(part);
     Content content = kind instanceof Kind.RowOf ? Content.NUMBER : PlaceReads.content(kind);
     return SpreadsheetText.reference(cell, content);

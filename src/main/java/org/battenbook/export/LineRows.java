@@ -11,7 +11,7 @@ import org.battenbook.book.Line;
  * The rows of a page's lines: name, value, unit, the formula as written, and the note. Beside
  * tables, whose columns are not made for it, the note goes on behind the formula.
  */
-final class LineRows implements Sheet.Rows {
+final class LineRows implements SheetRows {
   private final SheetPlan plan;
   private final LineBlock block;
   private final PlaceCells places;

@@ -53,7 +53,7 @@ record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
       SpreadsheetText column = around.reads().column((Column) here.place(), sheet);
       return new Match(column.toString(), wanted, !here.place().isGiven());
     }
-    return new Match(table.range(around.helperColumn(inner, table), sheet), wanted, true);
+    return new Match(around.helperColumn(inner, table).range(sheet), wanted, true);
   }
 
   /** Whether a part reads nothing of the rows that are gone through. */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** The rows of a page: its title, its tables, then its lines. */
-final class PageRows implements Sheet.Rows {
+final class PageRows implements SheetRows {
   private final SheetPlan plan;
   private final PlaceCells places;
 

@@ -1,6 +1,7 @@
 package org.battenbook.export;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -31,16 +32,16 @@ final class PlaceCells {
           "average-of-nothing",
           "negative-root");
 
-  private final PlaceReads reads;
+  private final FormulaTranslator translator;
   private final CheckedBook book;
   private final Results results;
   private final Decisions decided;
   private final Map<Spot, String> fixed = new LinkedHashMap<>();
 
-  PlaceCells(PlaceReads reads) {
-    this.reads = reads;
-    this.book = reads.book();
-    this.results = reads.results();
+  PlaceCells(FormulaTranslator translator) {
+    this.translator = translator;
+    this.results = translator.results();
+    this.book = results.program().book();
     this.decided = results.decisions();
   }
 
@@ -71,6 +72,11 @@ final class PlaceCells {
   String unit(Place place) {
     Form form = book.place(place).form();
     return form == null ? "" : form.unit().symbol();
+  }
+
+  /** The helper columns beside a table that formulas asked for so far. */
+  List<HelperColumn> helpers(TablePlan table) {
+    return translator.helpers(table).all();
   }
 
   Kind kind(Place place) {
@@ -117,9 +123,7 @@ final class PlaceCells {
       if (!Trace.every(results, spot, Operation::agreesInSpreadsheet)) {
         throw Inexpressible.tooNear();
       }
-      SpreadsheetText text =
-          new Translation(reads, formula, standing).translate(formula.expression());
-      String shown = FormulaLimits.checked(inCell(spot, text)).toString();
+      String shown = translator.inCell(spot.place(), formula, standing).toString();
       return cell(
           spot, at, new CellContent.Formula(shown, false, content), Look.WORKED_OUT, fault(value));
     } catch (Inexpressible reason) {
@@ -132,12 +136,6 @@ final class PlaceCells {
     return value instanceof Value.Fault fault ? fault.message() : "";
   }
 
-  /** A number in the shown unit, a row by its name. */
-  private SpreadsheetText inCell(Spot spot, SpreadsheetText text) {
-    SpreadsheetText name = text.rowName();
-    return name != null ? name : reads.inShownUnit(spot.place(), text);
-  }
-
   private SheetCell cell(Spot spot, Address at, CellContent content, Look look, String comment) {
     String format = format(book.place(spot.place()), results.value(spot), content);
     return new SheetCell(
@@ -146,7 +144,7 @@ final class PlaceCells {
 
   /** To where its derivation is told. A plain text leads nowhere: programs redraw linked texts. */
   private String link(Spot spot, CellContent content) {
-    Address told = reads.plan().derivations().of(spot);
+    Address told = translator.layout().derivations().of(spot);
     return told == null || content instanceof CellContent.Words ? "" : told.seenFrom("");
   }
 

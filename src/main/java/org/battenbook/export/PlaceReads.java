@@ -29,6 +29,7 @@ final class PlaceReads {
   private final BookPlan plan;
   private final CheckedBook book;
   private final Results results;
+  private final Map<TablePlan, HelperColumns> helpers = new HashMap<>();
   private final Map<Table, Boolean> wildcards = new HashMap<>();
 
   PlaceReads(BookPlan plan, Results results) {
@@ -47,6 +48,11 @@ final class PlaceReads {
 
   Results results() {
     return results;
+  }
+
+  /** The helper columns beside a table. */
+  HelperColumns helpers(TablePlan table) {
+    return helpers.computeIfAbsent(table, HelperColumns::new);
   }
 
   TablePlan rowsOf(Kind.RowOf kind) {
@@ -74,14 +80,14 @@ final class PlaceReads {
     TablePlan table = plan.table(column.table());
     Kind kind = book.place(column).kind();
     if (book.isBeside(column)) {
-      String cell = table.cell(beside(column), row).seenFrom(from);
+      String cell = beside(column).cell(row).seenFrom(from);
       return SpreadsheetText.reference(cell, content(kind));
     }
     SpreadsheetText cell =
         SpreadsheetText.reference(table.cell(column, row).seenFrom(from), content(kind));
     if (kind instanceof Kind.RowOf rowOf) {
       HelperColumn numbers = numbers(column, rowOf);
-      String number = table.cell(numbers, row).seenFrom(from);
+      String number = numbers.cell(row).seenFrom(from);
       return SpreadsheetText.row(SpreadsheetText.reference(number, Content.NUMBER), cell);
     }
     return inBase(column, cell);
@@ -92,11 +98,11 @@ final class PlaceReads {
     TablePlan table = plan.table(column.table());
     Kind kind = book.place(column).kind();
     if (book.isBeside(column)) {
-      return SpreadsheetText.column(table.range(beside(column), from), content(kind));
+      return SpreadsheetText.column(beside(column).range(from), content(kind));
     }
     SpreadsheetText cells = SpreadsheetText.column(table.range(column, from), content(kind));
     if (kind instanceof Kind.RowOf rowOf) {
-      String numbers = table.range(numbers(column, rowOf), from);
+      String numbers = numbers(column, rowOf).range(from);
       return SpreadsheetText.row(SpreadsheetText.column(numbers, Content.NUMBER), cells);
     }
     return inBase(column, cells);
@@ -107,11 +113,11 @@ final class PlaceReads {
     TablePlan table = plan.table(column.table());
     Kind kind = book.place(column).kind();
     if (book.isBeside(column)) {
-      return index(table.range(beside(column), from), content(kind), row);
+      return index(beside(column).range(from), content(kind), row);
     }
     SpreadsheetText found = index(table.range(column, from), content(kind), row);
     if (kind instanceof Kind.RowOf rowOf) {
-      String numbers = table.range(numbers(column, rowOf), from);
+      String numbers = numbers(column, rowOf).range(from);
       return SpreadsheetText.row(index(numbers, Content.NUMBER, row), found);
     }
     return inBase(column, found);
@@ -137,27 +143,29 @@ final class PlaceReads {
   HelperColumn numbers(Column column, Kind.RowOf rowOf) {
     TablePlan table = plan.table(column.table());
     TablePlan rows = rowsOf(rowOf);
-    return table.helper(
-        List.of("numbers", column),
-        "row of " + column.name(),
-        hasWildcards(rows.table()),
-        row -> {
-          String cell = table.cell(column, row).seenFrom(table.sheet());
-          return match(SpreadsheetText.reference(cell, Content.TEXT), rows, table.sheet());
-        },
-        row -> CellContents.ofHelper(results.value(new Spot(column, row))));
+    return helpers(table)
+        .column(
+            List.of("numbers", column),
+            "row of " + column.name(),
+            hasWildcards(rows.table()),
+            row -> {
+              String cell = table.cell(column, row).seenFrom(table.sheet());
+              return match(SpreadsheetText.reference(cell, Content.TEXT), rows, table.sheet());
+            },
+            row -> CellContents.ofHelper(results.value(new Spot(column, row))));
   }
 
   /** The helper column of a place beside a column: what its tolerance comes to in each row. */
   private HelperColumn beside(Column column) {
     TablePlan table = plan.table(column.table());
     HelperColumn made =
-        table.helper(
-            List.of("beside", column),
-            column.name().text(),
-            false,
-            row -> beside(new Spot(column, row), Standing.inRow(table, row)),
-            row -> CellContents.ofHelper(results.value(new Spot(column, row))));
+        helpers(table)
+            .column(
+                List.of("beside", column),
+                column.name().text(),
+                false,
+                row -> beside(new Spot(column, row), Standing.inRow(table, row)),
+                row -> CellContents.ofHelper(results.value(new Spot(column, row))));
     if (table.rowCount() > 0) {
       beside(new Spot(column, 0), Standing.inRow(table, 0));
     }
@@ -186,14 +194,6 @@ final class PlaceReads {
   private SpreadsheetText inBase(Place place, SpreadsheetText cell) {
     CheckedPlace checked = book.place(place);
     return checked.form() == null ? cell : cell.scaled(checked.form().unit().factor());
-  }
-
-  /** A number in base units for a cell in the unit that its place is shown in. */
-  SpreadsheetText inShownUnit(Place place, SpreadsheetText number) {
-    CheckedPlace checked = book.place(place);
-    return checked.form() == null
-        ? number
-        : number.scaled(Rational.ONE.dividedBy(checked.form().unit().factor()));
   }
 
   static Content content(Kind kind) {

@@ -19,7 +19,7 @@ import org.battenbook.operation.SpreadsheetText.Content;
  * Requirements, or cautions: in how many rows one is not met, or fires, as a live formula, and what
  * it said when the job was filled.
  */
-final class RuleRows implements Sheet.Rows {
+final class RuleRows implements SheetRows {
   /** How many messages of one rule are told. */
   private static final int TOLD = 3;
 
@@ -28,14 +28,14 @@ final class RuleRows implements Sheet.Rows {
 
   private final RulePlan plan;
   private final String sheet;
-  private final PlaceReads reads;
+  private final FormulaTranslator translator;
   private final RuleCounts counts;
 
-  RuleRows(RulePlan plan, String sheet, PlaceReads reads) {
+  RuleRows(RulePlan plan, String sheet, FormulaTranslator translator) {
     this.plan = plan;
     this.sheet = sheet;
-    this.reads = reads;
-    this.counts = new RuleCounts(reads.results());
+    this.translator = translator;
+    this.counts = new RuleCounts(translator.results());
   }
 
   @Override
@@ -97,31 +97,33 @@ final class RuleRows implements Sheet.Rows {
     if (ruled.table() == null) {
       return counts(ruled.rule(), 0, Standing.ofLine(sheet));
     }
-    TablePlan table = reads.plan().table(ruled.table());
+    TablePlan table = translator.layout().table(ruled.table());
     HelperColumn helper =
-        table.helper(
-            List.of("rule", ruled.rule()),
-            ruled.rule().condition().name().text(),
-            false,
-            row -> counts(ruled.rule(), row, Standing.inRow(table, row)),
-            row -> counts.of(ruled.rule(), row));
+        translator
+            .helpers(table)
+            .column(
+                List.of("rule", ruled.rule()),
+                ruled.rule().condition().name().text(),
+                false,
+                row -> counts(ruled.rule(), row, Standing.inRow(table, row)),
+                row -> counts.of(ruled.rule(), row));
     counts(ruled.rule(), 0, Standing.inRow(table, 0));
-    String range = table.range(helper, sheet);
+    String range = helper.range(sheet);
     return call("SUM", SpreadsheetText.reference(range, Content.NUMBER));
   }
 
   /** One for a row that is to be told of. */
   private SpreadsheetText counts(Rule rule, int row, Standing standing) {
     Spot spot = new Spot(rule.condition(), row);
-    if (!Trace.every(reads.results(), spot, Operation::agreesInSpreadsheet)) {
+    if (!Trace.every(translator.results(), spot, Operation::agreesInSpreadsheet)) {
       throw Inexpressible.tooNear();
     }
-    CheckedFormula formula = reads.book().place(rule.condition()).formula();
+    CheckedFormula formula =
+        translator.results().program().book().place(rule.condition()).formula();
     if (formula == null) {
       throw new IllegalStateException("a rule without a condition at " + rule.span());
     }
-    SpreadsheetText holds =
-        new Translation(reads, formula, standing).translate(formula.expression());
+    SpreadsheetText holds = translator.translate(formula, standing);
     return rule.required() ? choice(holds, NONE, ONE) : choice(holds, ONE, NONE);
   }
 

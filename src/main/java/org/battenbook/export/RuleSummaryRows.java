@@ -7,7 +7,7 @@ import java.util.function.Consumer;
  * What a person is to know of requirements and cautions before all else: how many times one is not
  * met, or fires, and what the broken requirements said when the job was filled.
  */
-final class RuleSummaryRows implements Sheet.Rows {
+final class RuleSummaryRows implements SheetRows {
   /** How many messages are told here; the sheet of rules tells all. */
   private static final int TOLD = 12;
 

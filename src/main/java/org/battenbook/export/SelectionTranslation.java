@@ -50,13 +50,16 @@ final class SelectionTranslation {
   private SpreadsheetText overColumn() {
     ranked(around.at(Standing.inRow(table, 0)), conditions.ofInner());
     HelperColumn helper =
-        table.helper(
-            List.of(formula, selection, "ranked"),
-            selection.span().text(),
-            false,
-            row -> ranked(around.at(Standing.inRow(table, row)), conditions.ofInner()),
-            this::rankedValue);
-    String range = table.range(helper, around.standing().sheet());
+        around
+            .reads()
+            .helpers(table)
+            .column(
+                List.of(formula, selection, "ranked"),
+                selection.span().text(),
+                false,
+                row -> ranked(around.at(Standing.inRow(table, row)), conditions.ofInner()),
+                this::rankedValue);
+    String range = helper.range(around.standing().sheet());
     return best(SpreadsheetText.reference(range, Content.NUMBER));
   }
 

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.battenbook.workbook.Filled;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A filled workbook as a spreadsheet file.
@@ -17,7 +16,13 @@ import org.jspecify.annotations.Nullable;
  * written as a value, with a comment that says why.
  */
 public final class SpreadsheetExport {
-  private SpreadsheetExport() {}
+  private final FormulaTranslator translator;
+  private final PlaceCells places;
+
+  private SpreadsheetExport(FormulaTranslator translator) {
+    this.translator = translator;
+    this.places = new PlaceCells(translator);
+  }
 
   /**
    * Writes an .xlsx file (ISO/IEC 29500), the same bytes for the same workbook; the stream is left
@@ -39,98 +44,106 @@ public final class SpreadsheetExport {
    */
   public record Fixed(String place, String reason) {}
 
-  /** Is told how far the writing is. */
-  public interface Progress {
-    /**
-     * So many rows are written.
-     *
-     * @param all how many there will be
-     */
-    void rows(int written, int all);
-  }
-
   /** Writes a file as above, and tells how far it is with each row. */
-  public static List<Fixed> write(Filled filled, OutputStream out, Progress progress)
+  public static List<Fixed> write(Filled filled, OutputStream out, WritingProgress progress)
       throws IOException {
-    BookPlan plan = new BookPlan(filled.checked(), filled.results());
-    for (SheetPlan sheet : plan.sheets()) {
+    BookPlan layout = new BookPlan(filled.checked().book(), filled.results());
+    for (SheetPlan sheet : layout.sheets()) {
       SheetLimits.check(sheet);
     }
-    PlaceReads reads = new PlaceReads(plan, filled.results());
-    PlaceCells places = new PlaceCells(reads);
-    BookWriter.write(book(filled.title(), plan, reads, places), out, progress);
+    SpreadsheetExport export =
+        new SpreadsheetExport(new FormulaTranslator(layout, filled.results()));
+    BookWriter.write(export.content(filled.title()), out, progress);
+    return export.fixed();
+  }
+
+  private List<Fixed> fixed() {
     List<Fixed> fixed = new ArrayList<>();
     places
         .fixed()
         .forEach(
             (spot, reason) ->
-                fixed.add(new Fixed(filled.results().decisions().words(spot), reason)));
+                fixed.add(new Fixed(translator.results().decisions().words(spot), reason)));
     return fixed;
   }
 
-  private static Book book(String title, BookPlan plan, PlaceReads reads, PlaceCells places) {
-    List<Pending> pending = new ArrayList<>();
-    for (SheetPlan sheet : plan.sheets()) {
-      pending.add(page(sheet, pending.isEmpty() ? plan.rules() : null, reads, places));
+  private FileContent content(String title) {
+    BookPlan layout = translator.layout();
+    List<MeasuredPage> pages = layout.sheets().stream().map(this::page).toList();
+    List<SheetContent> sheets = new ArrayList<>(pages.stream().map(this::sheet).toList());
+    if (!layout.rules().blocks().isEmpty()) {
+      sheets.add(rules(layout.rules()));
     }
-    List<Sheet> sheets = new ArrayList<>(pending.stream().map(Pending::sheet).toList());
-    if (!plan.rules().blocks().isEmpty()) {
-      sheets.add(rules(plan.rules(), reads));
-    }
-    sheets.add(derivations(plan.derivations(), places));
-    return new Book(title, sheets, plan.addresses());
+    sheets.add(derivations(layout.derivations()));
+    return new FileContent(title, sheets, layout.addresses());
   }
 
-  /** A page that was gone through once: only when all were are all helper columns known. */
-  private record Pending(SheetPlan plan, Sheet.Rows rows, Widths widths, int end) {
-    Sheet sheet() {
-      TreeSet<Integer> hidden = new TreeSet<>();
-      plan.tables()
-          .values()
-          .forEach(table -> table.helpers().forEach(helper -> hidden.add(helper.column())));
-      return new Sheet(
-          plan.name(), rows, widths, hidden, plan.frozenRows(), plan.visibleColumns(), end);
-    }
+  /**
+   * The rows of a page. Its widths were measured by translating every formula once. Only when this
+   * is done for all pages, all helper columns are known.
+   *
+   * @param end the first row below everything
+   */
+  private record MeasuredPage(SheetPlan layout, SheetRows rows, Widths widths, int end) {}
+
+  private MeasuredPage page(SheetPlan sheet) {
+    SheetRows rows = new PageRows(sheet, places);
+    return isFirst(sheet)
+        ? first(sheet, rows)
+        : new MeasuredPage(sheet, rows, Widths.of(rows), sheet.end());
   }
 
-  /** A page's sheet; on the first one stands what is to be known of the rules. */
-  private static Pending page(
-      SheetPlan plan, @Nullable RuleSheetPlan rules, PlaceReads reads, PlaceCells places) {
-    Sheet.Rows page = new PageRows(plan, places);
-    if (rules == null) {
-      return new Pending(plan, page, Widths.of(page), plan.end());
-    }
-    RuleSummaryRows summary =
-        new RuleSummaryRows(rules, plan.end(), new RuleCounts(reads.results()));
-    Sheet.Rows both =
+  private boolean isFirst(SheetPlan sheet) {
+    return sheet == translator.layout().sheets().get(0);
+  }
+
+  /** The first sheet also tells which checks fail and which cautions apply. */
+  private MeasuredPage first(SheetPlan sheet, SheetRows page) {
+    RuleCounts counts = new RuleCounts(translator.results());
+    RuleSummaryRows summary = new RuleSummaryRows(translator.layout().rules(), sheet.end(), counts);
+    SheetRows both =
         row -> {
           page.each(row);
           summary.each(row);
         };
-    return new Pending(plan, both, Widths.of(both), plan.end() + summary.count());
+    return new MeasuredPage(sheet, both, Widths.of(both), sheet.end() + summary.count());
   }
 
-  private static Sheet rules(RuleSheetPlan plan, PlaceReads reads) {
-    Sheet.Rows rows =
+  private SheetContent sheet(MeasuredPage page) {
+    SheetPlan layout = page.layout();
+    TreeSet<Integer> hidden = new TreeSet<>();
+    for (TablePlan table : layout.tables().values()) {
+      translator.helpers(table).all().forEach(helper -> hidden.add(helper.column()));
+    }
+    return new SheetContent(
+        layout.name(),
+        page.rows(),
+        page.widths(),
+        hidden,
+        layout.frozenRows(),
+        layout.visibleColumns(),
+        page.end());
+  }
+
+  private SheetContent rules(RuleSheetPlan layout) {
+    SheetRows rows =
         row -> {
-          row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, plan.sheet())));
-          plan.blocks().forEach(block -> new RuleRows(block, plan.sheet(), reads).each(row));
+          row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, layout.sheet())));
+          layout.blocks().forEach(b -> new RuleRows(b, layout.sheet(), translator).each(row));
         };
-    return new Sheet(
-        plan.sheet(), rows, Widths.of(rows), new TreeSet<>(), 1, RulePlan.SAYS + 1, plan.end());
+    return new SheetContent(
+        layout.sheet(), rows, Widths.of(rows), new TreeSet<>(), 1, RulePlan.SAYS + 1, layout.end());
   }
 
-  private static Sheet derivations(DerivationPlan plan, PlaceCells places) {
-    Sheet.Rows rows = new DerivationRows(plan, places);
-    int headings = DerivationPlan.HEADING_ROW + 1;
-    int columns = DerivationPlan.CHANGED + 1;
-    return new Sheet(
-        plan.sheet(),
+  private SheetContent derivations(DerivationPlan layout) {
+    SheetRows rows = new DerivationRows(layout, places);
+    return new SheetContent(
+        layout.sheet(),
         rows,
         Widths.of(rows, DerivationPlan.WIDEST_TEXT),
         new TreeSet<>(),
-        headings,
-        columns,
-        plan.end());
+        DerivationPlan.HEADING_ROW + 1,
+        DerivationPlan.CHANGED + 1,
+        layout.end());
   }
 }

@@ -1,15 +1,10 @@
 package org.battenbook.export;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.function.IntFunction;
 import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
 import org.battenbook.book.Table;
-import org.battenbook.operation.SpreadsheetText;
 
 /** Where a table stands in its sheet: the key's column first, then the ticket's. */
 final class TablePlan {
@@ -17,22 +12,20 @@ final class TablePlan {
   private final int rowCount;
   private final String sheet;
   private final int headingRow;
-  private final int firstHelper;
+  private final int firstFreeColumn;
   private final Map<Column, Integer> columns = new LinkedHashMap<>();
-  private final Map<Object, HelperColumn> helpersByUse = new HashMap<>();
-  private final List<HelperColumn> helpers = new ArrayList<>();
 
   /**
    * Places a table.
    *
-   * @param firstHelper the first of the sheet's columns that no table shows
+   * @param firstFreeColumn the first of the sheet's columns that no table shows
    */
-  TablePlan(Rows rows, String sheet, int headingRow, int firstHelper) {
+  TablePlan(Rows rows, String sheet, int headingRow, int firstFreeColumn) {
     this.table = rows.table();
     this.rowCount = rows.count();
     this.sheet = sheet;
     this.headingRow = headingRow;
-    this.firstHelper = firstHelper;
+    this.firstFreeColumn = firstFreeColumn;
     columns.put(table.keyColumn(), 0);
     table.ticket().forEach(column -> columns.putIfAbsent(column, columns.size()));
     table.columns().forEach(column -> columns.putIfAbsent(column, columns.size()));
@@ -69,52 +62,35 @@ final class TablePlan {
     return sheetRow(Math.max(1, rowCount));
   }
 
-  List<HelperColumn> helpers() {
-    return helpers;
-  }
-
   Address cell(Column column, int row) {
-    return new Address(sheet, sheetRow(row), place(column));
+    return cell(place(column), row);
   }
 
-  Address cell(HelperColumn helper, int row) {
-    return new Address(sheet, sheetRow(row), helper.column());
+  /** The cell of one of the sheet's columns, counted from 0, beside a row. */
+  Address cell(int column, int row) {
+    return new Address(sheet, sheetRow(row), column);
   }
 
   /** All cells of a column, as a formula on a sheet names them. */
   String range(Column column, String from) {
+    return range(place(column), from);
+  }
+
+  /**
+   * The cells of one of the sheet's columns beside all rows, as a formula on a sheet names them.
+   */
+  String range(int column, String from) {
     return cell(column, 0).rangeFrom(from, end() - 1);
   }
 
-  String range(HelperColumn helper, String from) {
-    return cell(helper, 0).rangeFrom(from, end() - 1);
+  /** The first of the sheet's columns that no table shows. */
+  int firstFreeColumn() {
+    return firstFreeColumn;
   }
 
   /** The heading of the key's column: rows are counted from it. */
   Address corner() {
     return new Address(sheet, headingRow, 0);
-  }
-
-  /**
-   * The helper column for a use, made when it is first asked for.
-   *
-   * @param use what tells it from others
-   */
-  HelperColumn helper(
-      Object use,
-      String heading,
-      boolean array,
-      IntFunction<SpreadsheetText> formula,
-      IntFunction<CellContent> value) {
-    HelperColumn known = helpersByUse.get(use);
-    if (known != null) {
-      return known;
-    }
-    int column = firstHelper + helpers.size();
-    HelperColumn made = new HelperColumn(heading, column, array, formula, value);
-    helpersByUse.put(use, made);
-    helpers.add(made);
-    return made;
   }
 
   private int place(Column column) {

@@ -8,7 +8,7 @@ import org.battenbook.book.Column;
 import org.battenbook.value.Kind;
 
 /** The rows of a table: its headings, then a row for each of its rows. */
-final class TableRows implements Sheet.Rows {
+final class TableRows implements SheetRows {
   private final TablePlan table;
   private final boolean subtitled;
   private final PlaceCells places;
@@ -40,7 +40,7 @@ final class TableRows implements Sheet.Rows {
   private List<SheetCell> headings() {
     List<SheetCell> cells = new ArrayList<>();
     table.columns().forEach((column, at) -> cells.add(heading(column, at)));
-    for (HelperColumn helper : table.helpers()) {
+    for (HelperColumn helper : places.helpers(table)) {
       cells.add(SheetCell.words(table.headingRow(), helper.column(), Look.NOTE, helper.heading()));
     }
     return cells;
@@ -75,25 +75,16 @@ final class TableRows implements Sheet.Rows {
       cells.add(places.cell(new Spot(column, row), table.cell(column, row), standing));
     }
     // One helper's formula may be what asks for the next.
-    for (int h = 0; h < table.helpers().size(); h++) {
-      cells.add(helper(table.helpers().get(h), row));
+    List<HelperColumn> helpers = places.helpers(table);
+    for (int h = 0; h < helpers.size(); h++) {
+      cells.add(helper(helpers.get(h), row));
     }
     return cells;
   }
 
-  private SheetCell helper(HelperColumn helper, int row) {
-    Address at = table.cell(helper, row);
+  private static SheetCell helper(HelperColumn helper, int row) {
+    Address at = helper.cell(row);
     return new SheetCell(
-        at.row(), at.column(), content(helper, row), Look.NOTE, NumberFormats.GENERAL, "");
-  }
-
-  private static CellContent content(HelperColumn helper, int row) {
-    CellContent value = helper.value().apply(row);
-    try {
-      String formula = FormulaLimits.checked(helper.formula().apply(row)).toString();
-      return new CellContent.Formula(formula, helper.array(), value);
-    } catch (Inexpressible tooLong) {
-      return value;
-    }
+        at.row(), at.column(), helper.content(row), Look.NOTE, NumberFormats.GENERAL, "");
   }
 }

@@ -86,7 +86,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     TablePlan table = table();
     HelperColumn helper = helperColumn(node, table);
     Kind kind = formula.kind(node);
-    String range = table.range(helper, standing.sheet());
+    String range = helper.range(standing.sheet());
     SpreadsheetText cells = SpreadsheetText.column(range, PlaceReads.content(kind));
     return kind instanceof Kind.RowOf rowOf
         ? reads.row(reads.rowsOf(rowOf), cells, standing.sheet())
@@ -96,12 +96,15 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
   /** The column that holds a part's value for each row of a table; rows as their numbers. */
   HelperColumn helperColumn(Expression node, TablePlan table) {
     at(Standing.inRow(table, 0)).translate(node);
-    return table.helper(
-        List.of(formula, node),
-        node.span().text(),
-        false,
-        row -> at(Standing.inRow(table, row)).translate(node),
-        row -> CellContents.ofHelper(Trace.innerValue(reads.results(), formula, node, row, row)));
+    return reads
+        .helpers(table)
+        .column(
+            List.of(formula, node),
+            node.span().text(),
+            false,
+            row -> at(Standing.inRow(table, row)).translate(node),
+            row ->
+                CellContents.ofHelper(Trace.innerValue(reads.results(), formula, node, row, row)));
   }
 
   @Override

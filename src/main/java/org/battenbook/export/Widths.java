@@ -22,7 +22,7 @@ final class Widths {
   }
 
   /** Goes through all cells of a sheet. */
-  static Widths of(Sheet.Rows rows) {
+  static Widths of(SheetRows rows) {
     return of(rows, WIDEST_TEXT);
   }
 
@@ -31,7 +31,7 @@ final class Widths {
    *
    * @param widestText a longer text is broken into lines
    */
-  static Widths of(Sheet.Rows rows, int widestText) {
+  static Widths of(SheetRows rows, int widestText) {
     Widths widths = new Widths(widestText);
     rows.each(row -> row.forEach(widths::widen));
     return widths;

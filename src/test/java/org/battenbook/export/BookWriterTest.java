@@ -70,12 +70,13 @@ class BookWriterTest {
             "@home",
             "-5 and more",
             "x".repeat(32_000));
-    Sheet.Rows rows =
+    SheetRows rows =
         row ->
             IntStream.range(0, texts.size())
                 .forEach(r -> row.accept(List.of(cell(r, 0, new CellContent.Words(texts.get(r))))));
-    Sheet sheet = new Sheet("Texts", rows, Widths.of(rows), new TreeSet<>(), 0, 1, texts.size());
-    try (XSSFWorkbook read = read(bytes(new Book("T", List.of(sheet), new TreeMap<>())))) {
+    SheetContent sheet =
+        new SheetContent("Texts", rows, Widths.of(rows), new TreeSet<>(), 0, 1, texts.size());
+    try (XSSFWorkbook read = read(bytes(new FileContent("T", List.of(sheet), new TreeMap<>())))) {
       for (int r = 0; r < texts.size(); r++) {
         Cell cell = read.getSheetAt(0).getRow(r).getCell(0);
         assertThat(cell.getCellType()).isEqualTo(CellType.STRING);
@@ -109,7 +110,7 @@ class BookWriterTest {
     }
   }
 
-  private static Book book() {
+  private static FileContent book() {
     List<List<SheetCell>> rows =
         List.of(
             List.of(SheetCell.words(0, 0, Look.TITLE, "Mats")),
@@ -130,16 +131,18 @@ class BookWriterTest {
                     1,
                     new CellContent.Formula("MAX(IF(A4:A4>0,1))", true, new CellContent.Figure(1))),
                 cell(3, 2, new CellContent.Words("=1+2\";=1+2"))));
-    Sheet.Rows all = rows::forEach;
-    Sheet sheet = new Sheet("Mats", all, Widths.of(all), new TreeSet<>(List.of(3)), 1, 3, 4);
-    return new Book("Test", List.of(sheet), new TreeMap<>(Map.of("rail_step_", "Mats!$B$2")));
+    SheetRows all = rows::forEach;
+    SheetContent sheet =
+        new SheetContent("Mats", all, Widths.of(all), new TreeSet<>(List.of(3)), 1, 3, 4);
+    return new FileContent(
+        "Test", List.of(sheet), new TreeMap<>(Map.of("rail_step_", "Mats!$B$2")));
   }
 
   private static SheetCell cell(int row, int column, CellContent content) {
     return new SheetCell(row, column, content, Look.WORKED_OUT, NumberFormats.GENERAL, "");
   }
 
-  private static byte[] bytes(Book book) throws IOException {
+  private static byte[] bytes(FileContent book) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     BookWriter.write(book, out, (written, all) -> {});
     return out.toByteArray();

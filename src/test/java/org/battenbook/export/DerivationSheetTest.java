@@ -96,7 +96,8 @@ class DerivationSheetTest {
 
   private static Cell told(XSSFWorkbook book, Filled filled, Spot spot) {
     Address at =
-        requireNonNull(new BookPlan(filled.checked(), filled.results()).derivations().of(spot));
+        requireNonNull(
+            new BookPlan(filled.checked().book(), filled.results()).derivations().of(spot));
     return Places.cell(book, at);
   }
 
@@ -144,7 +145,7 @@ class DerivationSheetTest {
             .open()
             .fill();
     try (XSSFWorkbook book = Recalculation.exported(filled)) {
-      RuleSheetPlan rules = new BookPlan(filled.checked(), filled.results()).rules();
+      RuleSheetPlan rules = new BookPlan(filled.checked().book(), filled.results()).rules();
       RulePlan required = rules.blocks().get(0);
       RulePlan cautions = rules.blocks().get(1);
       XSSFSheet sheet = book.getSheet("Requirements");

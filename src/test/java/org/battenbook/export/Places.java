@@ -16,7 +16,7 @@ final class Places {
 
   static Map<Spot, Address> of(Filled filled) {
     Map<Spot, Address> places = new LinkedHashMap<>();
-    for (SheetPlan sheet : new BookPlan(filled.checked(), filled.results()).sheets()) {
+    for (SheetPlan sheet : new BookPlan(filled.checked().book(), filled.results()).sheets()) {
       sheet.lineAddresses().forEach((line, at) -> places.put(new Spot(line, 0), at));
       sheet.tables().values().forEach(table -> addTable(table, places));
     }

@@ -20,7 +20,6 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.poi.util.TempFile;
-import org.battenbook.export.SpreadsheetExport.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,7 +42,7 @@ class TemporaryFolderTest {
   @Test
   void an_export_that_fails_removes_its_folder() {
     List<Path> folders = new ArrayList<>();
-    Progress failing =
+    WritingProgress failing =
         (row, all) -> {
           folders.add(used());
           throw new IllegalStateException("stopped");
@@ -143,9 +142,9 @@ class TemporaryFolderTest {
         folder.resolve(TemporaryFolder.LOCK), FileTime.from(Instant.now().minus(LONG_AGO)));
   }
 
-  private static Book book() {
-    Sheet.Rows rows = row -> row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, "Mats")));
-    Sheet sheet = new Sheet("Mats", rows, Widths.of(rows), new TreeSet<>(), 0, 1, 1);
-    return new Book("Test", List.of(sheet), new TreeMap<>());
+  private static FileContent book() {
+    SheetRows rows = row -> row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, "Mats")));
+    SheetContent sheet = new SheetContent("Mats", rows, Widths.of(rows), new TreeSet<>(), 0, 1, 1);
+    return new FileContent("Test", List.of(sheet), new TreeMap<>());
   }
 }

@@ -8,4 +8,4 @@ import java.util.SortedMap;
  *
  * @param names of cells, each with the cell's address and its sheet
  */
-record Book(String title, List<Sheet> sheets, SortedMap<String, String> names) {}
+record FileContent(String title, List<SheetContent> sheets, SortedMap<String, String> names) {}

@@ -1,8 +1,6 @@
 package org.battenbook.export;
 
-import java.util.List;
 import java.util.SortedSet;
-import java.util.function.Consumer;
 
 /**
  * A sheet, ready to be written.
@@ -14,18 +12,11 @@ import java.util.function.Consumer;
  * @param columns how many columns, from the first, there are to be seen
  * @param end the first row below everything
  */
-record Sheet(
+record SheetContent(
     String name,
-    Rows rows,
+    SheetRows rows,
     Widths widths,
     SortedSet<Integer> hidden,
     int frozenRows,
     int columns,
-    int end) {
-
-  /** The cells of a sheet; made anew each time they are asked for, since there may be millions. */
-  interface Rows {
-    /** Gives the rows from the top down, each with its cells from left to right. */
-    void each(Consumer<List<SheetCell>> row);
-  }
-}
+    int end) {}
