@@ -37,7 +37,7 @@ final class AggregateTranslation {
   private final Aggregate aggregate;
   private final AggregateFunction function;
   private final @Nullable Expression of;
-  private final TablePlan table;
+  private final TableLayout table;
   private final Conditions conditions;
   private final String sheet;
 
@@ -47,9 +47,9 @@ final class AggregateTranslation {
     this.aggregate = aggregate;
     this.function = aggregate.function();
     this.of = function == AggregateFunction.COUNT ? null : aggregate.of();
-    this.table = around.reads().plan().table(formula.table(aggregate));
+    this.table = around.reads().layout().table(formula.table(aggregate));
     this.conditions = Conditions.of(aggregate.where(), formula);
-    this.sheet = around.standing().sheet();
+    this.sheet = around.context().sheet();
   }
 
   SpreadsheetText translate() {
@@ -111,7 +111,7 @@ final class AggregateTranslation {
   }
 
   private SpreadsheetText takenOf(int row) {
-    Translation inRow = around.at(Standing.inRow(table, row));
+    Translation inRow = around.at(FormulaContext.inRow(table, row));
     SpreadsheetText value = of == null ? ONE : inRow.translate(of);
     return Conditions.where(conditions.ofInner(), inRow::translate, value, NOTHING);
   }
@@ -154,7 +154,7 @@ final class AggregateTranslation {
 
   /** The whole as an array formula, to stand in a cell of its own. */
   private SpreadsheetText array() {
-    Translation inner = around.at(around.standing().through(table));
+    Translation inner = around.at(around.context().through(table));
     List<Expression> all = conditions.all();
     SpreadsheetText count = total("SUM", Conditions.where(all, inner::translate, ONE, ZERO));
     if (of == null) {

@@ -19,12 +19,12 @@ final class FormulaTranslator {
    *
    * @param layout tells which cells the names in formulas read
    */
-  FormulaTranslator(BookPlan layout, Results results) {
+  FormulaTranslator(FileLayout layout, Results results) {
     this.reads = new PlaceReads(layout, results);
   }
 
-  BookPlan layout() {
-    return reads.plan();
+  FileLayout layout() {
+    return reads.layout();
   }
 
   Results results() {
@@ -36,8 +36,8 @@ final class FormulaTranslator {
    *
    * @throws Inexpressible if no formula of a spreadsheet gives its value
    */
-  SpreadsheetText translate(CheckedFormula formula, Standing standing) {
-    return new Translation(reads, formula, standing).translate(formula.expression());
+  SpreadsheetText translate(CheckedFormula formula, FormulaContext context) {
+    return new Translation(reads, formula, context).translate(formula.expression());
   }
 
   /**
@@ -46,8 +46,8 @@ final class FormulaTranslator {
    *
    * @throws Inexpressible if no formula of a spreadsheet gives its value
    */
-  SpreadsheetText inCell(Place place, CheckedFormula formula, Standing standing) {
-    SpreadsheetText text = translate(formula, standing);
+  SpreadsheetText inCell(Place place, CheckedFormula formula, FormulaContext context) {
+    SpreadsheetText text = translate(formula, context);
     SpreadsheetText name = text.rowName();
     return FormulaLimits.checked(name == null ? inShownUnit(place, text) : name);
   }
@@ -58,7 +58,7 @@ final class FormulaTranslator {
   }
 
   /** The helper columns beside a table. */
-  HelperColumns helpers(TablePlan table) {
+  HelperColumns helpers(TableLayout table) {
     return reads.helpers(table);
   }
 }

@@ -14,7 +14,7 @@ import org.battenbook.operation.SpreadsheetText;
  * @param value gives the value of that formula
  */
 record HelperColumn(
-    TablePlan table,
+    TableLayout table,
     String heading,
     int column,
     boolean array,

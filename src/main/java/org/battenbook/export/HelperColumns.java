@@ -10,11 +10,11 @@ import org.battenbook.operation.SpreadsheetText;
 
 /** The helper columns beside one table. Each is made when a formula first asks for it. */
 final class HelperColumns {
-  private final TablePlan table;
+  private final TableLayout table;
   private final Map<Object, HelperColumn> byUse = new HashMap<>();
   private final List<HelperColumn> all = new ArrayList<>();
 
-  HelperColumns(TablePlan table) {
+  HelperColumns(TableLayout table) {
     this.table = table;
   }
 

@@ -20,15 +20,15 @@ final class HostedArray {
    */
   static SpreadsheetText of(
       Translation around, Expression part, Function<Translation, SpreadsheetText> array) {
-    Standing standing = around.standing();
-    if (standing.array() || standing.table() == null || !standing.arguments().isEmpty()) {
+    FormulaContext context = around.context();
+    if (context.array() || context.table() == null || !context.arguments().isEmpty()) {
       throw new Inexpressible("it goes through the rows of a table in a way that no cell can");
     }
     if (!array.apply(around).isFit()) {
       throw new Inexpressible("spreadsheet programs do not agree on such an array");
     }
     CheckedFormula formula = around.formula();
-    TablePlan host = standing.table();
+    TableLayout host = context.table();
     HelperColumn helper =
         around
             .reads()
@@ -37,11 +37,11 @@ final class HostedArray {
                 List.of(formula, part, "array"),
                 part.span().text(),
                 true,
-                row -> array.apply(around.at(Standing.inRow(host, row))),
+                row -> array.apply(around.at(FormulaContext.inRow(host, row))),
                 row ->
                     CellContents.ofHelper(
                         Trace.innerValue(around.reads().results(), formula, part, row, row)));
-    String cell = helper.cell(standing.row()).seenFrom(standing.sheet());
+    String cell = helper.cell(context.row()).seenFrom(context.sheet());
     Kind kind = formula.kind(part);
     Content content = kind instanceof Kind.RowOf ? Content.NUMBER : PlaceReads.content(kind);
     return SpreadsheetText.reference(cell, content);

@@ -12,12 +12,12 @@ import org.battenbook.book.Line;
  * tables, whose columns are not made for it, the note goes on behind the formula.
  */
 final class LineRows implements SheetRows {
-  private final SheetPlan plan;
+  private final SheetLayout layout;
   private final LineBlock block;
   private final PlaceCells places;
 
-  LineRows(SheetPlan plan, LineBlock block, PlaceCells places) {
-    this.plan = plan;
+  LineRows(SheetLayout layout, LineBlock block, PlaceCells places) {
+    this.layout = layout;
     this.block = block;
     this.places = places;
   }
@@ -35,29 +35,29 @@ final class LineRows implements SheetRows {
     List<SheetCell> cells = new ArrayList<>();
     Collections.addAll(
         cells,
-        SheetCell.words(row, SheetPlan.NAME, Look.HEADING, "line"),
-        SheetCell.words(row, SheetPlan.VALUE, Look.NUMBER_HEADING, "value\n(boxed: given)"),
-        SheetCell.words(row, SheetPlan.UNIT, Look.HEADING, "unit"),
-        SheetCell.words(row, SheetPlan.WRITTEN, Look.HEADING, "as written"));
-    if (plan.isOfLines()) {
-      cells.add(SheetCell.words(row, SheetPlan.NOTE, Look.HEADING, "note"));
+        SheetCell.words(row, SheetLayout.NAME, Look.HEADING, "line"),
+        SheetCell.words(row, SheetLayout.VALUE, Look.NUMBER_HEADING, "value\n(boxed: given)"),
+        SheetCell.words(row, SheetLayout.UNIT, Look.HEADING, "unit"),
+        SheetCell.words(row, SheetLayout.WRITTEN, Look.HEADING, "as written"));
+    if (layout.isOfLines()) {
+      cells.add(SheetCell.words(row, SheetLayout.NOTE, Look.HEADING, "note"));
     }
     return cells;
   }
 
   private List<SheetCell> line(Line line, int row) {
-    Address at = new Address(plan.name(), row, SheetPlan.VALUE);
+    Address at = new Address(layout.name(), row, SheetLayout.VALUE);
     List<SheetCell> cells = new ArrayList<>();
-    cells.add(SheetCell.words(row, SheetPlan.NAME, Look.NAME, line.name().text()));
-    cells.add(places.cell(new Spot(line, 0), at, Standing.ofLine(plan.name())));
-    cells.add(SheetCell.words(row, SheetPlan.UNIT, Look.UNIT, places.unit(line)));
-    String note = Remarks.note(line);
-    if (plan.isOfLines()) {
-      remark(row, SheetPlan.WRITTEN, Remarks.written(line), NumberFormats.TEXT, cells);
-      remark(row, SheetPlan.NOTE, note, NumberFormats.TEXT, cells);
+    cells.add(SheetCell.words(row, SheetLayout.NAME, Look.NAME, line.name().text()));
+    cells.add(places.cell(new Spot(line, 0), at, FormulaContext.ofLine(layout.name())));
+    cells.add(SheetCell.words(row, SheetLayout.UNIT, Look.UNIT, places.unit(line)));
+    String note = PlaceRemarks.note(line);
+    if (layout.isOfLines()) {
+      remark(row, SheetLayout.WRITTEN, PlaceRemarks.written(line), NumberFormats.TEXT, cells);
+      remark(row, SheetLayout.NOTE, note, NumberFormats.TEXT, cells);
     } else {
-      String words = Remarks.written(line) + (note.isEmpty() ? "" : "  -- " + note);
-      remark(row, SheetPlan.WRITTEN, words, NumberFormats.GENERAL, cells);
+      String words = PlaceRemarks.written(line) + (note.isEmpty() ? "" : "  -- " + note);
+      remark(row, SheetLayout.WRITTEN, words, NumberFormats.GENERAL, cells);
     }
     return cells;
   }

@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
 record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
 
   /** The match that the only condition on the row around is; null where it is none such. */
-  static @Nullable Match of(List<Expression> ofOuter, Translation around, TablePlan table) {
-    boolean single = ofOuter.size() == 1 && around.standing().table() != null;
+  static @Nullable Match of(List<Expression> ofOuter, Translation around, TableLayout table) {
+    boolean single = ofOuter.size() == 1 && around.context().table() != null;
     if (!single
         || !(ofOuter.get(0) instanceof Apply apply)
         || !around.formula().operation(apply).isEquality()) {
@@ -33,7 +33,7 @@ record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
     Expression left = apply.children().get(0);
     Expression right = apply.children().get(1);
     CheckedFormula formula = around.formula();
-    if (!(formula.kind(left) instanceof Kind.RowOf) || around.standing().array()) {
+    if (!(formula.kind(left) instanceof Kind.RowOf) || around.context().array()) {
       return null;
     }
     if (!OuterReads.in(left, formula) && readsNoRow(right, formula)) {
@@ -44,9 +44,10 @@ record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
         : null;
   }
 
-  private static Match of(Expression inner, Expression outer, Translation around, TablePlan table) {
-    String sheet = around.standing().sheet();
-    SpreadsheetText wanted = around.at(around.standing().through(table)).translate(outer);
+  private static Match of(
+      Expression inner, Expression outer, Translation around, TableLayout table) {
+    String sheet = around.context().sheet();
+    SpreadsheetText wanted = around.at(around.context().through(table)).translate(outer);
     if (inner instanceof Reference reference
         && around.formula().path(reference).through().isEmpty()
         && around.formula().path(reference).target() instanceof Target.Here here) {

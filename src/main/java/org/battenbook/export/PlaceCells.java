@@ -48,9 +48,9 @@ final class PlaceCells {
   /**
    * The cell of a spot.
    *
-   * @param standing where its formula stands
+   * @param context where its formula stands
    */
-  SheetCell cell(Spot spot, Address at, Standing standing) {
+  SheetCell cell(Spot spot, Address at, FormulaContext context) {
     CheckedPlace checked = book.place(spot.place());
     CheckedFormula own = decided.ownFormula(spot);
     boolean written = own == null && decided.written(spot) != null;
@@ -65,7 +65,7 @@ final class PlaceCells {
     if (formula == null) {
       return cell(spot, at, new CellContent.Missing(), Look.GIVEN, "to be filled in");
     }
-    return formula(spot, at, formula, standing);
+    return formula(spot, at, formula, context);
   }
 
   /** The unit that a place is shown in; empty for what has none. */
@@ -75,7 +75,7 @@ final class PlaceCells {
   }
 
   /** The helper columns beside a table that formulas asked for so far. */
-  List<HelperColumn> helpers(TablePlan table) {
+  List<HelperColumn> helpers(TableLayout table) {
     return translator.helpers(table).all();
   }
 
@@ -113,7 +113,7 @@ final class PlaceCells {
         : "filled in; the formula gives " + ShownValue.of(instead, checked.form()).text();
   }
 
-  private SheetCell formula(Spot spot, Address at, CheckedFormula formula, Standing standing) {
+  private SheetCell formula(Spot spot, Address at, CheckedFormula formula, FormulaContext context) {
     Value value = results.value(spot);
     CellContent content = CellContents.of(value, book.place(spot.place()).form());
     try {
@@ -123,7 +123,7 @@ final class PlaceCells {
       if (!Trace.every(results, spot, Operation::agreesInSpreadsheet)) {
         throw Inexpressible.tooNear();
       }
-      String shown = translator.inCell(spot.place(), formula, standing).toString();
+      String shown = translator.inCell(spot.place(), formula, context).toString();
       return cell(
           spot, at, new CellContent.Formula(shown, false, content), Look.WORKED_OUT, fault(value));
     } catch (Inexpressible reason) {

@@ -26,20 +26,20 @@ import org.battenbook.value.Value;
 final class PlaceReads {
   private static final String WILDCARDS = "*?~";
 
-  private final BookPlan plan;
+  private final FileLayout layout;
   private final CheckedBook book;
   private final Results results;
-  private final Map<TablePlan, HelperColumns> helpers = new HashMap<>();
+  private final Map<TableLayout, HelperColumns> helpers = new HashMap<>();
   private final Map<Table, Boolean> wildcards = new HashMap<>();
 
-  PlaceReads(BookPlan plan, Results results) {
-    this.plan = plan;
+  PlaceReads(FileLayout layout, Results results) {
+    this.layout = layout;
     this.results = results;
     this.book = results.program().book();
   }
 
-  BookPlan plan() {
-    return plan;
+  FileLayout layout() {
+    return layout;
   }
 
   CheckedBook book() {
@@ -51,25 +51,25 @@ final class PlaceReads {
   }
 
   /** The helper columns beside a table. */
-  HelperColumns helpers(TablePlan table) {
+  HelperColumns helpers(TableLayout table) {
     return helpers.computeIfAbsent(table, HelperColumns::new);
   }
 
-  TablePlan rowsOf(Kind.RowOf kind) {
+  TableLayout rowsOf(Kind.RowOf kind) {
     Table table = book.book().table(kind.table());
     if (table == null) {
       throw new IllegalArgumentException("no table " + kind.table());
     }
-    return plan.table(table);
+    return layout.table(table);
   }
 
   /** The value of a line. */
   SpreadsheetText line(Line line, String from) {
     if (book.isBeside(line)) {
-      return beside(new Spot(line, 0), Standing.ofLine(from));
+      return beside(new Spot(line, 0), FormulaContext.ofLine(from));
     }
     Kind kind = book.place(line).kind();
-    SpreadsheetText cell = SpreadsheetText.reference(plan.name(line), content(kind));
+    SpreadsheetText cell = SpreadsheetText.reference(layout.name(line), content(kind));
     return kind instanceof Kind.RowOf rowOf
         ? SpreadsheetText.row(match(cell, rowsOf(rowOf), from), cell)
         : inBase(line, cell);
@@ -77,7 +77,7 @@ final class PlaceReads {
 
   /** The value of a column in a row. */
   SpreadsheetText cell(Column column, int row, String from) {
-    TablePlan table = plan.table(column.table());
+    TableLayout table = layout.table(column.table());
     Kind kind = book.place(column).kind();
     if (book.isBeside(column)) {
       String cell = beside(column).cell(row).seenFrom(from);
@@ -95,7 +95,7 @@ final class PlaceReads {
 
   /** All values of a column, for an array. */
   SpreadsheetText column(Column column, String from) {
-    TablePlan table = plan.table(column.table());
+    TableLayout table = layout.table(column.table());
     Kind kind = book.place(column).kind();
     if (book.isBeside(column)) {
       return SpreadsheetText.column(beside(column).range(from), content(kind));
@@ -110,7 +110,7 @@ final class PlaceReads {
 
   /** The value of a column in the row of a number. */
   SpreadsheetText lookedUp(Column column, SpreadsheetText row, String from) {
-    TablePlan table = plan.table(column.table());
+    TableLayout table = layout.table(column.table());
     Kind kind = book.place(column).kind();
     if (book.isBeside(column)) {
       return index(beside(column).range(from), content(kind), row);
@@ -124,13 +124,13 @@ final class PlaceReads {
   }
 
   /** A row of a table by its number, with the name that it goes by. */
-  SpreadsheetText row(TablePlan table, SpreadsheetText number, String from) {
+  SpreadsheetText row(TableLayout table, SpreadsheetText number, String from) {
     String keys = table.range(table.table().keyColumn(), from);
     return SpreadsheetText.row(number, index(keys, Content.TEXT, number));
   }
 
   /** The number of the row that a text calls. */
-  SpreadsheetText match(SpreadsheetText name, TablePlan table, String from) {
+  SpreadsheetText match(SpreadsheetText name, TableLayout table, String from) {
     String keys = table.range(table.table().keyColumn(), from);
     if (hasWildcards(table.table())) {
       SpreadsheetText same = SpreadsheetText.column(keys, Content.TEXT).compared("=", name);
@@ -141,8 +141,8 @@ final class PlaceReads {
 
   /** The helper column with the numbers of the rows that a column's values are. */
   HelperColumn numbers(Column column, Kind.RowOf rowOf) {
-    TablePlan table = plan.table(column.table());
-    TablePlan rows = rowsOf(rowOf);
+    TableLayout table = layout.table(column.table());
+    TableLayout rows = rowsOf(rowOf);
     return helpers(table)
         .column(
             List.of("numbers", column),
@@ -157,23 +157,23 @@ final class PlaceReads {
 
   /** The helper column of a place beside a column: what its tolerance comes to in each row. */
   private HelperColumn beside(Column column) {
-    TablePlan table = plan.table(column.table());
+    TableLayout table = layout.table(column.table());
     HelperColumn made =
         helpers(table)
             .column(
                 List.of("beside", column),
                 column.name().text(),
                 false,
-                row -> beside(new Spot(column, row), Standing.inRow(table, row)),
+                row -> beside(new Spot(column, row), FormulaContext.inRow(table, row)),
                 row -> CellContents.ofHelper(results.value(new Spot(column, row))));
     if (table.rowCount() > 0) {
-      beside(new Spot(column, 0), Standing.inRow(table, 0));
+      beside(new Spot(column, 0), FormulaContext.inRow(table, 0));
     }
     return made;
   }
 
   /** What stands beside a place: as rows say, else as its formula says. */
-  private SpreadsheetText beside(Spot spot, Standing standing) {
+  private SpreadsheetText beside(Spot spot, FormulaContext context) {
     CheckedPlace checked = book.place(spot.place());
     CheckedFormula own = results.decisions().ownFormula(spot);
     Value written = results.decisions().written(spot);
@@ -187,7 +187,7 @@ final class PlaceReads {
     if (formula == null) {
       throw new Inexpressible("it has no value yet");
     }
-    return new Translation(this, formula, standing).translate(formula.expression());
+    return new Translation(this, formula, context).translate(formula.expression());
   }
 
   /** A number from a cell in the unit that its place is shown in. */

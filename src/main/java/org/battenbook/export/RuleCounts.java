@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Rule;
 import org.battenbook.evaluate.Results;
-import org.battenbook.export.RulePlan.Ruled;
+import org.battenbook.export.RuleLayout.Ruled;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 
@@ -13,7 +13,7 @@ import org.battenbook.value.Value;
 record RuleCounts(Results results) {
 
   /** Of all rules of a block. */
-  CellContent all(RulePlan block) {
+  CellContent all(RuleLayout block) {
     return sum(block.rules().stream().map(this::of).toList());
   }
 

@@ -10,7 +10,7 @@ import org.battenbook.bind.Spot;
 import org.battenbook.book.Rule;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.evaluate.Trace;
-import org.battenbook.export.RulePlan.Ruled;
+import org.battenbook.export.RuleLayout.Ruled;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
@@ -26,13 +26,13 @@ final class RuleRows implements SheetRows {
   private static final SpreadsheetText NONE = number(0);
   private static final SpreadsheetText ONE = number(1);
 
-  private final RulePlan plan;
+  private final RuleLayout layout;
   private final String sheet;
   private final FormulaTranslator translator;
   private final RuleCounts counts;
 
-  RuleRows(RulePlan plan, String sheet, FormulaTranslator translator) {
-    this.plan = plan;
+  RuleRows(RuleLayout layout, String sheet, FormulaTranslator translator) {
+    this.layout = layout;
     this.sheet = sheet;
     this.translator = translator;
     this.counts = new RuleCounts(translator.results());
@@ -40,40 +40,40 @@ final class RuleRows implements SheetRows {
 
   @Override
   public void each(Consumer<List<SheetCell>> row) {
-    int top = plan.headingRow() - 1;
-    String title = plan.isRequired() ? "Requirements" : "Cautions";
+    int top = layout.headingRow() - 1;
+    String title = layout.isRequired() ? "Requirements" : "Cautions";
     row.accept(List.of(SheetCell.words(top, 0, Look.SUBTITLE, title)));
     row.accept(headings());
-    for (int i = 0; i < plan.rules().size(); i++) {
-      row.accept(rule(plan.rules().get(i), plan.row(i)));
+    for (int i = 0; i < layout.rules().size(); i++) {
+      row.accept(rule(layout.rules().get(i), layout.row(i)));
     }
   }
 
   private List<SheetCell> headings() {
-    int row = plan.headingRow();
-    String count = plan.isRequired() ? "not met in" : "fires in";
+    int row = layout.headingRow();
+    String count = layout.isRequired() ? "not met in" : "fires in";
     return List.of(
-        SheetCell.words(row, RulePlan.OF, Look.HEADING, "of"),
-        SheetCell.words(row, RulePlan.COUNT, Look.NUMBER_HEADING, count),
-        SheetCell.words(row, RulePlan.ROWS, Look.HEADING, "of rows"),
-        SheetCell.words(row, RulePlan.SET_IN, Look.HEADING, "set in"),
-        SheetCell.words(row, RulePlan.SAYS, Look.HEADING, "says"));
+        SheetCell.words(row, RuleLayout.OF, Look.HEADING, "of"),
+        SheetCell.words(row, RuleLayout.COUNT, Look.NUMBER_HEADING, count),
+        SheetCell.words(row, RuleLayout.ROWS, Look.HEADING, "of rows"),
+        SheetCell.words(row, RuleLayout.SET_IN, Look.HEADING, "set in"),
+        SheetCell.words(row, RuleLayout.SAYS, Look.HEADING, "says"));
   }
 
   private List<SheetCell> rule(Ruled ruled, int row) {
     String of = ruled.table() == null ? ruled.page().title() : ruled.table().name().text();
     return List.of(
-        SheetCell.words(row, RulePlan.OF, Look.NAME, of),
+        SheetCell.words(row, RuleLayout.OF, Look.NAME, of),
         count(ruled, row),
         new SheetCell(
             row,
-            RulePlan.ROWS,
+            RuleLayout.ROWS,
             new CellContent.Figure(ruled.rowCount()),
             Look.UNIT,
             NumberFormats.GENERAL,
             ""),
-        remark(row, RulePlan.SET_IN, ruled.rule().span().place()),
-        remark(row, RulePlan.SAYS, says(ruled)));
+        remark(row, RuleLayout.SET_IN, ruled.rule().span().place()),
+        remark(row, RuleLayout.SAYS, says(ruled)));
   }
 
   private static SheetCell remark(int row, int column, String words) {
@@ -86,18 +86,18 @@ final class RuleRows implements SheetRows {
     try {
       String formula = FormulaLimits.checked(countFormula(ruled)).toString();
       CellContent live = new CellContent.Formula(formula, false, counted);
-      return new SheetCell(row, RulePlan.COUNT, live, Look.WORKED_OUT, NumberFormats.GENERAL, "");
+      return new SheetCell(row, RuleLayout.COUNT, live, Look.WORKED_OUT, NumberFormats.GENERAL, "");
     } catch (Inexpressible reason) {
       return new SheetCell(
-          row, RulePlan.COUNT, counted, Look.FIXED, NumberFormats.GENERAL, reason.words());
+          row, RuleLayout.COUNT, counted, Look.FIXED, NumberFormats.GENERAL, reason.words());
     }
   }
 
   private SpreadsheetText countFormula(Ruled ruled) {
     if (ruled.table() == null) {
-      return counts(ruled.rule(), 0, Standing.ofLine(sheet));
+      return counts(ruled.rule(), 0, FormulaContext.ofLine(sheet));
     }
-    TablePlan table = translator.layout().table(ruled.table());
+    TableLayout table = translator.layout().table(ruled.table());
     HelperColumn helper =
         translator
             .helpers(table)
@@ -105,15 +105,15 @@ final class RuleRows implements SheetRows {
                 List.of("rule", ruled.rule()),
                 ruled.rule().condition().name().text(),
                 false,
-                row -> counts(ruled.rule(), row, Standing.inRow(table, row)),
+                row -> counts(ruled.rule(), row, FormulaContext.inRow(table, row)),
                 row -> counts.of(ruled.rule(), row));
-    counts(ruled.rule(), 0, Standing.inRow(table, 0));
+    counts(ruled.rule(), 0, FormulaContext.inRow(table, 0));
     String range = helper.range(sheet);
     return call("SUM", SpreadsheetText.reference(range, Content.NUMBER));
   }
 
   /** One for a row that is to be told of. */
-  private SpreadsheetText counts(Rule rule, int row, Standing standing) {
+  private SpreadsheetText counts(Rule rule, int row, FormulaContext context) {
     Spot spot = new Spot(rule.condition(), row);
     if (!Trace.every(translator.results(), spot, Operation::agreesInSpreadsheet)) {
       throw Inexpressible.tooNear();
@@ -123,7 +123,7 @@ final class RuleRows implements SheetRows {
     if (formula == null) {
       throw new IllegalStateException("a rule without a condition at " + rule.span());
     }
-    SpreadsheetText holds = translator.translate(formula, standing);
+    SpreadsheetText holds = translator.translate(formula, context);
     return rule.required() ? choice(holds, NONE, ONE) : choice(holds, ONE, NONE);
   }
 

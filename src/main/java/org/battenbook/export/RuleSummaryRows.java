@@ -11,7 +11,7 @@ final class RuleSummaryRows implements SheetRows {
   /** How many messages are told here; the sheet of rules tells all. */
   private static final int TOLD = 12;
 
-  private final RuleSheetPlan plan;
+  private final RuleSheetLayout layout;
   private final int free;
   private final RuleCounts counts;
 
@@ -20,8 +20,8 @@ final class RuleSummaryRows implements SheetRows {
    *
    * @param free the first row that is free on its sheet
    */
-  RuleSummaryRows(RuleSheetPlan plan, int free, RuleCounts counts) {
-    this.plan = plan;
+  RuleSummaryRows(RuleSheetLayout layout, int free, RuleCounts counts) {
+    this.layout = layout;
     this.free = free;
     this.counts = counts;
   }
@@ -29,35 +29,35 @@ final class RuleSummaryRows implements SheetRows {
   @Override
   public void each(Consumer<List<SheetCell>> row) {
     int at = free + 1;
-    for (RulePlan block : plan.blocks()) {
+    for (RuleLayout block : layout.blocks()) {
       row.accept(total(block, at++));
     }
     for (String message : broken()) {
-      row.accept(List.of(SheetCell.words(at++, SheetPlan.NAME, Look.NOTE, message)));
+      row.accept(List.of(SheetCell.words(at++, SheetLayout.NAME, Look.NOTE, message)));
     }
   }
 
   /** How many rows these take, with the empty one above them. */
   int count() {
-    return plan.blocks().isEmpty() ? 0 : 1 + plan.blocks().size() + broken().size();
+    return layout.blocks().isEmpty() ? 0 : 1 + layout.blocks().size() + broken().size();
   }
 
   private List<String> broken() {
-    return plan.blocks().stream()
-        .filter(RulePlan::isRequired)
+    return layout.blocks().stream()
+        .filter(RuleLayout::isRequired)
         .flatMap(block -> block.rules().stream())
         .flatMap(ruled -> counts.messages(ruled, TOLD).stream())
         .limit(TOLD)
         .toList();
   }
 
-  private List<SheetCell> total(RulePlan block, int row) {
+  private List<SheetCell> total(RuleLayout block, int row) {
     String words = block.isRequired() ? "requirements not met" : "cautions that fire";
-    String there = new Address(plan.sheet(), block.headingRow(), RulePlan.OF).seenFrom("");
+    String there = new Address(layout.sheet(), block.headingRow(), RuleLayout.OF).seenFrom("");
     CellContent sum =
-        new CellContent.Formula("SUM(" + plan.counts(block) + ")", false, counts.all(block));
+        new CellContent.Formula("SUM(" + layout.counts(block) + ")", false, counts.all(block));
     return List.of(
-        SheetCell.words(row, SheetPlan.NAME, Look.LINK, words).linkedTo(there),
-        new SheetCell(row, SheetPlan.VALUE, sum, Look.WORKED_OUT, NumberFormats.GENERAL, ""));
+        SheetCell.words(row, SheetLayout.NAME, Look.LINK, words).linkedTo(there),
+        new SheetCell(row, SheetLayout.VALUE, sum, Look.WORKED_OUT, NumberFormats.GENERAL, ""));
   }
 }

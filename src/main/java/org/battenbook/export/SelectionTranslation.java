@@ -22,14 +22,14 @@ final class SelectionTranslation {
   private final Translation around;
   private final CheckedFormula formula;
   private final Selection selection;
-  private final TablePlan table;
+  private final TableLayout table;
   private final Conditions conditions;
 
   SelectionTranslation(Translation around, Selection selection) {
     this.around = around;
     this.formula = around.formula();
     this.selection = selection;
-    this.table = around.reads().plan().table(formula.table(selection));
+    this.table = around.reads().layout().table(formula.table(selection));
     this.conditions = Conditions.of(selection.where(), formula);
   }
 
@@ -39,16 +39,16 @@ final class SelectionTranslation {
         readsOuter
             ? HostedArray.of(around, selection, t -> new SelectionTranslation(t, selection).array())
             : overColumn();
-    return around.reads().row(table, number, around.standing().sheet());
+    return around.reads().row(table, number, around.context().sheet());
   }
 
   private SpreadsheetText array() {
-    Translation inner = around.at(around.standing().through(table));
+    Translation inner = around.at(around.context().through(table));
     return best(ranked(inner, conditions.all()));
   }
 
   private SpreadsheetText overColumn() {
-    ranked(around.at(Standing.inRow(table, 0)), conditions.ofInner());
+    ranked(around.at(FormulaContext.inRow(table, 0)), conditions.ofInner());
     HelperColumn helper =
         around
             .reads()
@@ -57,9 +57,9 @@ final class SelectionTranslation {
                 List.of(formula, selection, "ranked"),
                 selection.span().text(),
                 false,
-                row -> ranked(around.at(Standing.inRow(table, row)), conditions.ofInner()),
+                row -> ranked(around.at(FormulaContext.inRow(table, row)), conditions.ofInner()),
                 this::rankedValue);
-    String range = helper.range(around.standing().sheet());
+    String range = helper.range(around.context().sheet());
     return best(SpreadsheetText.reference(range, Content.NUMBER));
   }
 

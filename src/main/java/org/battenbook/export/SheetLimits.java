@@ -9,7 +9,7 @@ final class SheetLimits {
 
   private SheetLimits() {}
 
-  static void check(SheetPlan sheet) throws IOException {
+  static void check(SheetLayout sheet) throws IOException {
     if (sheet.end() > ROWS) {
       throw new IOException(
           "page '%s' takes %d rows, and a sheet has no more than %d"

@@ -47,13 +47,13 @@ public final class SpreadsheetExport {
   /** Writes a file as above, and tells how far it is with each row. */
   public static List<Fixed> write(Filled filled, OutputStream out, WritingProgress progress)
       throws IOException {
-    BookPlan layout = new BookPlan(filled.checked().book(), filled.results());
-    for (SheetPlan sheet : layout.sheets()) {
+    FileLayout layout = new FileLayout(filled.checked().book(), filled.results());
+    for (SheetLayout sheet : layout.sheets()) {
       SheetLimits.check(sheet);
     }
     SpreadsheetExport export =
         new SpreadsheetExport(new FormulaTranslator(layout, filled.results()));
-    BookWriter.write(export.content(filled.title()), out, progress);
+    SpreadsheetWriter.write(export.content(filled.title()), out, progress);
     return export.fixed();
   }
 
@@ -68,7 +68,7 @@ public final class SpreadsheetExport {
   }
 
   private FileContent content(String title) {
-    BookPlan layout = translator.layout();
+    FileLayout layout = translator.layout();
     List<MeasuredPage> pages = layout.sheets().stream().map(this::page).toList();
     List<SheetContent> sheets = new ArrayList<>(pages.stream().map(this::sheet).toList());
     if (!layout.rules().blocks().isEmpty()) {
@@ -84,21 +84,21 @@ public final class SpreadsheetExport {
    *
    * @param end the first row below everything
    */
-  private record MeasuredPage(SheetPlan layout, SheetRows rows, Widths widths, int end) {}
+  private record MeasuredPage(SheetLayout layout, SheetRows rows, Widths widths, int end) {}
 
-  private MeasuredPage page(SheetPlan sheet) {
+  private MeasuredPage page(SheetLayout sheet) {
     SheetRows rows = new PageRows(sheet, places);
     return isFirst(sheet)
         ? first(sheet, rows)
         : new MeasuredPage(sheet, rows, Widths.of(rows), sheet.end());
   }
 
-  private boolean isFirst(SheetPlan sheet) {
+  private boolean isFirst(SheetLayout sheet) {
     return sheet == translator.layout().sheets().get(0);
   }
 
   /** The first sheet also tells which checks fail and which cautions apply. */
-  private MeasuredPage first(SheetPlan sheet, SheetRows page) {
+  private MeasuredPage first(SheetLayout sheet, SheetRows page) {
     RuleCounts counts = new RuleCounts(translator.results());
     RuleSummaryRows summary = new RuleSummaryRows(translator.layout().rules(), sheet.end(), counts);
     SheetRows both =
@@ -110,9 +110,9 @@ public final class SpreadsheetExport {
   }
 
   private SheetContent sheet(MeasuredPage page) {
-    SheetPlan layout = page.layout();
+    SheetLayout layout = page.layout();
     TreeSet<Integer> hidden = new TreeSet<>();
-    for (TablePlan table : layout.tables().values()) {
+    for (TableLayout table : layout.tables().values()) {
       translator.helpers(table).all().forEach(helper -> hidden.add(helper.column()));
     }
     return new SheetContent(
@@ -125,25 +125,31 @@ public final class SpreadsheetExport {
         page.end());
   }
 
-  private SheetContent rules(RuleSheetPlan layout) {
+  private SheetContent rules(RuleSheetLayout layout) {
     SheetRows rows =
         row -> {
           row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, layout.sheet())));
           layout.blocks().forEach(b -> new RuleRows(b, layout.sheet(), translator).each(row));
         };
     return new SheetContent(
-        layout.sheet(), rows, Widths.of(rows), new TreeSet<>(), 1, RulePlan.SAYS + 1, layout.end());
+        layout.sheet(),
+        rows,
+        Widths.of(rows),
+        new TreeSet<>(),
+        1,
+        RuleLayout.SAYS + 1,
+        layout.end());
   }
 
-  private SheetContent derivations(DerivationPlan layout) {
+  private SheetContent derivations(DerivationLayout layout) {
     SheetRows rows = new DerivationRows(layout, places);
     return new SheetContent(
         layout.sheet(),
         rows,
-        Widths.of(rows, DerivationPlan.WIDEST_TEXT),
+        Widths.of(rows, DerivationLayout.WIDEST_TEXT),
         new TreeSet<>(),
-        DerivationPlan.HEADING_ROW + 1,
-        DerivationPlan.CHANGED + 1,
+        DerivationLayout.HEADING_ROW + 1,
+        DerivationLayout.CHANGED + 1,
         layout.end());
   }
 }

@@ -43,12 +43,12 @@ import org.battenbook.value.Value;
 final class Translation implements ExpressionVisitor<SpreadsheetText> {
   private final PlaceReads reads;
   private final CheckedFormula formula;
-  private final Standing standing;
+  private final FormulaContext context;
 
-  Translation(PlaceReads reads, CheckedFormula formula, Standing standing) {
+  Translation(PlaceReads reads, CheckedFormula formula, FormulaContext context) {
     this.reads = reads;
     this.formula = formula;
-    this.standing = standing;
+    this.context = context;
   }
 
   PlaceReads reads() {
@@ -59,18 +59,18 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     return formula;
   }
 
-  Standing standing() {
-    return standing;
+  FormulaContext context() {
+    return context;
   }
 
-  /** The same formula, standing elsewhere. */
-  Translation at(Standing elsewhere) {
+  /** The same formula in another context. */
+  Translation at(FormulaContext elsewhere) {
     return new Translation(reads, formula, elsewhere);
   }
 
   /** A node's text. */
   SpreadsheetText translate(Expression node) {
-    boolean ofEachRow = standing.array() && !isPlain(node) && !OuterReads.in(node, formula);
+    boolean ofEachRow = context.array() && !isPlain(node) && !OuterReads.in(node, formula);
     SpreadsheetText text = ofEachRow ? helper(node) : node.accept(this);
     return FormulaLimits.checked(text);
   }
@@ -83,26 +83,26 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
 
   /** A part that belongs to the table's own row stands in a column of its own. */
   private SpreadsheetText helper(Expression node) {
-    TablePlan table = table();
+    TableLayout table = table();
     HelperColumn helper = helperColumn(node, table);
     Kind kind = formula.kind(node);
-    String range = helper.range(standing.sheet());
+    String range = helper.range(context.sheet());
     SpreadsheetText cells = SpreadsheetText.column(range, PlaceReads.content(kind));
     return kind instanceof Kind.RowOf rowOf
-        ? reads.row(reads.rowsOf(rowOf), cells, standing.sheet())
+        ? reads.row(reads.rowsOf(rowOf), cells, context.sheet())
         : cells;
   }
 
   /** The column that holds a part's value for each row of a table; rows as their numbers. */
-  HelperColumn helperColumn(Expression node, TablePlan table) {
-    at(Standing.inRow(table, 0)).translate(node);
+  HelperColumn helperColumn(Expression node, TableLayout table) {
+    at(FormulaContext.inRow(table, 0)).translate(node);
     return reads
         .helpers(table)
         .column(
             List.of(formula, node),
             node.span().text(),
             false,
-            row -> at(Standing.inRow(table, row)).translate(node),
+            row -> at(FormulaContext.inRow(table, row)).translate(node),
             row ->
                 CellContents.ofHelper(Trace.innerValue(reads.results(), formula, node, row, row)));
   }
@@ -149,9 +149,9 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
               number(day.date().getDayOfMonth())));
     }
     if (value instanceof Value.Row row) {
-      TablePlan table = reads.rowsOf(new Kind.RowOf(row.table()));
+      TableLayout table = reads.rowsOf(new Kind.RowOf(row.table()));
       SpreadsheetText name = SpreadsheetText.text(row.name());
-      return SpreadsheetText.row(reads.match(name, table, standing.sheet()), name);
+      return SpreadsheetText.row(reads.match(name, table, context.sheet()), name);
     }
     throw new Inexpressible("it has no value yet");
   }
@@ -161,7 +161,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     Path path = formula.path(reference);
     SpreadsheetText read = target(path.target());
     for (Column column : path.through()) {
-      read = reads.lookedUp(column, read, standing.sheet());
+      read = reads.lookedUp(column, read, context.sheet());
     }
     return read;
   }
@@ -171,16 +171,16 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
       return here(here.place());
     }
     if (target instanceof Target.Above above) {
-      return reads.cell(above.column(), standing.row() - 1, standing.sheet());
+      return reads.cell(above.column(), context.row() - 1, context.sheet());
     }
     if (target instanceof Target.Outer outer) {
-      return reads.cell(outer.column(), outer().row(), standing.sheet());
+      return reads.cell(outer.column(), outer().row(), context.sheet());
     }
     if (target instanceof Target.OuterRow outerRow) {
       return outerRow(outerRow.table());
     }
     if (target instanceof Target.Parameter parameter) {
-      return standing.arguments().get(parameter.index());
+      return context.arguments().get(parameter.index());
     }
     return target instanceof Target.Inherited inherited
         ? inherited(inherited)
@@ -189,22 +189,22 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
 
   private SpreadsheetText here(Place place) {
     if (place instanceof Line line) {
-      return reads.line(line, standing.sheet());
+      return reads.line(line, context.sheet());
     }
     Column column = (Column) place;
-    return standing.array()
-        ? reads.column(column, standing.sheet())
-        : reads.cell(column, standing.row(), standing.sheet());
+    return context.array()
+        ? reads.column(column, context.sheet())
+        : reads.cell(column, context.row(), context.sheet());
   }
 
   private SpreadsheetText outerRow(Table table) {
-    TablePlan outer = reads.plan().table(table);
-    String corner = outer.corner().fixedFrom(standing.sheet());
+    TableLayout outer = reads.layout().table(table);
+    String corner = outer.corner().fixedFrom(context.sheet());
     SpreadsheetText heading =
         SpreadsheetText.call("ROW", SpreadsheetText.reference(corner, Content.NUMBER));
     return SpreadsheetText.row(
         SpreadsheetText.call("ROW").minus(heading),
-        reads.cell(table.keyColumn(), outer().row(), standing.sheet()));
+        reads.cell(table.keyColumn(), outer().row(), context.sheet()));
   }
 
   /** The formula that a change replaced is written out in its place. */
@@ -214,7 +214,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     boolean ofCell = own != null && own.layer() == checked.layers().size();
     Value written =
         ofCell
-            ? reads.results().decisions().written(new Spot(inherited.place(), standing.row()))
+            ? reads.results().decisions().written(new Spot(inherited.place(), context.row()))
             : null;
     if (written != null) {
       return constant(written);
@@ -223,13 +223,13 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     if (replaced == null) {
       throw new Inexpressible("what it changes was never filled in");
     }
-    return new Translation(reads, replaced, standing).translate(replaced.expression());
+    return new Translation(reads, replaced, context).translate(replaced.expression());
   }
 
   @Override
   public SpreadsheetText firstRow(FirstRow firstRow) {
-    TablePlan table = table();
-    String first = table.cell(table.table().keyColumn(), 0).fixedFrom(standing.sheet());
+    TableLayout table = table();
+    String first = table.cell(table.table().keyColumn(), 0).fixedFrom(context.sheet());
     SpreadsheetText of =
         SpreadsheetText.call("ROW", SpreadsheetText.reference(first, Content.NUMBER));
     return SpreadsheetText.call("ROW").compared("=", of);
@@ -252,7 +252,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     if (function == null) {
       return formula.operation(call).spreadsheet(arguments);
     }
-    return new Translation(reads, function.body(), standing.calling(arguments))
+    return new Translation(reads, function.body(), context.calling(arguments))
         .translate(function.body().expression());
   }
 
@@ -270,7 +270,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     SpreadsheetText right = translate(comparison.children().get(1));
     CheckedFormula margin = reads.book().margin(atWorst);
     if (margin != null) {
-      SpreadsheetText off = new Translation(reads, margin, standing).translate(margin.expression());
+      SpreadsheetText off = new Translation(reads, margin, context).translate(margin.expression());
       left = compared.worsening().orElseThrow().spreadsheet(List.of(left, off));
     }
     return compared.spreadsheet(List.of(left, right));
@@ -295,17 +295,17 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     }
   }
 
-  TablePlan table() {
-    if (standing.table() == null) {
+  TableLayout table() {
+    if (context.table() == null) {
       throw new IllegalStateException("no row here");
     }
-    return standing.table();
+    return context.table();
   }
 
-  private Standing outer() {
-    if (standing.outer() == null) {
+  private FormulaContext outer() {
+    if (context.outer() == null) {
       throw new IllegalStateException("no row around here");
     }
-    return standing.outer();
+    return context.outer();
   }
 }

@@ -33,7 +33,8 @@ class TemporaryFolderTest {
       throws IOException {
     List<Path> folders = new ArrayList<>();
     for (int i = 0; i < 2; i++) {
-      BookWriter.write(book(), OutputStream.nullOutputStream(), (row, all) -> folders.add(used()));
+      SpreadsheetWriter.write(
+          book(), OutputStream.nullOutputStream(), (row, all) -> folders.add(used()));
     }
     assertThat(folders).doesNotHaveDuplicates().hasSize(2).noneMatch(Files::exists);
     assertThat(used().getFileName().toString()).doesNotStartWith(TemporaryFolder.PREFIX);
@@ -47,7 +48,8 @@ class TemporaryFolderTest {
           folders.add(used());
           throw new IllegalStateException("stopped");
         };
-    assertThatThrownBy(() -> BookWriter.write(book(), OutputStream.nullOutputStream(), failing))
+    assertThatThrownBy(
+            () -> SpreadsheetWriter.write(book(), OutputStream.nullOutputStream(), failing))
         .hasMessage("stopped");
     OutputStream full =
         new OutputStream() {
@@ -56,7 +58,8 @@ class TemporaryFolderTest {
             throw new IOException("no space left");
           }
         };
-    assertThatThrownBy(() -> BookWriter.write(book(), full, (row, all) -> folders.add(used())))
+    assertThatThrownBy(
+            () -> SpreadsheetWriter.write(book(), full, (row, all) -> folders.add(used())))
         .isInstanceOf(IOException.class);
     assertThat(folders).hasSize(2).noneMatch(Files::exists);
   }

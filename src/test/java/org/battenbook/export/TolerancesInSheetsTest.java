@@ -61,7 +61,7 @@ class TolerancesInSheetsTest {
 
   private static Cell ruleCount(Sheet sheet) {
     for (Row row : sheet) {
-      Cell cell = row.getCell(RulePlan.COUNT);
+      Cell cell = row.getCell(RuleLayout.COUNT);
       if (cell != null && cell.getCellType() == CellType.FORMULA) {
         return cell;
       }

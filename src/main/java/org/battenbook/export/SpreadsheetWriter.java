@@ -21,7 +21,7 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 
 /** Writes a file, the same bytes for the same book. */
-final class BookWriter {
+final class SpreadsheetWriter {
   private static final String TIME = "2000-01-01T00:00:00Z";
   private static final float LINE_POINTS = 13.5f;
   private static final int CHARACTER = 256;
@@ -38,7 +38,7 @@ final class BookWriter {
   private final WritingProgress progress;
   private int written;
 
-  private BookWriter(StreamedWorkbook workbook, WritingProgress progress) {
+  private SpreadsheetWriter(StreamedWorkbook workbook, WritingProgress progress) {
     this.workbook = workbook;
     this.progress = progress;
     this.styles = new Styles(workbook.getXSSFWorkbook());
@@ -56,7 +56,7 @@ final class BookWriter {
 
   private static int streamed(FileContent book, OutputStream out, WritingProgress progress) {
     try (StreamedWorkbook workbook = new StreamedWorkbook()) {
-      BookWriter writer = new BookWriter(workbook, progress);
+      SpreadsheetWriter writer = new SpreadsheetWriter(workbook, progress);
       writer.write(book);
       workbook.write(CloseShieldOutputStream.wrap(out));
       return writer.written;

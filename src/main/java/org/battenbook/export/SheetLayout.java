@@ -13,7 +13,7 @@ import org.battenbook.book.Table;
  * Where the tables and lines of a page stand in its sheet: a title, the lines that are written
  * above the tables, the tables, the other lines.
  */
-final class SheetPlan {
+final class SheetLayout {
   static final int NAME = 0;
   static final int VALUE = 1;
   static final int UNIT = 2;
@@ -22,17 +22,17 @@ final class SheetPlan {
 
   private final Page page;
   private final String name;
-  private final Map<Table, TablePlan> tables = new LinkedHashMap<>();
+  private final Map<Table, TableLayout> tables = new LinkedHashMap<>();
   private final List<LineBlock> lines = new ArrayList<>();
 
-  SheetPlan(Page page, String name, BookRows rows) {
+  SheetLayout(Page page, String name, BookRows rows) {
     this.page = page;
     this.name = name;
     int row = page.note().isEmpty() ? 1 : 2;
     row = placeLines(page.linesAbove(), row);
     for (Table table : page.tables()) {
       int heading = row + (hasSubtitles() ? 2 : 1);
-      TablePlan placed = new TablePlan(rows.rows(table), name, heading, visibleColumns());
+      TableLayout placed = new TableLayout(rows.rows(table), name, heading, visibleColumns());
       tables.put(table, placed);
       row = placed.end();
     }
@@ -56,7 +56,7 @@ final class SheetPlan {
     return name;
   }
 
-  Map<Table, TablePlan> tables() {
+  Map<Table, TableLayout> tables() {
     return tables;
   }
 
@@ -79,7 +79,7 @@ final class SheetPlan {
   /** The first row below everything. */
   int end() {
     int lastLine = lines.stream().mapToInt(LineBlock::end).reduce(0, Math::max);
-    return tables.values().stream().mapToInt(TablePlan::end).reduce(lastLine, Math::max);
+    return tables.values().stream().mapToInt(TableLayout::end).reduce(lastLine, Math::max);
   }
 
   /** The rows down to the headings, where these belong to all that is below them. */

@@ -9,7 +9,7 @@ import org.battenbook.book.Table;
 import org.jspecify.annotations.Nullable;
 
 /** Where requirements or cautions stand: below all else on a sheet. */
-final class RulePlan {
+final class RuleLayout {
   static final int OF = 0;
   static final int COUNT = 1;
   static final int ROWS = 2;
@@ -33,7 +33,7 @@ final class RulePlan {
    * @param required whether they are requirements, rather than cautions
    * @param below the first row that is free
    */
-  RulePlan(boolean required, Iterable<Page> pages, BookRows rows, int below) {
+  RuleLayout(boolean required, Iterable<Page> pages, BookRows rows, int below) {
     this.required = required;
     this.headingRow = below + 2;
     for (Page page : pages) {

@@ -7,7 +7,7 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 
 /** Where a table stands in its sheet: the key's column first, then the ticket's. */
-final class TablePlan {
+final class TableLayout {
   private final Table table;
   private final int rowCount;
   private final String sheet;
@@ -20,7 +20,7 @@ final class TablePlan {
    *
    * @param firstFreeColumn the first of the sheet's columns that no table shows
    */
-  TablePlan(Rows rows, String sheet, int headingRow, int firstFreeColumn) {
+  TableLayout(Rows rows, String sheet, int headingRow, int firstFreeColumn) {
     this.table = rows.table();
     this.rowCount = rows.count();
     this.sheet = sheet;

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * Which values the sheet of derivations tells of, and in which of its rows: those of each page
  * behind one another, a table's row by row.
  */
-final class DerivationPlan {
+final class DerivationLayout {
   static final int NAME = 0;
   static final int ROW = 1;
   static final int RESULT = 2;
@@ -35,13 +35,13 @@ final class DerivationPlan {
   private final Map<Spot, Integer> rows = new HashMap<>();
 
   /** Tells of every value, or where these are too many of each table's first row. */
-  DerivationPlan(String sheet, List<SheetPlan> pages) {
+  DerivationLayout(String sheet, List<SheetLayout> pages) {
     this.sheet = sheet;
-    this.whole = pages.stream().mapToLong(DerivationPlan::size).sum() <= MOST;
+    this.whole = pages.stream().mapToLong(DerivationLayout::size).sum() <= MOST;
     pages.forEach(this::addPage);
   }
 
-  private static long size(SheetPlan page) {
+  private static long size(SheetLayout page) {
     long cells =
         page.tables().values().stream()
             .mapToLong(table -> (long) table.columns().size() * table.rowCount())
@@ -49,12 +49,12 @@ final class DerivationPlan {
     return cells + page.page().lines().size();
   }
 
-  private void addPage(SheetPlan page) {
+  private void addPage(SheetLayout page) {
     page.tables().values().forEach(this::addTable);
     page.lineAddresses().forEach((line, at) -> add(new Spot(line, 0), at));
   }
 
-  private void addTable(TablePlan table) {
+  private void addTable(TableLayout table) {
     int count = table.rowCount();
     for (int row = 0; row < (whole ? count : Math.min(1, count)); row++) {
       int at = row;

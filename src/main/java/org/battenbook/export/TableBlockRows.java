@@ -8,12 +8,12 @@ import org.battenbook.book.Column;
 import org.battenbook.value.Kind;
 
 /** The rows of a table: its headings, then a row for each of its rows. */
-final class TableRows implements SheetRows {
-  private final TablePlan table;
+final class TableBlockRows implements SheetRows {
+  private final TableLayout table;
   private final boolean subtitled;
   private final PlaceCells places;
 
-  TableRows(TablePlan table, boolean subtitled, PlaceCells places) {
+  TableBlockRows(TableLayout table, boolean subtitled, PlaceCells places) {
     this.table = table;
     this.subtitled = subtitled;
     this.places = places;
@@ -56,7 +56,7 @@ final class TableRows implements SheetRows {
         new CellContent.Words(words),
         places.kind(column) instanceof Kind.Measured ? Look.NUMBER_HEADING : Look.HEADING,
         NumberFormats.GENERAL,
-        Remarks.all(column));
+        PlaceRemarks.all(column));
   }
 
   /** Whether people fill it in, row by row. */
@@ -70,9 +70,9 @@ final class TableRows implements SheetRows {
 
   private List<SheetCell> values(int row) {
     List<SheetCell> cells = new ArrayList<>();
-    Standing standing = Standing.inRow(table, row);
+    FormulaContext context = FormulaContext.inRow(table, row);
     for (Column column : table.columns().keySet()) {
-      cells.add(places.cell(new Spot(column, row), table.cell(column, row), standing));
+      cells.add(places.cell(new Spot(column, row), table.cell(column, row), context));
     }
     // One helper's formula may be what asks for the next.
     List<HelperColumn> helpers = places.helpers(table);

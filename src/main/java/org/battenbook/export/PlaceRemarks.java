@@ -11,8 +11,8 @@ import org.battenbook.syntax.Quoted;
 /**
  * What is said beside a value: how it is written, its note, where it is set, why it was changed.
  */
-final class Remarks {
-  private Remarks() {}
+final class PlaceRemarks {
+  private PlaceRemarks() {}
 
   /** The formula or the kind, as written. */
   static String written(Place place) {

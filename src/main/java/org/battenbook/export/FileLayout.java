@@ -13,27 +13,27 @@ import org.battenbook.book.Page;
 import org.battenbook.book.Table;
 
 /** Where everything in a book stands in the file. */
-final class BookPlan {
-  private final List<SheetPlan> sheets = new ArrayList<>();
-  private final Map<Table, TablePlan> tables = new HashMap<>();
+final class FileLayout {
+  private final List<SheetLayout> sheets = new ArrayList<>();
+  private final Map<Table, TableLayout> tables = new HashMap<>();
   private final Map<Line, String> names = new HashMap<>();
   private final SortedMap<String, String> addresses = new TreeMap<>();
-  private final RuleSheetPlan rules;
-  private final DerivationPlan derivations;
+  private final RuleSheetLayout rules;
+  private final DerivationLayout derivations;
 
-  BookPlan(Book book, BookRows rows) {
+  FileLayout(Book book, BookRows rows) {
     SheetNames sheetNames = new SheetNames();
     DefinedNames definedNames = new DefinedNames();
     for (Page page : book.pages()) {
       if (!page.lines().isEmpty() || !page.tables().isEmpty()) {
-        add(new SheetPlan(page, sheetNames.name(page.title()), rows), definedNames);
+        add(new SheetLayout(page, sheetNames.name(page.title()), rows), definedNames);
       }
     }
-    rules = new RuleSheetPlan(sheetNames.name("Requirements"), book.pages(), rows);
-    derivations = new DerivationPlan(sheetNames.name("Derivation"), sheets);
+    rules = new RuleSheetLayout(sheetNames.name("Requirements"), book.pages(), rows);
+    derivations = new DerivationLayout(sheetNames.name("Derivation"), sheets);
   }
 
-  private void add(SheetPlan sheet, DefinedNames definedNames) {
+  private void add(SheetLayout sheet, DefinedNames definedNames) {
     sheets.add(sheet);
     tables.putAll(sheet.tables());
     sheet
@@ -46,22 +46,22 @@ final class BookPlan {
             });
   }
 
-  List<SheetPlan> sheets() {
+  List<SheetLayout> sheets() {
     return sheets;
   }
 
   /** The sheet of requirements and cautions; without blocks there is none. */
-  RuleSheetPlan rules() {
+  RuleSheetLayout rules() {
     return rules;
   }
 
   /** The sheet that tells where each value came from. */
-  DerivationPlan derivations() {
+  DerivationLayout derivations() {
     return derivations;
   }
 
-  TablePlan table(Table table) {
-    TablePlan found = tables.get(table);
+  TableLayout table(Table table) {
+    TableLayout found = tables.get(table);
     if (found == null) {
       throw new IllegalArgumentException("no place for " + table);
     }

@@ -20,7 +20,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 
 /** Reads back with Apache POI what was written. */
-class BookWriterTest {
+class SpreadsheetWriterTest {
 
   @Test
   void every_content_is_read_back_as_it_was_written() throws IOException {
@@ -144,7 +144,7 @@ class BookWriterTest {
 
   private static byte[] bytes(FileContent book) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    BookWriter.write(book, out, (written, all) -> {});
+    SpreadsheetWriter.write(book, out, (written, all) -> {});
     return out.toByteArray();
   }
 

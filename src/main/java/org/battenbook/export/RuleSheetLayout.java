@@ -6,16 +6,16 @@ import org.battenbook.bind.BookRows;
 import org.battenbook.book.Page;
 
 /** Where the requirements and the cautions of a book stand, on a sheet of their own. */
-final class RuleSheetPlan {
+final class RuleSheetLayout {
   private static final int TITLE_ROWS = 1;
 
   private final String sheet;
-  private final List<RulePlan> blocks = new ArrayList<>();
+  private final List<RuleLayout> blocks = new ArrayList<>();
 
-  RuleSheetPlan(String sheet, Iterable<Page> pages, BookRows rows) {
+  RuleSheetLayout(String sheet, Iterable<Page> pages, BookRows rows) {
     this.sheet = sheet;
     for (boolean required : new boolean[] {true, false}) {
-      RulePlan block = new RulePlan(required, pages, rows, end());
+      RuleLayout block = new RuleLayout(required, pages, rows, end());
       if (!block.rules().isEmpty()) {
         blocks.add(block);
       }
@@ -27,17 +27,17 @@ final class RuleSheetPlan {
   }
 
   /** The requirements, the cautions: those of which there are any. */
-  List<RulePlan> blocks() {
+  List<RuleLayout> blocks() {
     return blocks;
   }
 
   /** The cells in which the rules of a block are counted, as a formula elsewhere names them. */
-  String counts(RulePlan block) {
-    return new Address(sheet, block.row(0), RulePlan.COUNT).rangeFrom("", block.end() - 1);
+  String counts(RuleLayout block) {
+    return new Address(sheet, block.row(0), RuleLayout.COUNT).rangeFrom("", block.end() - 1);
   }
 
   /** The first row below everything. */
   int end() {
-    return blocks.stream().mapToInt(RulePlan::end).reduce(TITLE_ROWS, Math::max);
+    return blocks.stream().mapToInt(RuleLayout::end).reduce(TITLE_ROWS, Math::max);
   }
 }

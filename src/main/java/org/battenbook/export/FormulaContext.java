@@ -14,29 +14,29 @@ import org.jspecify.annotations.Nullable;
  * @param outer where the formula around an aggregate stands; absent outside of arrays
  * @param arguments of the function whose formula it is
  */
-record Standing(
+record FormulaContext(
     String sheet,
-    @Nullable TablePlan table,
+    @Nullable TableLayout table,
     int row,
     boolean array,
-    @Nullable Standing outer,
+    @Nullable FormulaContext outer,
     List<SpreadsheetText> arguments) {
 
-  static Standing ofLine(String sheet) {
-    return new Standing(sheet, null, 0, false, null, List.of());
+  static FormulaContext ofLine(String sheet) {
+    return new FormulaContext(sheet, null, 0, false, null, List.of());
   }
 
-  static Standing inRow(TablePlan table, int row) {
-    return new Standing(table.sheet(), table, row, false, null, List.of());
+  static FormulaContext inRow(TableLayout table, int row) {
+    return new FormulaContext(table.sheet(), table, row, false, null, List.of());
   }
 
   /** Inside of a function that is called here. */
-  Standing calling(List<SpreadsheetText> values) {
-    return new Standing(sheet, table, row, array, outer, values);
+  FormulaContext calling(List<SpreadsheetText> values) {
+    return new FormulaContext(sheet, table, row, array, outer, values);
   }
 
   /** Inside of an aggregate here that goes through a table at once. */
-  Standing through(TablePlan inner) {
-    return new Standing(sheet, inner, 0, true, this, arguments);
+  FormulaContext through(TableLayout inner) {
+    return new FormulaContext(sheet, inner, 0, true, this, arguments);
   }
 }
