@@ -70,13 +70,16 @@ class ArchitectureTest {
           workbook        : derive cutting edit saving
           keep            : workbook
           answer          : keep
-          export          : workbook
+          export.file     : value
+          export.layout   : export.file bind
+          export.formula  : export.layout evaluate
+          export          : export.formula workbook
           cli             : answer export
           """);
 
   /**
    * The libraries that a package may import. No other package may import them. {@code listing}
-   * reads spreadsheets as streams, {@code export} writes them; both name their parts of the
+   * reads spreadsheets as streams, {@code export.file} writes them; both name their parts of the
    * library.
    */
   private static final Map<String, List<String>> LIBRARIES =
@@ -88,7 +91,7 @@ class ArchitectureTest {
           listing         : org.apache.poi.openxml4j.. org.apache.poi.ss.usermodel..
           listing         : org.apache.poi.util.. org.apache.poi.xssf.eventusermodel..
           listing         : org.apache.poi.xssf.model..
-          export          : org.apache.poi.. org.apache.commons.compress.. org.apache.commons.io..
+          export.file     : org.apache.poi.. org.apache.commons.compress.. org.apache.commons.io..
           logging         : org.apache.logging.log4j..
           plan            : org.ojalgo..
           answer          : com.fasterxml..
@@ -175,7 +178,7 @@ class ArchitectureTest {
                 "saving",
                 "workbook.FolderLoader",
                 "workbook.JobFolder",
-                "export.TemporaryFolder",
+                "export.file.TemporaryFolder",
                 "logging.SilentContexts",
                 "cli"))
         .should()

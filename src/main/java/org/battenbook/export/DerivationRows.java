@@ -6,6 +6,13 @@ import java.util.function.Consumer;
 import org.battenbook.bind.Spot;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.Why;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.layout.DerivationLayout;
 
 /**
  * The rows of the sheet that tells where each value came from. Results are read from their cells;

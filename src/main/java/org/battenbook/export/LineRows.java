@@ -6,6 +6,15 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Line;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.formula.FormulaContext;
+import org.battenbook.export.layout.LineBlock;
+import org.battenbook.export.layout.SheetLayout;
 
 /**
  * The rows of a page's lines: name, value, unit, the formula as written, and the note. Beside

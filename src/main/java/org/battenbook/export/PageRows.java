@@ -2,6 +2,11 @@ package org.battenbook.export;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.layout.LineBlock;
+import org.battenbook.export.layout.SheetLayout;
 
 /** The rows of a page: its title, its tables, then its lines. */
 final class PageRows implements SheetRows {

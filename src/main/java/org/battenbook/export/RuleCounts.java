@@ -5,7 +5,9 @@ import java.util.stream.IntStream;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Rule;
 import org.battenbook.evaluate.Results;
-import org.battenbook.export.RuleLayout.Ruled;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.layout.RuleLayout;
+import org.battenbook.export.layout.RuleLayout.Ruled;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 

@@ -2,6 +2,15 @@ package org.battenbook.export;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.layout.RuleLayout;
+import org.battenbook.export.layout.RuleSheetLayout;
+import org.battenbook.export.layout.SheetLayout;
 
 /**
  * What a person is to know of requirements and cautions before all else: how many times one is not

@@ -5,6 +5,22 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.battenbook.export.file.FileContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetContent;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.file.SpreadsheetWriter;
+import org.battenbook.export.file.Widths;
+import org.battenbook.export.file.WritingProgress;
+import org.battenbook.export.formula.FormulaTranslator;
+import org.battenbook.export.layout.DerivationLayout;
+import org.battenbook.export.layout.FileLayout;
+import org.battenbook.export.layout.RuleLayout;
+import org.battenbook.export.layout.RuleSheetLayout;
+import org.battenbook.export.layout.SheetLayout;
+import org.battenbook.export.layout.SheetLimits;
+import org.battenbook.export.layout.TableLayout;
 import org.battenbook.workbook.Filled;
 
 /**

@@ -5,6 +5,15 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.formula.FormulaContext;
+import org.battenbook.export.formula.HelperColumn;
+import org.battenbook.export.layout.TableLayout;
 import org.battenbook.value.Kind;
 
 /** The rows of a table: its headings, then a row for each of its rows. */

@@ -8,6 +8,10 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.layout.FileLayout;
+import org.battenbook.export.layout.SheetLayout;
+import org.battenbook.export.layout.TableLayout;
 import org.battenbook.workbook.Filled;
 
 /** Where each value of a filled workbook stands in its file. */

@@ -9,6 +9,7 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.export.layout.RuleLayout;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.TextLoader;
 import org.battenbook.workbook.Workbook;
