@@ -15,8 +15,8 @@ import org.battenbook.export.file.SheetRows;
 import org.battenbook.export.layout.DerivationLayout;
 
 /**
- * The rows of the sheet that tells where each value came from. Results are read from their cells;
- * what is said of them is as the job was filled.
+ * The rows of the sheet that shows how each value was calculated. Results are read from the cells
+ * of the values. The other texts are those of the job when it was exported.
  */
 final class DerivationRows implements SheetRows {
   private static final String ALL =

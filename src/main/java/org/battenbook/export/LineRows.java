@@ -17,8 +17,8 @@ import org.battenbook.export.layout.LineBlock;
 import org.battenbook.export.layout.SheetLayout;
 
 /**
- * The rows of a page's lines: name, value, unit, the formula as written, and the note. Beside
- * tables, whose columns are not made for it, the note goes on behind the formula.
+ * The rows of a page's lines: name, value, unit, formula, and note. If the page has tables, the
+ * note shares the column of the formula, because the next column is as wide as the tables need it.
  */
 final class LineRows implements SheetRows {
   private final SheetLayout layout;

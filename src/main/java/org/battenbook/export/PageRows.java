@@ -8,7 +8,7 @@ import org.battenbook.export.file.SheetRows;
 import org.battenbook.export.layout.LineBlock;
 import org.battenbook.export.layout.SheetLayout;
 
-/** The rows of a page: its title, its tables, then its lines. */
+/** The rows of a page: its title, the lines above its tables, the tables, and the other lines. */
 final class PageRows implements SheetRows {
   private final SheetLayout layout;
   private final PlaceCells places;

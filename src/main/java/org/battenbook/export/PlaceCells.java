@@ -33,9 +33,12 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 
-/** The cell of a value: what a person wrote, a live formula, or a value with the reason for it. */
+/**
+ * The cell of a value. It holds what a person entered, a live formula, or a value and the reason
+ * why it has no formula.
+ */
 final class PlaceCells {
-  /** Faults that a spreadsheet finds by itself, whatever the noise of its doubles. */
+  /** Errors that a spreadsheet finds, too, however its doubles are rounded. */
   private static final Set<String> FOUND_TOO =
       Set.of(
           "no-row-fits",
@@ -60,7 +63,7 @@ final class PlaceCells {
   /**
    * The cell of a spot.
    *
-   * @param context where its formula stands
+   * @param context the context of its formula
    */
   SheetCell cell(Spot spot, Address at, FormulaContext context) {
     CheckedPlace checked = book.place(spot.place());
@@ -80,13 +83,13 @@ final class PlaceCells {
     return formula(spot, at, formula, context);
   }
 
-  /** The unit that a place is shown in; empty for what has none. */
+  /** The unit that a place is shown in, or an empty text. */
   String unit(Place place) {
     Form form = book.place(place).form();
     return form == null ? "" : form.unit().symbol();
   }
 
-  /** The helper columns beside a table that formulas asked for so far. */
+  /** The helper columns beside a table so far. */
   List<HelperColumn> helpers(TableLayout table) {
     return translator.helpers(table).all();
   }
@@ -112,7 +115,7 @@ final class PlaceCells {
     return cell(spot, at, shown, opened ? Look.WORKED_OUT : Look.GIVEN, "");
   }
 
-  /** A text without words is written as a formula: what reads an empty cell would read a zero. */
+  /** An empty text is written as a formula. A formula that reads an empty cell would read 0. */
   private static CellContent readable(CellContent content) {
     boolean empty = content instanceof CellContent.Words words && words.text().isEmpty();
     return empty ? new CellContent.Formula("\"\"", false, content) : content;
@@ -154,20 +157,22 @@ final class PlaceCells {
         at.row(), at.column(), content, look, format, comment, link(spot, content));
   }
 
-  /** To where its derivation is told. A plain text leads nowhere: programs redraw linked texts. */
+  /**
+   * A link to the derivation. A text has none, because programs change the look of linked texts.
+   */
   private String link(Spot spot, CellContent content) {
     Address told = translator.layout().derivations().of(spot);
     return told == null || content instanceof CellContent.Words ? "" : told.seenFrom("");
   }
 
-  /** The name of a spot's row; empty for a line. */
+  /** The name of the row of a value. A line has no row: the name is empty. */
   String rowName(Spot spot) {
     return spot.place() instanceof Column column
         ? results.rows(column.table()).name(spot.row())
         : "";
   }
 
-  /** A cell that shows the value of a spot by reading the spot's own cell. */
+  /** A cell that shows a value by reading the cell of that value. */
   SheetCell readFrom(Spot spot, Address own, Address at) {
     CheckedPlace checked = book.place(spot.place());
     Value value = results.value(spot);
@@ -180,7 +185,7 @@ final class PlaceCells {
         at.row(), at.column(), read, Look.WORKED_OUT, format(checked, value, content), "");
   }
 
-  /** The values that turned out to have no formula so far, with the reasons. */
+  /** The calculated values that have no formula so far, each with the reason. */
   Map<Spot, String> fixed() {
     return fixed;
   }

@@ -8,9 +8,7 @@ import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.Quoted;
 
-/**
- * What is said beside a value: how it is written, its note, where it is set, why it was changed.
- */
+/** Remarks on a value: how it is written, its note, where it is set, and why it was changed. */
 final class PlaceRemarks {
   private PlaceRemarks() {}
 
@@ -24,7 +22,10 @@ final class PlaceRemarks {
     return kind == null ? "" : kind.span().text();
   }
 
-  /** The note of the layer that holds, else that of the definition; and why it was changed. */
+  /**
+   * The note of the layer in force, or else of the definition. If the value was changed, the reason
+   * follows.
+   */
   static String note(Place place) {
     Layer layer = place.layer();
     String note = layer.note().isEmpty() ? place.note() : layer.note();
@@ -35,7 +36,7 @@ final class PlaceRemarks {
     return (note.isEmpty() ? "" : note + "; ") + "changed because " + because.text();
   }
 
-  /** All of it, for a heading. */
+  /** All remarks, for the heading of a column. */
   static String all(Place place) {
     List<String> lines = new ArrayList<>();
     lines.add((place.isGiven() ? "given: " : "") + written(place));

@@ -28,11 +28,11 @@ import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
 
 /**
- * Requirements, or cautions: in how many rows one is not met, or fires, as a live formula, and what
- * it said when the job was filled.
+ * The rows of requirements or of cautions. A live formula counts in how many rows each one fails or
+ * applies. The messages are those of the job when it was exported.
  */
 final class RuleRows implements SheetRows {
-  /** How many messages of one rule are told. */
+  /** How many messages of one rule are shown. */
   private static final int TOLD = 3;
 
   private static final SpreadsheetText NONE = number(0);
@@ -124,7 +124,7 @@ final class RuleRows implements SheetRows {
     return call("SUM", SpreadsheetText.reference(range, Content.NUMBER));
   }
 
-  /** One for a row that is to be told of. */
+  /** 1 for a row in which the rule fails or applies, else 0. */
   private SpreadsheetText counts(Rule rule, int row, FormulaContext context) {
     Spot spot = new Spot(rule.condition(), row);
     if (!Trace.every(translator.results(), spot, Operation::agreesInSpreadsheet)) {
@@ -139,7 +139,7 @@ final class RuleRows implements SheetRows {
     return rule.required() ? choice(holds, NONE, ONE) : choice(holds, ONE, NONE);
   }
 
-  /** What it told of the job; as written where it told nothing. */
+  /** The first messages of a rule. If it has none, its text as written. */
   private String says(Ruled ruled) {
     List<String> told = counts.messages(ruled, TOLD + 1);
     if (told.isEmpty()) {

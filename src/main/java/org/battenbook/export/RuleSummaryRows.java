@@ -13,11 +13,11 @@ import org.battenbook.export.layout.RuleSheetLayout;
 import org.battenbook.export.layout.SheetLayout;
 
 /**
- * What a person is to know of requirements and cautions before all else: how many times one is not
- * met, or fires, and what the broken requirements said when the job was filled.
+ * The summary of rules on the first sheet: how many requirements fail, how many cautions apply, and
+ * the messages of the requirements that failed when the job was exported.
  */
 final class RuleSummaryRows implements SheetRows {
-  /** How many messages are told here; the sheet of rules tells all. */
+  /** How many messages are shown here. The sheet of rules shows the others. */
   private static final int TOLD = 12;
 
   private final RuleSheetLayout layout;
@@ -25,9 +25,9 @@ final class RuleSummaryRows implements SheetRows {
   private final RuleCounts counts;
 
   /**
-   * Rows of a summary.
+   * The rows of a summary.
    *
-   * @param free the first row that is free on its sheet
+   * @param free the first free row of its sheet
    */
   RuleSummaryRows(RuleSheetLayout layout, int free, RuleCounts counts) {
     this.layout = layout;
@@ -46,7 +46,7 @@ final class RuleSummaryRows implements SheetRows {
     }
   }
 
-  /** How many rows these take, with the empty one above them. */
+  /** How many rows the summary takes, with the empty row above it. */
   int count() {
     return layout.blocks().isEmpty() ? 0 : 1 + layout.blocks().size() + broken().size();
   }

@@ -26,10 +26,10 @@ import org.battenbook.workbook.Filled;
 /**
  * A filled workbook as a spreadsheet file.
  *
- * <p>Each page is a sheet; each line and each column that is worked out is a live formula beside
- * the value that it gives, so that the file recalculates to the workbook's values. Numbers are in
- * the units that the workbook shows. What a spreadsheet cannot work out to the very value is
- * written as a value, with a comment that says why.
+ * <p>Each page is a sheet. Each calculated line and column is a live formula with its value stored
+ * beside it, so the file recalculates to the workbook's values. Numbers are in the units that the
+ * workbook shows. If a spreadsheet cannot calculate exactly the same value, the cell holds the
+ * value and a comment that says why.
  */
 public final class SpreadsheetExport {
   private final FormulaTranslator translator;
@@ -41,26 +41,25 @@ public final class SpreadsheetExport {
   }
 
   /**
-   * Writes an .xlsx file (ISO/IEC 29500), the same bytes for the same workbook; the stream is left
-   * open.
+   * Writes an .xlsx file (ISO/IEC 29500). The stream stays open.
    *
-   * @return the values that are written as values, without a formula
-   * @throws IOException when the stream cannot be written, or a page has more rows or columns than
-   *     a sheet may have
+   * @return the calculated values that have no formula in the file
+   * @throws IOException if the stream cannot be written, or a page has more rows or columns than a
+   *     sheet may have
    */
   public static List<Fixed> write(Filled filled, OutputStream out) throws IOException {
     return write(filled, out, (written, all) -> {});
   }
 
   /**
-   * A value that is written as a value though a formula works it out.
+   * A calculated value that has no formula in the file.
    *
-   * @param place as people say it
-   * @param reason why no formula of a spreadsheet says it
+   * @param place its place, as people write it
+   * @param reason why no spreadsheet formula gives it
    */
   public record Fixed(String place, String reason) {}
 
-  /** Writes a file as above, and tells how far it is with each row. */
+  /** Writes the same file and reports each row. */
   public static List<Fixed> write(Filled filled, OutputStream out, WritingProgress progress)
       throws IOException {
     FileLayout layout = new FileLayout(filled.checked().book(), filled.results());
@@ -95,8 +94,8 @@ public final class SpreadsheetExport {
   }
 
   /**
-   * The rows of a page. Its widths were measured by translating every formula once. Only when this
-   * is done for all pages, all helper columns are known.
+   * The rows of a page, with the widths that they need. To measure them, every formula is
+   * translated once. Which helper columns there are is known only when this is done for all pages.
    *
    * @param end the first row below everything
    */

@@ -16,7 +16,7 @@ import org.battenbook.export.formula.HelperColumn;
 import org.battenbook.export.layout.TableLayout;
 import org.battenbook.value.Kind;
 
-/** The rows of a table: its headings, then a row for each of its rows. */
+/** The rows of a table in its sheet: the headings, then one row for each row of the table. */
 final class TableBlockRows implements SheetRows {
   private final TableLayout table;
   private final boolean subtitled;
@@ -55,7 +55,7 @@ final class TableBlockRows implements SheetRows {
     return cells;
   }
 
-  /** Name and unit, and beside it all that is written about the column. */
+  /** The name and unit of a column. A comment holds all remarks on it. */
   private SheetCell heading(Column column, int at) {
     String unit = places.unit(column);
     String words = column.name().text() + below(isBoxed(column) ? "given" : "") + below(unit);
@@ -68,7 +68,7 @@ final class TableBlockRows implements SheetRows {
         PlaceRemarks.all(column));
   }
 
-  /** Whether people fill it in, row by row. */
+  /** Whether people enter its values, row by row. */
   private static boolean isBoxed(Column column) {
     return column.isGiven() && !column.comesWithRow();
   }
@@ -83,7 +83,7 @@ final class TableBlockRows implements SheetRows {
     for (Column column : table.columns().keySet()) {
       cells.add(places.cell(new Spot(column, row), table.cell(column, row), context));
     }
-    // One helper's formula may be what asks for the next.
+    // The formula of one helper column may add the next one to the list.
     List<HelperColumn> helpers = places.helpers(table);
     for (int h = 0; h < helpers.size(); h++) {
       cells.add(helper(helpers.get(h), row));

@@ -4,7 +4,7 @@ import org.apache.poi.ss.formula.SheetNameFormatter;
 import org.apache.poi.ss.util.CellReference;
 
 /**
- * Where a cell stands.
+ * The address of a cell.
  *
  * @param sheet the sheet's name
  * @param row counted from 0
@@ -12,17 +12,17 @@ import org.apache.poi.ss.util.CellReference;
  */
 public record Address(String sheet, int row, int column) {
 
-  /** As a formula on a sheet names it, to be read along when the formula is copied downward. */
+  /** A relative reference from a sheet: it moves along when its formula is copied. */
   public String seenFrom(String otherSheet) {
     return prefix(otherSheet) + letters() + (row + 1);
   }
 
-  /** As a formula on a sheet names it, wherever it is copied. */
+  /** An absolute reference from a sheet: it stays the same wherever its formula is copied. */
   public String fixedFrom(String otherSheet) {
     return prefix(otherSheet) + fixed();
   }
 
-  /** The cells from here down to a row, as a formula on a sheet names them. */
+  /** An absolute reference from a sheet to the cells from here down to a row. */
   public String rangeFrom(String otherSheet, int lastRow) {
     return fixedFrom(otherSheet) + ":" + new Address(sheet, lastRow, column).fixed();
   }

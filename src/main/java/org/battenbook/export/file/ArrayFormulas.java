@@ -8,18 +8,18 @@ import org.apache.poi.xssf.streaming.SheetDataWriter;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes the cells of a sheet as they come, array formulas among them, which the library's own
- * writer of this sort leaves out (ISO/IEC 29500-1, section 18.3.1.40).
+ * Writes the cells of a sheet one after the other, with array formulas (ISO/IEC 29500-1, section
+ * 18.3.1.40). The streaming writer of the library leaves array formulas out.
  */
 final class ArrayFormulas extends SheetDataWriter {
-  /** No formula begins so. */
+  /** Marks an array formula. No formula begins with this character. */
   private static final String MARK = "{";
 
   ArrayFormulas(SharedStringsTable texts) throws IOException {
     super(texts);
   }
 
-  /** A formula that is to be written as an array formula. */
+  /** Marks a formula, so that it is written as an array formula. */
   static String mark(String formula) {
     return MARK + formula;
   }

@@ -4,14 +4,14 @@ import org.battenbook.unit.Form;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Values as cells hold them. */
+/** Turns values into contents of cells. */
 public final class CellContents {
   private CellContents() {}
 
   /**
-   * A value in the form of its place.
+   * The content for a value that is shown in a form.
    *
-   * @param form of a quantity; its unit is that of the cell. Without one a number is in base units.
+   * @param form gives the unit of the number; without a form the number is in base units
    */
   public static CellContent of(Value value, @Nullable Form form) {
     if (value instanceof Value.Amount amount) {
@@ -34,7 +34,7 @@ public final class CellContents {
         : new CellContent.Missing();
   }
 
-  /** A value as a helper column holds it: a quantity in base units, a row as its number from 1. */
+  /** The content for a helper column: a number in base units, a row as its number from 1. */
   public static CellContent ofHelper(Value value) {
     return value instanceof Value.Row row ? new CellContent.Figure(row.row() + 1) : of(value, null);
   }

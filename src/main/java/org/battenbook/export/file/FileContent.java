@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.SortedMap;
 
 /**
- * A spreadsheet file, ready to be written.
+ * The content of a spreadsheet file.
  *
- * @param names of cells, each with the cell's address and its sheet
+ * @param names the defined names, each with the absolute address of its cell
  */
 public record FileContent(
     String title, List<SheetContent> sheets, SortedMap<String, String> names) {}

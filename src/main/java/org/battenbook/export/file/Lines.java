@@ -2,11 +2,11 @@ package org.battenbook.export.file;
 
 import java.util.List;
 
-/** How a text breaks into lines of a given width. */
+/** Breaks texts into lines of a given width. */
 public final class Lines {
   private Lines() {}
 
-  /** How many lines a text takes, broken at spaces; a longer word is broken anywhere. */
+  /** How many lines a text takes. Lines break at spaces, and inside a word that is too long. */
   static int count(String text, int width) {
     return text.lines().mapToInt(line -> wrapped(line, width)).sum();
   }
@@ -26,7 +26,7 @@ public final class Lines {
     return lines;
   }
 
-  /** The longest word of a text: no column is narrower than its heading's. */
+  /** The length of the longest word of a text. A column is at least that wide for its heading. */
   static int longestWord(String text) {
     return List.of(text.split("\\s+", -1)).stream().mapToInt(String::length).max().orElse(0);
   }

@@ -1,25 +1,25 @@
 package org.battenbook.export.file;
 
-/** How a cell looks, by the part that it plays. */
+/** The look of a cell, named after what the cell is for. */
 public enum Look {
   TITLE,
   SUBTITLE,
-  /** Of a column of texts, or of lines. */
+  /** The heading of a column of texts, or of lines. */
   HEADING,
-  /** Of a column of numbers, which stand to the right. */
+  /** The heading of a column of numbers, which are aligned to the right. */
   NUMBER_HEADING,
   /** The name of a line, or of a row. */
   NAME,
-  /** A value that a person filled in. */
+  /** A value that a person entered. */
   GIVEN,
-  /** A value that a formula gives. */
+  /** A value that a formula calculates. */
   WORKED_OUT,
-  /** A value that a person filled in where a formula would give one. */
+  /** A value that a person entered in place of a formula. */
   OVERRIDDEN,
-  /** A value that stands instead of a formula, with a note that says why. */
+  /** A calculated value without a formula. A comment says why. */
   FIXED,
   UNIT,
-  /** The name of a value that stands elsewhere. */
+  /** A text that links to another cell. */
   LINK,
   NOTE
 }

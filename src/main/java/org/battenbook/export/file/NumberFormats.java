@@ -7,17 +7,17 @@ import org.battenbook.unit.Form;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The format codes of numbers, in the syntax of ISO/IEC 29500-1, section 18.8.31. A format never
- * rounds what its form can hold: a value that is off the form's step is shown in decimals.
+ * The codes of number formats, in the syntax of ISO/IEC 29500-1, section 18.8.31. No format hides
+ * that a value is off the step of its form: such a value is shown in decimals.
  */
 public final class NumberFormats {
-  /** As many digits as a program likes: for counts, and decimals that end soon. */
+  /** The program chooses the digits. For counts and short decimals. */
   public static final String GENERAL = "General";
 
   public static final String TEXT = "@";
   public static final String DATE = "yyyy-mm-dd";
 
-  /** For programs that count yes as one and no as nothing. */
+  /** For programs that store yes as 1 and no as 0. */
   public static final String YES_NO = "\"yes\";\"yes\";\"no\"";
 
   private static final String FEET = "0.00##";
@@ -32,7 +32,7 @@ public final class NumberFormats {
   /**
    * The format of a number in its form.
    *
-   * @param number in the form's unit
+   * @param number the number, in the unit of the form
    */
   public static String of(Form form, Real number) {
     if (!(number instanceof Rational exact)) {
@@ -48,13 +48,13 @@ public final class NumberFormats {
     return exact.dividedBy(step).isWhole() ? onStep(form, step) : offStep(exact);
   }
 
-  /** The step of the last place; whole units where a currency has no minor unit. */
+  /** The step of the form. For a currency without a minor unit it is 1. */
   private static @Nullable Rational step(Form form) {
     boolean wholeMoney = form.step() == null && form.unit().dimension().isMoney();
     return wholeMoney ? Rational.ONE : form.step();
   }
 
-  /** The format of a form where no number is known. */
+  /** The format of a form for a value that is not known. */
   public static String of(Form form) {
     Rational step = step(form);
     if (form.isFeetAndInches()) {
@@ -71,8 +71,8 @@ public final class NumberFormats {
   }
 
   /**
-   * Fractions in lowest terms with room for every denominator of the step, so that whatever lies on
-   * the step is shown as it is.
+   * Fractions in lowest terms. The format has room for the denominator of the step, so every number
+   * on the step is shown exactly.
    */
   private static String fractions(BigInteger denominator) {
     if (denominator.equals(BigInteger.ONE)) {
@@ -94,7 +94,7 @@ public final class NumberFormats {
     return places <= ROUNDED_PLACES || small ? GENERAL : decimals(ROUNDED_PLACES);
   }
 
-  /** How many places a decimal takes; one more than most where it never ends. */
+  /** How many decimal places a number takes. One more than the most if the decimal does not end. */
   private static int places(Rational number) {
     int places = 0;
     Rational left = number;

@@ -5,9 +5,9 @@ package org.battenbook.export.file;
  *
  * @param row counted from 0
  * @param column counted from 0
- * @param format a number format's code
- * @param comment shown beside the cell when it is pointed at; empty for none
- * @param link the cell of the file that it leads to when it is clicked; empty for none
+ * @param format the code of a number format
+ * @param comment shown when someone points at the cell; may be empty
+ * @param link the address of the cell that a click leads to; may be empty
  */
 public record SheetCell(
     int row,
@@ -18,18 +18,18 @@ public record SheetCell(
     String comment,
     String link) {
 
-  /** A cell that leads nowhere. */
+  /** A cell without a link. */
   public SheetCell(
       int row, int column, CellContent content, Look look, String format, String comment) {
     this(row, column, content, look, format, comment, "");
   }
 
-  /** The same cell, leading to another one. */
+  /** The same cell with a link to another one. */
   public SheetCell linkedTo(String address) {
     return new SheetCell(row, column, content, look, format, comment, address);
   }
 
-  /** What is seen in it: its value, or that of its formula. */
+  /** What people see in it: its content, or the value of its formula. */
   CellContent seen() {
     return content instanceof CellContent.Formula formula ? formula.cached() : content;
   }
@@ -38,11 +38,12 @@ public record SheetCell(
     return look == Look.HEADING || look == Look.NUMBER_HEADING;
   }
 
-  /** Whether it is broken into lines where it is too long for its column. */
+  /** Whether a text that is too long for the column is broken into lines. */
   boolean wraps() {
     return isHeading() || format.equals(NumberFormats.TEXT);
   }
 
+  /** A text in the general format. */
   public static SheetCell words(int row, int column, Look look, String text) {
     return new SheetCell(row, column, new CellContent.Words(text), look, NumberFormats.GENERAL, "");
   }

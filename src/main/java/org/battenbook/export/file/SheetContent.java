@@ -3,13 +3,13 @@ package org.battenbook.export.file;
 import java.util.SortedSet;
 
 /**
- * A sheet, ready to be written.
+ * The content of a sheet.
  *
- * @param name legal and unique
- * @param widths how wide its columns and how high its rows are
- * @param hidden columns that serve formulas only
- * @param frozenRows how many rows stay in sight when the rest is scrolled
- * @param columns how many columns, from the first, there are to be seen
+ * @param name a legal name that no other sheet of the file has
+ * @param widths the widths of its columns and the heights of its rows
+ * @param hidden the columns that are hidden, because only formulas use them
+ * @param frozenRows how many rows at the top do not scroll
+ * @param columns how many columns, from the first, are printed
  * @param end the first row below everything
  */
 public record SheetContent(

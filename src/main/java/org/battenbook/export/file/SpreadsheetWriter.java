@@ -20,13 +20,13 @@ import org.apache.poi.util.TempFile;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 
-/** Writes a file, the same bytes for the same book. */
+/** Writes a spreadsheet file. The same content gives the same bytes. */
 public final class SpreadsheetWriter {
   private static final String TIME = "2000-01-01T00:00:00Z";
   private static final float LINE_POINTS = 13.5f;
   private static final int CHARACTER = 256;
 
-  /** So many characters across a page can still be read. */
+  /** The most characters across a page that can still be read. */
   private static final int LEGIBLE = 200;
 
   private static final int WIDEST = 255;
@@ -44,7 +44,7 @@ public final class SpreadsheetWriter {
     this.styles = new Styles(workbook.getXSSFWorkbook());
   }
 
-  /** Writes a book as an .xlsx file (ISO/IEC 29500); the stream is left open. */
+  /** Writes an .xlsx file (ISO/IEC 29500). The stream stays open. */
   public static void write(FileContent book, OutputStream out, WritingProgress progress)
       throws IOException {
     try (TemporaryFolder folder = TemporaryFolder.open()) {
@@ -82,7 +82,7 @@ public final class SpreadsheetWriter {
     properties.getExtendedProperties().setApplication("Battenbook");
   }
 
-  /** One fixed time: the file says nothing of when it was written. */
+  /** The time is fixed, so that the bytes do not depend on when the file is written. */
   private static void time(POIXMLProperties.CoreProperties core) {
     try {
       core.setCreated(TIME);
@@ -119,7 +119,10 @@ public final class SpreadsheetWriter {
             });
   }
 
-  /** On paper: headings and names on every page, and no wider than a page if it stays legible. */
+  /**
+   * On paper, each page repeats the headings. A sheet is fitted to the width of a page if it stays
+   * legible; if not, each page also repeats the first column.
+   */
   private static void print(SXSSFSheet target, SheetContent sheet) {
     boolean legible = sheet.widths().total() <= LEGIBLE;
     target.setFitToPage(legible);
@@ -162,7 +165,7 @@ public final class SpreadsheetWriter {
     }
   }
 
-  /** Sets a cell's value, or that which its formula gave. */
+  /** Sets the value of a cell, or the cached value of its formula. */
   private static void value(Cell cell, CellContent content) {
     if (content instanceof CellContent.Figure figure) {
       cell.setCellValue(figure.number());

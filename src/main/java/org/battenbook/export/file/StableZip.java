@@ -7,10 +7,11 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
 /**
- * A zip file that gives all its parts one fixed time, so that the same parts give the same bytes.
+ * A zip file in which each part has the same fixed time, so that the same parts give the same
+ * bytes.
  */
 final class StableZip extends ZipArchiveOutputStream {
-  /** The first time that a zip file can hold. */
+  /** The earliest time that a zip file can hold. */
   private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   StableZip(OutputStream out) {

@@ -7,7 +7,7 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.streaming.SheetDataWriter;
 
-/** A file that is written row by row, so that it takes no more memory than a few rows. */
+/** A file that is written row by row and keeps only a few rows in memory. */
 final class StreamedWorkbook extends SXSSFWorkbook {
   private static final int ROWS_IN_MEMORY = 100;
 

@@ -11,7 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** The cell styles of one file: one for each look and format, made when first asked for. */
+/** The cell styles of one file. Each style is made when a cell first needs it. */
 final class Styles {
   private static final String FONT = "Arial";
   private static final short POINTS = 10;
@@ -20,16 +20,17 @@ final class Styles {
   private static final String INK = "2B2B2B";
   private static final String PENCIL = "6E6A62";
 
-  /** All that tells one style from another. */
-  private record Key(Look look, String format, Place place, boolean wraps, boolean quoted) {}
+  /** What a style depends on. */
+  private record Key(
+      Look look, String format, Alignment alignment, boolean wraps, boolean quoted) {}
 
-  /** Where a cell's content stands in it. */
-  private enum Place {
-    /** Where the program puts it: numbers right, texts left. */
+  /** How the content of a cell is aligned. */
+  private enum Alignment {
+    /** As programs do it: numbers to the right, texts to the left. */
     USUAL,
-    /** A text away from the number to its left. */
+    /** A text with some space between it and the number to its left. */
     INDENTED,
-    CENTRED
+    CENTERED
   }
 
   private final XSSFWorkbook workbook;
@@ -46,19 +47,19 @@ final class Styles {
   /** The style of a cell. */
   XSSFCellStyle of(SheetCell cell) {
     Key key =
-        new Key(cell.look(), cell.format(), place(cell), cell.wraps(), looksLikeFormula(cell));
+        new Key(cell.look(), cell.format(), alignment(cell), cell.wraps(), looksLikeFormula(cell));
     return styles.computeIfAbsent(key, this::make);
   }
 
-  private static Place place(SheetCell cell) {
+  private static Alignment alignment(SheetCell cell) {
     if (cell.seen() instanceof CellContent.Truth) {
-      return Place.CENTRED;
+      return Alignment.CENTERED;
     }
     boolean words = cell.seen() instanceof CellContent.Words && cell.look() != Look.NUMBER_HEADING;
-    return words && cell.column() > 0 ? Place.INDENTED : Place.USUAL;
+    return words && cell.column() > 0 ? Alignment.INDENTED : Alignment.USUAL;
   }
 
-  /** A text that must not be taken for a formula when it is edited. */
+  /** Whether a program could take a text for a formula when someone edits it. */
   private static boolean looksLikeFormula(SheetCell cell) {
     return cell.content() instanceof CellContent.Words words
         && !words.text().isEmpty()
@@ -72,7 +73,7 @@ final class Styles {
     style.setQuotePrefixed(key.quoted);
     style.setWrapText(key.wraps);
     style.setVerticalAlignment(VerticalAlignment.TOP);
-    stand(style, key.place);
+    align(style, key.alignment);
     switch (key.look) {
       case HEADING -> heading(style);
       case NUMBER_HEADING -> {
@@ -86,10 +87,10 @@ final class Styles {
     return style;
   }
 
-  private static void stand(XSSFCellStyle style, Place place) {
-    switch (place) {
+  private static void align(XSSFCellStyle style, Alignment alignment) {
+    switch (alignment) {
       case USUAL -> {}
-      case CENTRED -> style.setAlignment(HorizontalAlignment.CENTER);
+      case CENTERED -> style.setAlignment(HorizontalAlignment.CENTER);
       case INDENTED -> {
         style.setAlignment(HorizontalAlignment.LEFT);
         style.setIndention((short) 1);
@@ -103,7 +104,7 @@ final class Styles {
     style.setBottomBorderColor(color(INK));
   }
 
-  /** What may be changed stands in a ruled box. */
+  /** A box around a value that people may change. */
   private static void box(XSSFCellStyle style, BorderStyle line) {
     style.setBorderTop(line);
     style.setBorderBottom(line);

@@ -23,10 +23,10 @@ import org.apache.poi.util.TempFileCreationStrategy;
 final class TemporaryFolder implements TempFileCreationStrategy, AutoCloseable {
   static final String PREFIX = "battenbook-export-";
 
-  /** Is locked as long as the run is alive, and marks a folder as one of these. */
+  /** A file that is locked while the run is alive. It also marks a folder as one of these. */
   static final String LOCK = "in-use.lock";
 
-  /** A run makes the file of its lock and then locks it: for a moment it looks like a dead run. */
+  /** A run first makes the file and then locks it. Until then it looks like a dead run. */
   private static final Duration MOMENT = Duration.ofMinutes(10);
 
   /**
@@ -46,7 +46,7 @@ final class TemporaryFolder implements TempFileCreationStrategy, AutoCloseable {
   /**
    * Makes a folder where the system keeps temporary files.
    *
-   * @throws IOException where it cannot be made; the message says what to do
+   * @throws IOException if it cannot be made; the message says what to do
    */
   static TemporaryFolder open() throws IOException {
     try {
@@ -59,7 +59,7 @@ final class TemporaryFolder implements TempFileCreationStrategy, AutoCloseable {
     }
   }
 
-  /** Makes a folder in another one. */
+  /** Makes a folder inside another folder. */
   static TemporaryFolder openIn(Path parent) throws IOException {
     return locked(Files.createTempDirectory(parent, PREFIX));
   }
@@ -99,7 +99,7 @@ final class TemporaryFolder implements TempFileCreationStrategy, AutoCloseable {
     try (lock) {
       removeFiles(folder);
     } catch (IOException leftThere) {
-      // The export itself is done; a later one removes the rest.
+      // The export is done. A later one removes the rest.
     }
     removeEmptied(folder);
     IN_USE.remove(folder);
@@ -113,7 +113,7 @@ final class TemporaryFolder implements TempFileCreationStrategy, AutoCloseable {
         }
       }
     } catch (IOException | DirectoryIteratorException notNow) {
-      // No export fails for what another one left; a later one removes it.
+      // An export must not fail because of files that another one left. A later one removes them.
     }
   }
 
@@ -143,7 +143,9 @@ final class TemporaryFolder implements TempFileCreationStrategy, AutoCloseable {
     removeEmptied(other);
   }
 
-  /** Removes all but the lock, which must outlast them: it tells whose they are. */
+  /**
+   * Removes all files but the lock. The lock goes last, because it shows that the folder is in use.
+   */
   private static void removeFiles(Path folder) throws IOException {
     try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
       for (Path file : files) {

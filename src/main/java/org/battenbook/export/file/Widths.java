@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** How wide columns and how high rows have to be for all to be seen. */
+/** The widths of columns and heights of rows that a sheet needs to show everything. */
 public final class Widths {
   private static final int WIDEST_TEXT = 60;
   private static final int NARROWEST = 7;
@@ -21,15 +21,15 @@ public final class Widths {
     this.widestText = widestText;
   }
 
-  /** Goes through all cells of a sheet. */
+  /** Measures all cells of a sheet. */
   public static Widths of(SheetRows rows) {
     return of(rows, WIDEST_TEXT);
   }
 
   /**
-   * Goes through all cells of a sheet.
+   * Measures all cells of a sheet.
    *
-   * @param widestText a longer text is broken into lines
+   * @param widestText the widest that texts make a column, in characters
    */
   public static Widths of(SheetRows rows, int widestText) {
     Widths widths = new Widths(widestText);
@@ -42,12 +42,12 @@ public final class Widths {
     return columns;
   }
 
-  /** All columns together. */
+  /** The width of all columns together, in characters. */
   int total() {
     return columns.values().stream().mapToInt(Integer::intValue).sum();
   }
 
-  /** How many lines of text high a row has to be. */
+  /** The height that a row needs, in lines of text. */
   int lines(List<SheetCell> row) {
     return row.stream().mapToInt(this::lines).reduce(1, Math::max);
   }
@@ -60,14 +60,14 @@ public final class Widths {
     columns.merge(cell.column(), Math.max(NARROWEST, needed), Math::max);
   }
 
-  /** A title or a remark runs on over the empty cells beside it. */
+  /** Whether a text runs on over the empty cells beside it: a title or a remark. */
   private static boolean spreads(SheetCell cell) {
     return cell.look() == Look.TITLE
         || cell.look() == Look.SUBTITLE
         || (cell.look() == Look.NOTE && !cell.format().equals(NumberFormats.TEXT));
   }
 
-  /** Bold letters are wider. */
+  /** The width of a heading. Bold letters are wider. */
   private static int heading(String text) {
     int longest = Lines.longestWord(text) * 6 / 5 + 2;
     return Math.max(longest, text.length() / HEADING_LINES + 1);
@@ -99,7 +99,9 @@ public final class Widths {
     return content instanceof CellContent.Blank ? "" : "FALSE";
   }
 
-  /** Letters are narrower than the digits that widths are counted in; bold ones less so. */
+  /**
+   * The lines of a cell. Letters are narrower than the digits that widths count; bold ones are not.
+   */
   private int lines(SheetCell cell) {
     if (cell.wraps() && cell.content() instanceof CellContent.Words words) {
       int width = columns.getOrDefault(cell.column(), NARROWEST) - ROOM;

@@ -23,9 +23,9 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One value out of the rows of a table. What is taken of each row stands in a column; where rows
- * are matched with the row around, their numbers are compared, never texts; anything else that
- * reads the row around is an array formula in a helper column beside it.
+ * Translates an aggregate: one value from the rows of a table. The value of each row is in a
+ * column. Rows that are matched with the outer row are compared by number, never by text. Any other
+ * aggregate that reads the outer row becomes an array formula in a helper column.
  */
 final class AggregateTranslation {
   private static final SpreadsheetText NONE = call("NA");
@@ -70,7 +70,7 @@ final class AggregateTranslation {
     return function == AggregateFunction.LARGEST || function == AggregateFunction.SMALLEST;
   }
 
-  /** What is taken of the rows that count: a range, and the unit of its numbers. */
+  /** The values of the rows that count: their range, and the unit of its numbers. */
   private record Taken(SpreadsheetText range, Rational unit) {}
 
   private Taken taken() {
@@ -83,7 +83,7 @@ final class AggregateTranslation {
     return new Taken(range(table.range(own, sheet)), unit);
   }
 
-  /** The column that is taken as it stands; null where more is done or not all rows count. */
+  /** The column whose values are used unchanged, or null. All rows must count. */
   private @Nullable Column ownColumn() {
     if (!conditions.ofInner().isEmpty() || !(of instanceof Reference reference)) {
       return null;
@@ -153,7 +153,7 @@ final class AggregateTranslation {
     return call("ISNUMBER", Content.YES_NO, List.of(call("SUM", range(match.numbers()))));
   }
 
-  /** The whole as an array formula, to stand in a cell of its own. */
+  /** The whole aggregate as an array formula for a cell of its own. */
   private SpreadsheetText array() {
     Translation inner = around.at(around.context().through(table));
     List<Expression> all = conditions.all();

@@ -12,10 +12,10 @@ import org.battenbook.syntax.Expression;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What stands after {@code where}, taken apart at its {@code and}s.
+ * The conditions after {@code where}, split at each {@code and}.
  *
- * @param ofInner what each row decides by itself
- * @param ofOuter what reads the row around
+ * @param ofInner conditions that read only the row itself
+ * @param ofOuter conditions that read the outer row
  */
 record Conditions(List<Expression> ofInner, List<Expression> ofOuter) {
 
@@ -41,7 +41,7 @@ record Conditions(List<Expression> ofInner, List<Expression> ofOuter) {
     return all;
   }
 
-  /** A value where all conditions hold, another where one does not; decided from the left. */
+  /** One value if all conditions hold, else another. Conditions are checked from left to right. */
   static SpreadsheetText where(
       List<Expression> conditions,
       Function<Expression, SpreadsheetText> translate,

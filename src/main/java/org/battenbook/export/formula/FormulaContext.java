@@ -6,14 +6,14 @@ import org.battenbook.operation.SpreadsheetText;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a formula stands, and so which cells its names read.
+ * The context of a formula, which decides what cells its names read.
  *
- * @param sheet the name of the sheet that its cell is on
- * @param table the table whose row it reads; absent for a line
- * @param row that row, counted from 0; without meaning in an array
- * @param array whether it goes through all rows of the table at once
- * @param outer where the formula around an aggregate stands; absent outside of arrays
- * @param arguments of the function whose formula it is
+ * @param sheet the name of the sheet of its cell
+ * @param table the table whose row it reads; null for a line
+ * @param row that row, counted from 0; an array formula ignores it
+ * @param array whether it reads all rows of the table at once
+ * @param outer the context around an aggregate; null unless in an array
+ * @param arguments the arguments, if it is the formula of a function
  */
 public record FormulaContext(
     String sheet,
@@ -31,12 +31,12 @@ public record FormulaContext(
     return new FormulaContext(table.sheet(), table, row, false, null, List.of());
   }
 
-  /** Inside of a function that is called here. */
+  /** The context inside a function that is called here. */
   FormulaContext calling(List<SpreadsheetText> values) {
     return new FormulaContext(sheet, table, row, array, outer, values);
   }
 
-  /** Inside of an aggregate here that goes through a table at once. */
+  /** The context inside an aggregate here that reads all rows of a table at once. */
   FormulaContext through(TableLayout inner) {
     return new FormulaContext(sheet, inner, 0, true, this, arguments);
   }

@@ -2,14 +2,18 @@ package org.battenbook.export.formula;
 
 import org.battenbook.operation.SpreadsheetText;
 
-/** What programs take of a formula: 8192 characters, functions 64 deep. */
+/** What programs accept of a formula: 8192 characters, functions nested 64 deep. */
 public final class FormulaLimits {
   private static final int LONGEST = 8192;
   private static final int DEEPEST = 60;
 
   private FormulaLimits() {}
 
-  /** The formula, if programs take it. */
+  /**
+   * Returns the formula if programs accept it.
+   *
+   * @throws Inexpressible if it is too long or nested too deep
+   */
   public static SpreadsheetText checked(SpreadsheetText formula) {
     if (formula.length() > LONGEST) {
       throw new Inexpressible("it would be too long for a spreadsheet");

@@ -11,14 +11,14 @@ import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Kind;
 
-/** A part of a formula that has to be an array formula, in a helper column beside the formula. */
+/** Puts a part of a formula that must be an array formula into a helper column. */
 final class HostedArray {
   private HostedArray() {}
 
   /**
-   * The cell that holds a part's value, in the row at hand.
+   * A reference to the cell with the value of a part, in the row of the context.
    *
-   * @param array the part's array formula where a translation stands
+   * @param array gives the array formula of the part in the context of a translation
    */
   static SpreadsheetText of(
       Translation around, Expression part, Function<Translation, SpreadsheetText> array) {

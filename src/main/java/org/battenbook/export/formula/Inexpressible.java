@@ -1,19 +1,22 @@
 package org.battenbook.export.formula;
 
-/** Why a formula cannot be said in a spreadsheet; its value is written instead, with the reason. */
+/**
+ * Thrown if no spreadsheet formula gives the value of a formula. The value is written in its place,
+ * with the reason.
+ */
 public final class Inexpressible extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   /**
-   * Gives the reason.
+   * An exception with its reason.
    *
-   * @param reason goes on after "a value, not a formula:"
+   * @param reason continues the text "a value, not a formula:"
    */
   public Inexpressible(String reason) {
     super(reason, null, false, false);
   }
 
-  /** A value so near to a limit that doubles could come out on the other side of it. */
+  /** The value is so near to a limit that doubles could fall on the other side of it. */
   public static Inexpressible tooNear() {
     return new Inexpressible("it lies too near to a limit for a spreadsheet's numbers to tell");
   }
@@ -22,7 +25,7 @@ public final class Inexpressible extends RuntimeException {
     return String.valueOf(getMessage());
   }
 
-  /** What is said beside the value. */
+  /** The comment on the cell of the value. */
   public String words() {
     return "a value, not a formula: " + reason();
   }

@@ -15,15 +15,16 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * {@code where moulding = this}: rows of a table matched with one row of another, by number.
+ * {@code where moulding = this}: rows of a table that are matched with a row of another table by
+ * number.
  *
- * @param numbers the range with each row's number
- * @param wanted the number that counts
- * @param mayFail whether a formula gives the numbers, so that one may be missing
+ * @param numbers the range with the number to compare in each row
+ * @param wanted the number to look for
+ * @param mayFail whether formulas give the numbers, so that one may be missing
  */
 record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
 
-  /** The match that the only condition on the row around is; null where it is none such. */
+  /** The match, if the only condition that reads the outer row is one; else null. */
   static @Nullable Match of(List<Expression> ofOuter, Translation around, TableLayout table) {
     boolean single = ofOuter.size() == 1 && around.context().table() != null;
     if (!single
@@ -58,7 +59,7 @@ record Match(String numbers, SpreadsheetText wanted, boolean mayFail) {
     return new Match(around.helperColumn(inner, table).range(sheet), wanted, true);
   }
 
-  /** Whether a part reads nothing of the rows that are gone through. */
+  /** Whether a part reads nothing from the rows of the aggregate. */
   private static boolean readsNoRow(Expression node, CheckedFormula formula) {
     if (node instanceof Reference reference) {
       Path path = formula.path(reference);

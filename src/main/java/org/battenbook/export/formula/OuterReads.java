@@ -8,7 +8,7 @@ import org.battenbook.syntax.Reference;
 import org.battenbook.syntax.Root;
 import org.battenbook.syntax.Selection;
 
-/** Whether a part of an aggregate reads what lies around it: {@code this}, or an argument. */
+/** Finds whether a part of an aggregate reads the outer row, {@code this}, or an argument. */
 final class OuterReads {
   private OuterReads() {}
 
@@ -16,7 +16,7 @@ final class OuterReads {
     return in(node, formula, false);
   }
 
-  /** An aggregate inside means by {@code this} the row that is gone through. */
+  /** In an aggregate inside the part, {@code this} is the row of the aggregate around it. */
   private static boolean in(Expression node, CheckedFormula formula, boolean deeper) {
     if (node instanceof Reference reference) {
       boolean argument = formula.path(reference).target() instanceof Target.Parameter;

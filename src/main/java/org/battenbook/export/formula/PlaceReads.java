@@ -25,7 +25,7 @@ import org.battenbook.operation.SpreadsheetText.Content;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 
-/** How formulas read the cells of places: in base units, rows by their numbers. */
+/** Reads the cells of places in formulas: numbers in base units, rows by their numbers. */
 final class PlaceReads {
   private static final String WILDCARDS = "*?~";
 
@@ -96,7 +96,7 @@ final class PlaceReads {
     return inBase(column, cell);
   }
 
-  /** All values of a column, for an array. */
+  /** All values of a column, for an array formula. */
   SpreadsheetText column(Column column, String from) {
     TableLayout table = layout.table(column.table());
     Kind kind = book.place(column).kind();
@@ -111,7 +111,7 @@ final class PlaceReads {
     return inBase(column, cells);
   }
 
-  /** The value of a column in the row of a number. */
+  /** The value of a column in the row with a number. */
   SpreadsheetText lookedUp(Column column, SpreadsheetText row, String from) {
     TableLayout table = layout.table(column.table());
     Kind kind = book.place(column).kind();
@@ -126,13 +126,13 @@ final class PlaceReads {
     return inBase(column, found);
   }
 
-  /** A row of a table by its number, with the name that it goes by. */
+  /** A row of a table by its number, with its name. */
   SpreadsheetText row(TableLayout table, SpreadsheetText number, String from) {
     String keys = table.range(table.table().keyColumn(), from);
     return SpreadsheetText.row(number, index(keys, Content.TEXT, number));
   }
 
-  /** The number of the row that a text calls. */
+  /** The number of the row with a name. */
   SpreadsheetText match(SpreadsheetText name, TableLayout table, String from) {
     String keys = table.range(table.table().keyColumn(), from);
     if (hasWildcards(table.table())) {
@@ -142,7 +142,7 @@ final class PlaceReads {
     return call("MATCH", name, SpreadsheetText.reference(keys, Content.TEXT), number(0));
   }
 
-  /** The helper column with the numbers of the rows that a column's values are. */
+  /** The helper column with row numbers, for a column whose values are rows. */
   HelperColumn numbers(Column column, Kind.RowOf rowOf) {
     TableLayout table = layout.table(column.table());
     TableLayout rows = rowsOf(rowOf);
@@ -158,7 +158,7 @@ final class PlaceReads {
             row -> CellContents.ofHelper(results.value(new Spot(column, row))));
   }
 
-  /** The helper column of a place beside a column: what its tolerance comes to in each row. */
+  /** The helper column for the tolerance of a column, in base units. */
   private HelperColumn beside(Column column) {
     TableLayout table = layout.table(column.table());
     HelperColumn made =
@@ -175,7 +175,7 @@ final class PlaceReads {
     return made;
   }
 
-  /** What stands beside a place: as rows say, else as its formula says. */
+  /** The tolerance in one row: as the row writes it, or else its formula. */
   private SpreadsheetText beside(Spot spot, FormulaContext context) {
     CheckedPlace checked = book.place(spot.place());
     CheckedFormula own = results.decisions().ownFormula(spot);
@@ -193,7 +193,7 @@ final class PlaceReads {
     return new Translation(this, formula, context).translate(formula.expression());
   }
 
-  /** A number from a cell in the unit that its place is shown in. */
+  /** The number in a cell, converted to base units from the unit that its place is shown in. */
   private SpreadsheetText inBase(Place place, SpreadsheetText cell) {
     CheckedPlace checked = book.place(place);
     return checked.form() == null ? cell : cell.scaled(checked.form().unit().factor());
@@ -213,7 +213,7 @@ final class PlaceReads {
     return call("INDEX", content, List.of(SpreadsheetText.reference(range, content), row));
   }
 
-  /** Whether a name could be taken for a pattern when it is looked for among the rows' names. */
+  /** Whether a program could read the name of a row as a pattern when it looks the name up. */
   private boolean hasWildcards(Table table) {
     return wildcards.computeIfAbsent(
         table, t -> results.rows(t).keys().names().stream().anyMatch(PlaceReads::hasWildcard));

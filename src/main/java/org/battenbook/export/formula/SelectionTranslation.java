@@ -17,7 +17,10 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Selection;
 import org.battenbook.value.Value;
 
-/** One row of a table, by its number: the first with the largest or smallest value that fits. */
+/**
+ * Translates a selection: the number of the first row that fits. A preference takes the row with
+ * the largest or smallest value.
+ */
 final class SelectionTranslation {
   private static final SpreadsheetText NOTHING = SpreadsheetText.text("");
   private static final SpreadsheetText ONE = number(1);
@@ -66,7 +69,7 @@ final class SelectionTranslation {
     return best(SpreadsheetText.reference(range, Content.NUMBER));
   }
 
-  /** What a row is ranked by, where it fits. */
+  /** The value that a row is ranked by, if the row fits. */
   private SpreadsheetText ranked(Translation inRow, List<Expression> conditions) {
     Selection.Preference preference = selection.preference();
     SpreadsheetText by = preference == null ? ONE : inRow.translate(preference.by());
@@ -92,7 +95,9 @@ final class SelectionTranslation {
     return Trace.innerValue(around.reads().results(), formula, node, row, row);
   }
 
-  /** The place of the best rank; of a single one programs make no array to look through. */
+  /**
+   * The number of the best row. Programs make no array of a single row, so that is handled apart.
+   */
   private SpreadsheetText best(SpreadsheetText ranks) {
     if (table.rowCount() == 1) {
       return choice(total("COUNT", ranks).compared("=", number(0)), call("NA"), ONE);

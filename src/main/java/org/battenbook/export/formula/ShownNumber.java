@@ -15,8 +15,8 @@ import org.battenbook.unit.Form;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A number as a text in the form that the workbook shows it in: fractions to a step, decimals to a
- * step, whole numbers; with {@code ≈} before it where the form cannot hold it.
+ * Turns a number into a text, as the workbook shows it: a fraction, a decimal or a whole number. An
+ * {@code ≈} marks a number that the form cannot show exactly.
  */
 final class ShownNumber {
   private static final BigInteger MOST_FRACTIONS = BigInteger.valueOf(64);
@@ -43,7 +43,7 @@ final class ShownNumber {
    * The text of a number.
    *
    * @param number in base units
-   * @param form absent where the workbook shows a plain fraction
+   * @param form null if the workbook shows a plain fraction
    */
   static SpreadsheetText of(SpreadsheetText number, @Nullable Form form) {
     if (form == null || form.isFeetAndInches()) {
@@ -59,7 +59,7 @@ final class ShownNumber {
     return form.isDecimal() ? shown.decimals() : shown.fractions();
   }
 
-  /** As many places as it takes, up to six; what takes more to three, or to four figures. */
+  /** As many decimal places as it needs, up to six; if it needs more, three, or four figures. */
   private static SpreadsheetText free(SpreadsheetText number, Form form) {
     if (form.unit().dimension().currency().isPresent()) {
       throw new Inexpressible("it shows a price in a form that spreadsheets have none for");
@@ -121,7 +121,7 @@ final class ShownNumber {
     return call("CHOOSE", Content.TEXT, choose);
   }
 
-  /** The number of steps without its sign, a tie away from zero. */
+  /** The number of steps without its sign. A tie rounds away from zero. */
   private SpreadsheetText nearest() {
     return call("INT", call("ABS", steps).plus(number(Rational.of(1, 2))));
   }

@@ -12,7 +12,7 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.unit.Quantity;
 import org.battenbook.value.Value;
 
-/** What an aggregate takes of each row that counts, as its helper column holds it. */
+/** The value that an aggregate uses from each row that counts, for its helper column. */
 record TakenValues(Results results, CheckedFormula formula, Aggregate aggregate) {
   private static final Value ONE = new Value.Amount(Quantity.of(Rational.ONE));
 

@@ -19,7 +19,7 @@ import org.battenbook.syntax.TextPart;
 import org.battenbook.unit.Form;
 import org.jspecify.annotations.Nullable;
 
-/** A text with holes: each hole shows its value as the workbook would. */
+/** Translates a text with holes. Each hole shows its value as the workbook does. */
 final class TextTranslation {
   private final Translation around;
 
@@ -78,7 +78,7 @@ final class TextTranslation {
     return name;
   }
 
-  /** Digit by digit: the codes of a date's format differ with the program's language. */
+  /** Digit by digit, because the codes of date formats depend on the program's language. */
   private static SpreadsheetText date(SpreadsheetText day) {
     SpreadsheetText year = call("YEAR", Content.TEXT, List.of(day));
     return year.joined(text("-"))

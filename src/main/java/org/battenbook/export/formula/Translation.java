@@ -37,10 +37,10 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 
 /**
- * A formula as a spreadsheet's, in base units. Every operation brings its own text; here it is
- * found which cells the names read.
+ * Translates one formula to a spreadsheet formula in base units. Each operation gives its own text.
+ * This class finds the cells that names read.
  *
- * <p>What cannot be said is an {@link Inexpressible}.
+ * <p>It throws {@link Inexpressible} if no spreadsheet formula gives the value.
  */
 final class Translation implements ExpressionVisitor<SpreadsheetText> {
   private final PlaceReads reads;
@@ -70,20 +70,20 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     return new Translation(reads, formula, elsewhere);
   }
 
-  /** A node's text. */
+  /** The text of a node. */
   SpreadsheetText translate(Expression node) {
     boolean ofEachRow = context.array() && !isPlain(node) && !OuterReads.in(node, formula);
     SpreadsheetText text = ofEachRow ? helper(node) : node.accept(this);
     return FormulaLimits.checked(text);
   }
 
-  /** What an array reads as it stands: literals, lines and the table's own columns. */
+  /** Whether an array formula can read a node directly: a literal, a line or an own column. */
   private boolean isPlain(Expression node) {
     return node.children().isEmpty()
         && !(node instanceof Reference reference && !formula.path(reference).through().isEmpty());
   }
 
-  /** A part that belongs to the table's own row stands in a column of its own. */
+  /** A part that reads only the row itself gets a helper column. */
   private SpreadsheetText helper(Expression node) {
     TableLayout table = table();
     HelperColumn helper = helperColumn(node, table);
@@ -95,7 +95,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
         : cells;
   }
 
-  /** The column that holds a part's value for each row of a table; rows as their numbers. */
+  /** The column with the value of a part for each row of a table. Rows are their numbers. */
   HelperColumn helperColumn(Expression node, TableLayout table) {
     at(FormulaContext.inRow(table, 0)).translate(node);
     return reads
@@ -209,7 +209,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
         reads.cell(table.keyColumn(), outer().row(), context.sheet()));
   }
 
-  /** The formula that a change replaced is written out in its place. */
+  /** A reference to the formula that a change replaced becomes that formula. */
   private SpreadsheetText inherited(Target.Inherited inherited) {
     var checked = reads.book().place(inherited.place());
     var own = formula.scope().own();
@@ -290,7 +290,7 @@ final class Translation implements ExpressionVisitor<SpreadsheetText> {
     return new SelectionTranslation(this, selection).translate();
   }
 
-  /** A spreadsheet would go over the rows that are there, as if they were all. */
+  /** A spreadsheet would read the rows that are there as if they were all. */
   private void refuseMissingRows(Table table) {
     if (reads.results().missingRows(table) != null) {
       throw new Inexpressible("not all rows of '%s' are known yet".formatted(table));

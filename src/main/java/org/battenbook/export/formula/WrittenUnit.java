@@ -12,14 +12,16 @@ import org.battenbook.unit.Units;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** A number that a person wrote in another unit than its cell's: {@code 297/25.4}. */
+/**
+ * Converts a number that a person entered in a unit other than that of its cell: {@code 297/25.4}.
+ */
 public final class WrittenUnit {
   private static final Pattern NUMBER_AND_UNIT =
       Pattern.compile("(-?[0-9][0-9./ -]*) *([^0-9 ].*)");
 
   private WrittenUnit() {}
 
-  /** The number as written, converted; empty where it is in the cell's unit already. */
+  /** The entered number with its conversion. Empty if it is in the unit of the cell. */
   public static Optional<SpreadsheetText> of(String written, Value value, @Nullable Form form) {
     Matcher matcher = NUMBER_AND_UNIT.matcher(written.strip());
     boolean quantity = value instanceof Value.Amount amount && amount.quantity().number().isExact();

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * The names that a file gives to cells: the words joined with {@code _}, and one at the end, since
- * {@code lip2} and {@code mat1} alone are addresses of cells.
+ * The defined names of a file. The words of a line are joined with {@code _}. Another {@code _}
+ * ends the name, because {@code lip2} and {@code mat1} alone are addresses of cells.
  */
 final class DefinedNames {
   private static final int LONGEST = 200;
@@ -16,8 +16,8 @@ final class DefinedNames {
   /**
    * A name for a line.
    *
-   * @param line its name
-   * @param page the page that it is on, which tells it from another of the same name
+   * @param line the name of the line
+   * @param page the page of the line; it becomes part of the name if the name is taken
    */
   String name(String line, String page) {
     String name = joined(line);

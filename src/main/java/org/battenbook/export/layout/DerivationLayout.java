@@ -9,8 +9,8 @@ import org.battenbook.export.file.Address;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which values the sheet of derivations tells of, and in which of its rows: those of each page
- * behind one another, a table's row by row.
+ * The layout of the sheet of derivations: which values it explains, and in which rows. The values
+ * come page by page, and those of a table row by row.
  */
 public final class DerivationLayout {
   public static final int NAME = 0;
@@ -23,10 +23,12 @@ public final class DerivationLayout {
   public static final int CHANGED = 7;
   public static final int HEADING_ROW = 2;
 
-  /** So wide that all columns together are still legible on paper, in characters. */
+  /**
+   * The widest that texts make a column, in characters. All columns still fit on a printed page.
+   */
   public static final int WIDEST_TEXT = 25;
 
-  /** Programs take 65 530 links in a sheet, and nobody reads more. */
+  /** Each row has a link. Programs accept 65,530 links in a sheet, and nobody reads more rows. */
   private static final int MOST = 30_000;
 
   private final String sheet;
@@ -35,7 +37,7 @@ public final class DerivationLayout {
   private final List<Address> addresses = new ArrayList<>();
   private final Map<Spot, Integer> rows = new HashMap<>();
 
-  /** Tells of every value, or where these are too many of each table's first row. */
+  /** Explains every value or, if there are too many, the lines and the first row of each table. */
   DerivationLayout(String sheet, List<SheetLayout> pages) {
     this.sheet = sheet;
     this.whole = pages.stream().mapToLong(DerivationLayout::size).sum() <= MOST;
@@ -73,22 +75,22 @@ public final class DerivationLayout {
     return sheet;
   }
 
-  /** Whether every value is told of. */
+  /** Whether every value is explained. */
   public boolean isWhole() {
     return whole;
   }
 
-  /** The values in the order of their rows. */
+  /** The values, in the order of the rows. */
   public List<Spot> spots() {
     return spots;
   }
 
-  /** Where a value of the list stands on the sheet of its page. */
+  /** The address of a value of the list, on the sheet of its page. */
   public Address address(int index) {
     return addresses.get(index);
   }
 
-  /** The cell that tells of a value; absent where none does. */
+  /** The cell that explains a value, or null. */
   public @Nullable Address of(Spot spot) {
     Integer row = rows.get(spot);
     return row == null ? null : new Address(sheet, row, NAME);

@@ -12,7 +12,7 @@ import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.Table;
 
-/** Where everything in a book stands in the file. */
+/** The layout of a file: where each line, table and rule of a book stands. */
 public final class FileLayout {
   private final List<SheetLayout> sheets = new ArrayList<>();
   private final Map<Table, TableLayout> tables = new HashMap<>();
@@ -50,12 +50,12 @@ public final class FileLayout {
     return sheets;
   }
 
-  /** The sheet of requirements and cautions; without blocks there is none. */
+  /** The sheet of requirements and cautions. If it has no blocks, the file does not have it. */
   public RuleSheetLayout rules() {
     return rules;
   }
 
-  /** The sheet that tells where each value came from. */
+  /** The sheet that shows how each value was calculated. */
   public DerivationLayout derivations() {
     return derivations;
   }
@@ -77,7 +77,7 @@ public final class FileLayout {
     return found;
   }
 
-  /** Every defined name with the address of its cell. */
+  /** Each defined name with the absolute address of its cell. */
   public SortedMap<String, String> addresses() {
     return addresses;
   }

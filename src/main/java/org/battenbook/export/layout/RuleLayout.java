@@ -8,7 +8,7 @@ import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.jspecify.annotations.Nullable;
 
-/** Where requirements or cautions stand: below all else on a sheet. */
+/** The layout of a block of requirements or of cautions. */
 public final class RuleLayout {
   public static final int OF = 0;
   public static final int COUNT = 1;
@@ -21,9 +21,9 @@ public final class RuleLayout {
   private final List<Ruled> rules = new ArrayList<>();
 
   /**
-   * A rule with the table in whose rows it holds; absent for a page's rule.
+   * A rule with its page and its table. A rule of a page has no table.
    *
-   * @param rowCount in how many rows it holds; 1 for a page's rule
+   * @param rowCount how many rows it checks; 1 for a rule of a page
    */
   public record Ruled(Rule rule, Page page, @Nullable Table table, int rowCount) {}
 
@@ -31,7 +31,7 @@ public final class RuleLayout {
    * Places the rules of one kind.
    *
    * @param required whether they are requirements, rather than cautions
-   * @param below the first row that is free
+   * @param below the first free row
    */
   RuleLayout(boolean required, Iterable<Page> pages, BookRows rows, int below) {
     this.required = required;
@@ -44,7 +44,7 @@ public final class RuleLayout {
     }
   }
 
-  /** The rule of a table without rows has nothing to say. */
+  /** Adds a rule of this kind. A rule of a table without rows is left out. */
   private void add(Ruled ruled) {
     if (ruled.rule().required() == required && ruled.rowCount() > 0 && !ruled.rule().isStanding()) {
       rules.add(ruled);
@@ -63,12 +63,12 @@ public final class RuleLayout {
     return headingRow;
   }
 
-  /** The row that a rule stands in. */
+  /** The row of a rule, by its position in the block. */
   public int row(int index) {
     return headingRow + 1 + index;
   }
 
-  /** The first row below. */
+  /** The first row below the block. */
   int end() {
     return row(rules.size());
   }

@@ -6,7 +6,7 @@ import org.battenbook.bind.BookRows;
 import org.battenbook.book.Page;
 import org.battenbook.export.file.Address;
 
-/** Where the requirements and the cautions of a book stand, on a sheet of their own. */
+/** The layout of the sheet of requirements and cautions. */
 public final class RuleSheetLayout {
   private static final int TITLE_ROWS = 1;
 
@@ -27,12 +27,12 @@ public final class RuleSheetLayout {
     return sheet;
   }
 
-  /** The requirements, the cautions: those of which there are any. */
+  /** The block of requirements and the block of cautions, as far as there are any. */
   public List<RuleLayout> blocks() {
     return blocks;
   }
 
-  /** The cells in which the rules of a block are counted, as a formula elsewhere names them. */
+  /** An absolute reference to the cells with the counts of a block. */
   public String counts(RuleLayout block) {
     return new Address(sheet, block.row(0), RuleLayout.COUNT).rangeFrom("", block.end() - 1);
   }

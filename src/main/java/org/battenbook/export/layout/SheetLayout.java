@@ -11,8 +11,8 @@ import org.battenbook.book.Table;
 import org.battenbook.export.file.Address;
 
 /**
- * Where the tables and lines of a page stand in its sheet: a title, the lines that are written
- * above the tables, the tables, the other lines.
+ * The layout of a page's sheet: a title, the lines that are written above the tables, the tables,
+ * and the other lines.
  */
 public final class SheetLayout {
   public static final int NAME = 0;
@@ -40,7 +40,7 @@ public final class SheetLayout {
     placeLines(page.linesBelow(), row);
   }
 
-  /** The first row that is free then. */
+  /** Adds lines and returns the first row that is free below them. */
   private int placeLines(List<Line> placed, int free) {
     if (placed.isEmpty()) {
       return free;
@@ -61,7 +61,7 @@ public final class SheetLayout {
     return tables;
   }
 
-  /** Where each line stands. */
+  /** The address of each line. */
   public Map<Line, Address> lineAddresses() {
     Map<Line, Address> addresses = new LinkedHashMap<>();
     for (LineBlock block : lines) {
@@ -72,7 +72,7 @@ public final class SheetLayout {
     return addresses;
   }
 
-  /** The lines above the tables, and those below. */
+  /** The lines above the tables and the lines below them. */
   public List<LineBlock> lines() {
     return lines;
   }
@@ -83,7 +83,9 @@ public final class SheetLayout {
     return tables.values().stream().mapToInt(TableLayout::end).reduce(lastLine, Math::max);
   }
 
-  /** The rows down to the headings, where these belong to all that is below them. */
+  /**
+   * How many rows at the top do not scroll: down to the headings if they head all that is below.
+   */
   public int frozenRows() {
     if (tables.isEmpty()) {
       return lines.isEmpty() ? 1 : lines.get(0).headingRow() + 1;
@@ -92,7 +94,7 @@ public final class SheetLayout {
     return first ? tables.values().iterator().next().headingRow() + 1 : 1;
   }
 
-  /** Whether there are no tables, so that the columns are the lines' own. */
+  /** Whether the page has only lines, so that the columns are made for them. */
   public boolean isOfLines() {
     return tables.isEmpty();
   }
@@ -102,7 +104,7 @@ public final class SheetLayout {
     return page.tables().size() > 1;
   }
 
-  /** How many of the sheet's columns are there to be seen. */
+  /** How many columns of the sheet people see. */
   public int visibleColumns() {
     int ofLines = page.lines().isEmpty() ? 1 : NOTE + 1;
     return page.tables().stream().mapToInt(t -> t.columns().size()).reduce(ofLines, Math::max);

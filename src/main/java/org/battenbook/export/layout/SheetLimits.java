@@ -2,13 +2,18 @@ package org.battenbook.export.layout;
 
 import java.io.IOException;
 
-/** What a sheet can hold: ISO/IEC 29500 leaves it open, programs take so much. */
+/** How much a sheet may hold. ISO/IEC 29500 sets no limit; programs accept this much. */
 public final class SheetLimits {
   private static final int ROWS = 1_048_576;
   private static final int COLUMNS = 16_384;
 
   private SheetLimits() {}
 
+  /**
+   * Checks a sheet before anything is written.
+   *
+   * @throws IOException if it has too many rows or columns
+   */
   public static void check(SheetLayout sheet) throws IOException {
     if (sheet.end() > ROWS) {
       throw new IOException(

@@ -4,19 +4,16 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 
-/**
- * The names of the sheets of one file: legal to the open standard's programs, and different without
- * regard to case.
- */
+/** The names of the sheets of one file. Programs accept them, and no two differ only in case. */
 final class SheetNames {
   private static final int LONGEST = 31;
 
-  /** One program keeps this name for itself. */
+  /** A name that one program reserves. */
   private static final String KEPT = "history";
 
   private final Set<String> taken = new HashSet<>(Set.of(KEPT));
 
-  /** A name for a page's title; as close to it as can be. */
+  /** A name as close to the title of a page as possible. */
   String name(String title) {
     String legal = legal(title);
     String name = cut(legal, LONGEST);
@@ -27,14 +24,14 @@ final class SheetNames {
     return name;
   }
 
-  /** Without what no sheet may be called by; a comma parts the ranges that printing repeats. */
+  /** Removes characters that a name may not have. A comma would split the ranges for printing. */
   private static String legal(String title) {
     String spaced = title.replaceAll("[\\[\\]:*?/\\\\,\\p{Cntrl}]", " ").replaceAll("\\s+", " ");
     String bare = spaced.strip().replaceAll("^'+|'+$", "").strip();
     return bare.isEmpty() ? "Page" : bare;
   }
 
-  /** Cut between characters, never inside one. */
+  /** Cuts a name between two characters, never inside one. */
   private static String cut(String name, int longest) {
     if (name.length() <= longest) {
       return name;

@@ -7,7 +7,7 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.battenbook.export.file.Address;
 
-/** Where a table stands in its sheet: the key's column first, then the ticket's. */
+/** The layout of a table in its sheet: the key column first, then the columns of its ticket. */
 public final class TableLayout {
   private final Table table;
   private final int rowCount;
@@ -17,9 +17,9 @@ public final class TableLayout {
   private final Map<Column, Integer> columns = new LinkedHashMap<>();
 
   /**
-   * Places a table.
+   * Lays out a table.
    *
-   * @param firstFreeColumn the first of the sheet's columns that no table shows
+   * @param firstFreeColumn the first column of the sheet that no table uses
    */
   TableLayout(Rows rows, String sheet, int headingRow, int firstFreeColumn) {
     this.table = rows.table();
@@ -48,17 +48,17 @@ public final class TableLayout {
     return headingRow;
   }
 
-  /** The row of the sheet that a row of the table stands in. */
+  /** The row of the sheet that holds a row of the table. */
   int sheetRow(int row) {
     return headingRow + 1 + row;
   }
 
-  /** The columns in their order, each with its place in the sheet. */
+  /** The columns in order, each with its column in the sheet. */
   public Map<Column, Integer> columns() {
     return columns;
   }
 
-  /** The first row below the table; an empty table keeps one row free. */
+  /** The first row below the table. A table without rows takes one row. */
   int end() {
     return sheetRow(Math.max(1, rowCount));
   }
@@ -67,29 +67,27 @@ public final class TableLayout {
     return cell(place(column), row);
   }
 
-  /** The cell of one of the sheet's columns, counted from 0, beside a row. */
+  /** The cell in a column of the sheet, counted from 0, beside a row of the table. */
   public Address cell(int column, int row) {
     return new Address(sheet, sheetRow(row), column);
   }
 
-  /** All cells of a column, as a formula on a sheet names them. */
+  /** An absolute reference from a sheet to all cells of a column. */
   public String range(Column column, String from) {
     return range(place(column), from);
   }
 
-  /**
-   * The cells of one of the sheet's columns beside all rows, as a formula on a sheet names them.
-   */
+  /** An absolute reference from a sheet to the cells in one of its columns beside all rows. */
   public String range(int column, String from) {
     return cell(column, 0).rangeFrom(from, end() - 1);
   }
 
-  /** The first of the sheet's columns that no table shows. */
+  /** The first column of the sheet that no table uses. */
   public int firstFreeColumn() {
     return firstFreeColumn;
   }
 
-  /** The heading of the key's column: rows are counted from it. */
+  /** The heading of the key column. Formulas count rows from it. */
   public Address corner() {
     return new Address(sheet, headingRow, 0);
   }
