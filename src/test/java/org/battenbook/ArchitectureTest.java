@@ -1,10 +1,12 @@
 package org.battenbook;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
@@ -28,66 +30,74 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Keeps the arrows between the packages, as DEVELOPERS.md draws them. */
+/**
+ * Keeps the arrows between the packages, as DEVELOPERS.md draws them. A subpackage is a package
+ * like any other, with rows of its own in the two tables.
+ */
 class ArchitectureTest {
-  /** Each package, and whose floor it stands on: it may import those, and what they stand on. */
+  private static final String OURS = "org.battenbook.";
+
+  /**
+   * Each package, and the packages that it stands on. It may import those, and all that they stand
+   * on.
+   */
   private static final Map<String, List<String>> STANDS_ON =
-      read(
+      table(
           """
-          bound     :
-          number    : bound
-          source    :
-          graph     :
-          unit      : number
-          value     : unit
-          syntax    : number source
-          parse     : syntax
-          column    : number
-          operation : value source column
-          listing   : number source
-          logging   :
-          picture   :
-          saving    :
-          book      : parse unit listing picture
-          bind      : book value
-          check     : bind operation
-          plan      : number
-          evaluate  : check graph
-          derive    : evaluate
-          planstore : plan
-          cutting   : evaluate planstore
-          edit      : bind
-          workbook  : derive cutting edit saving
-          keep      : workbook
-          answer    : keep
-          export    : workbook
-          cli       : answer export
+          bound           :
+          number          : bound
+          source          :
+          graph           :
+          unit            : number
+          value           : unit
+          syntax          : number source
+          parse.generated :
+          parse           : syntax parse.generated
+          column          : number
+          operation       : value source column
+          listing         : number source
+          logging         :
+          picture         :
+          saving          :
+          book            : parse unit listing picture
+          bind            : book value
+          check           : bind operation
+          plan            : number
+          evaluate        : check graph
+          derive          : evaluate
+          planstore       : plan
+          cutting         : evaluate planstore
+          edit            : bind
+          workbook        : derive cutting edit saving
+          keep            : workbook
+          answer          : keep
+          export.file     : value
+          export.layout   : export.file bind
+          export.formula  : export.layout evaluate
+          export          : export.formula workbook
+          cli             : answer export
           """);
 
   /**
-   * Libraries, and the one package that imports each; but of the spreadsheet library {@code export}
-   * has the part that writes, and {@code listing} the part that reads without holding all.
+   * The libraries that a package may import. No other package may import them. {@code listing}
+   * reads spreadsheets as streams, {@code export.file} writes them; both name their parts of the
+   * library.
    */
   private static final Map<String, List<String>> LIBRARIES =
-      Map.of(
-          "parse", List.of("org.antlr.."),
-          "listing",
-              List.of(
-                  "org.apache.commons.csv..",
-                  "org.apache.commons.compress..",
-                  "org.apache.poi.openxml4j..",
-                  "org.apache.poi.ss.usermodel..",
-                  "org.apache.poi.util..",
-                  "org.apache.poi.xssf.eventusermodel..",
-                  "org.apache.poi.xssf.model..",
-                  "org.xml.sax.."),
-          "export",
-              List.of(
-                  "org.apache.poi..", "org.apache.commons.compress..", "org.apache.commons.io.."),
-          "logging", List.of("org.apache.logging.log4j.."),
-          "plan", List.of("org.ojalgo.."),
-          "answer", List.of("com.fasterxml.."),
-          "cli", List.of("picocli.."));
+      table(
+          """
+          parse.generated : org.antlr..
+          parse           : org.antlr..
+          listing         : org.apache.commons.csv.. org.apache.commons.compress.. org.xml.sax..
+          listing         : org.apache.poi.openxml4j.. org.apache.poi.ss.usermodel..
+          listing         : org.apache.poi.util.. org.apache.poi.xssf.eventusermodel..
+          listing         : org.apache.poi.xssf.model..
+          export.file     : org.apache.poi.. org.apache.commons.compress.. org.apache.commons.io..
+          logging         : org.apache.logging.log4j..
+          plan            : org.ojalgo..
+          answer          : com.fasterxml..
+          cli             : picocli..
+          """);
 
   private static final JavaClasses PROGRAM =
       new ClassFileImporter()
@@ -101,24 +111,64 @@ class ArchitectureTest {
 
   private static void imports(String name) {
     List<String> allowed = new ArrayList<>(List.of("java..", "javax..", "org.jspecify.."));
-    below(name).forEach(floor -> allowed.add(ours(floor)));
-    allowed.add(ours(name));
+    below(name).forEach(floor -> allowed.add(OURS + floor));
+    allowed.add(OURS + name);
     allowed.addAll(LIBRARIES.getOrDefault(name, List.of()));
     classes()
         .that()
-        .resideInAPackage(ours(name))
+        .resideInAPackage(OURS + name)
         .should()
         .onlyDependOnClassesThat(resideInAnyPackage(allowed.toArray(String[]::new)))
         .check(PROGRAM);
   }
 
+  /** A package that holds nothing but its description counts as missing. */
   @Test
-  void every_package_has_its_place_among_them() {
+  void exactly_the_packages_with_classes_are_listed() {
     Set<String> found =
         PROGRAM.stream()
-            .map(c -> c.getPackageName().replaceFirst("org\\.battenbook\\.(\\w+).*", "$1"))
+            .filter(c -> !c.getSimpleName().equals("package-info"))
+            .map(c -> c.getPackageName().substring(OURS.length()))
             .collect(Collectors.toCollection(TreeSet::new));
     assertThat(STANDS_ON.keySet()).containsExactlyInAnyOrderElementsOf(found);
+  }
+
+  @Test
+  void no_packages_form_a_circle() {
+    slices().matching(OURS + "(**)").should().beFreeOfCycles().check(PROGRAM);
+  }
+
+  /** So that an arrow goes from the table when the last import that needs it is gone. */
+  @TestFactory
+  Stream<DynamicTest> each_arrow_is_needed() {
+    return arrows(STANDS_ON, OURS);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> each_library_is_needed() {
+    return arrows(LIBRARIES, "");
+  }
+
+  private static Stream<DynamicTest> arrows(Map<String, List<String>> table, String prefix) {
+    return table.entrySet().stream()
+        .flatMap(row -> row.getValue().stream().map(to -> arrow(row.getKey(), prefix + to)));
+  }
+
+  private static DynamicTest arrow(String from, String to) {
+    return dynamicTest(from + " to " + to, () -> assertThat(isThere(from, to)).isTrue());
+  }
+
+  private static boolean isThere(String from, String to) {
+    return PROGRAM.stream().anyMatch(c -> isIn(c, from) && imports(c, to));
+  }
+
+  private static boolean isIn(JavaClass type, String name) {
+    return type.getPackageName().equals(OURS + name);
+  }
+
+  private static boolean imports(JavaClass type, String packages) {
+    return type.getDirectDependenciesFromSelf().stream()
+        .anyMatch(d -> resideInAPackage(packages).test(d.getTargetClass()));
   }
 
   @Test
@@ -129,7 +179,7 @@ class ArchitectureTest {
                 "saving",
                 "workbook.FolderLoader",
                 "workbook.JobFolder",
-                "export.TemporaryFolder",
+                "export.file.TemporaryFolder",
                 "logging.SilentContexts",
                 "cli"))
         .should()
@@ -239,9 +289,10 @@ class ArchitectureTest {
   }
 
   private static DescribedPredicate<JavaClass> areNot(String... names) {
+    assertThat(names).allMatch(n -> PROGRAM.stream().anyMatch(c -> isIn(c.getName(), OURS + n)));
     return DescribedPredicate.describe(
         "are not in " + Arrays.toString(names),
-        c -> Arrays.stream(names).noneMatch(n -> isIn(c.getName(), "org.battenbook." + n)));
+        c -> Arrays.stream(names).noneMatch(n -> isIn(c.getName(), OURS + n)));
   }
 
   private static boolean isIn(String name, String place) {
@@ -256,10 +307,6 @@ class ArchitectureTest {
                 && call.getTarget().getName().matches(methods));
   }
 
-  private static String ours(String name) {
-    return "org.battenbook." + name + "..";
-  }
-
   private static Set<String> below(String name) {
     Set<String> floors = new TreeSet<>();
     for (String floor : STANDS_ON.getOrDefault(name, List.of())) {
@@ -269,15 +316,18 @@ class ArchitectureTest {
     return floors;
   }
 
-  private static Map<String, List<String>> read(String table) {
-    Map<String, List<String>> rows = new LinkedHashMap<>();
-    for (String line : table.lines().toList()) {
-      int colon = line.indexOf(':');
-      String floors = line.substring(colon + 1).trim();
-      rows.put(
-          line.substring(0, colon).trim(),
-          Pattern.compile(" ").splitAsStream(floors).filter(f -> !f.isEmpty()).toList());
+  /** Rows of a name, a colon, and words; a name may have several rows. */
+  private static Map<String, List<String>> table(String rows) {
+    Map<String, List<String>> table = new LinkedHashMap<>();
+    for (String row : rows.lines().toList()) {
+      int colon = row.indexOf(':');
+      List<String> words =
+          table.computeIfAbsent(row.substring(0, colon).trim(), n -> new ArrayList<>());
+      Pattern.compile(" ")
+          .splitAsStream(row.substring(colon + 1))
+          .filter(w -> !w.isEmpty())
+          .forEach(words::add);
     }
-    return rows;
+    return table;
   }
 }

@@ -6,12 +6,19 @@ import java.util.function.Consumer;
 import org.battenbook.bind.Spot;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.Why;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.layout.DerivationLayout;
 
 /**
- * The rows of the sheet that tells where each value came from. Results are read from their cells;
- * what is said of them is as the job was filled.
+ * The rows of the sheet that shows how each value was calculated. Results are read from the cells
+ * of the values. The other texts are those of the job when it was exported.
  */
-final class DerivationRows implements Sheet.Rows {
+final class DerivationRows implements SheetRows {
   private static final String ALL =
       "One row for each value. Results follow the other sheets; formulas with values put in are as"
           + " the job was filled.";
@@ -19,59 +26,59 @@ final class DerivationRows implements Sheet.Rows {
       "One row for each line, and for each column in the first row of its table: there are too many"
           + " values to tell of all. Results follow the other sheets.";
 
-  private final DerivationPlan plan;
+  private final DerivationLayout layout;
   private final PlaceCells places;
 
-  DerivationRows(DerivationPlan plan, PlaceCells places) {
-    this.plan = plan;
+  DerivationRows(DerivationLayout layout, PlaceCells places) {
+    this.layout = layout;
     this.places = places;
   }
 
   @Override
   public void each(Consumer<List<SheetCell>> row) {
     row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, "Derivation")));
-    row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, plan.isWhole() ? ALL : SOME)));
+    row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, layout.isWhole() ? ALL : SOME)));
     row.accept(headings());
-    for (int i = 0; i < plan.spots().size(); i++) {
+    for (int i = 0; i < layout.spots().size(); i++) {
       row.accept(value(i));
     }
   }
 
   private static List<SheetCell> headings() {
-    int row = DerivationPlan.HEADING_ROW;
+    int row = DerivationLayout.HEADING_ROW;
     return List.of(
-        SheetCell.words(row, DerivationPlan.NAME, Look.HEADING, "value"),
-        SheetCell.words(row, DerivationPlan.ROW, Look.HEADING, "of"),
-        SheetCell.words(row, DerivationPlan.RESULT, Look.NUMBER_HEADING, "result"),
-        SheetCell.words(row, DerivationPlan.UNIT, Look.HEADING, "unit"),
-        SheetCell.words(row, DerivationPlan.FORMULA, Look.HEADING, "formula"),
-        SheetCell.words(row, DerivationPlan.WITH_VALUES, Look.HEADING, "with values, as filled"),
-        SheetCell.words(row, DerivationPlan.SET_IN, Look.HEADING, "set in"),
-        SheetCell.words(row, DerivationPlan.CHANGED, Look.HEADING, "changed"));
+        SheetCell.words(row, DerivationLayout.NAME, Look.HEADING, "value"),
+        SheetCell.words(row, DerivationLayout.ROW, Look.HEADING, "of"),
+        SheetCell.words(row, DerivationLayout.RESULT, Look.NUMBER_HEADING, "result"),
+        SheetCell.words(row, DerivationLayout.UNIT, Look.HEADING, "unit"),
+        SheetCell.words(row, DerivationLayout.FORMULA, Look.HEADING, "formula"),
+        SheetCell.words(row, DerivationLayout.WITH_VALUES, Look.HEADING, "with values, as filled"),
+        SheetCell.words(row, DerivationLayout.SET_IN, Look.HEADING, "set in"),
+        SheetCell.words(row, DerivationLayout.CHANGED, Look.HEADING, "changed"));
   }
 
   private List<SheetCell> value(int index) {
-    Spot spot = plan.spots().get(index);
-    int row = DerivationPlan.HEADING_ROW + 1 + index;
-    Address at = plan.address(index);
+    Spot spot = layout.spots().get(index);
+    int row = DerivationLayout.HEADING_ROW + 1 + index;
+    Address at = layout.address(index);
     Derivation step = Why.step(places.results(), spot);
     List<SheetCell> cells = new ArrayList<>();
     cells.add(
         new SheetCell(
             row,
-            DerivationPlan.NAME,
+            DerivationLayout.NAME,
             new CellContent.Words(spot.place().label()),
             Look.LINK,
             NumberFormats.TEXT,
             "",
             at.seenFrom("")));
-    text(row, DerivationPlan.ROW, places.rowName(spot), cells);
-    cells.add(places.readFrom(spot, at, new Address(plan.sheet(), row, DerivationPlan.RESULT)));
-    text(row, DerivationPlan.UNIT, places.unit(spot.place()), cells);
-    text(row, DerivationPlan.FORMULA, formula(step), cells);
-    text(row, DerivationPlan.WITH_VALUES, step.withValues(), cells);
-    text(row, DerivationPlan.SET_IN, step.at().place(), cells);
-    text(row, DerivationPlan.CHANGED, changed(step), cells);
+    text(row, DerivationLayout.ROW, places.rowName(spot), cells);
+    cells.add(places.readFrom(spot, at, new Address(layout.sheet(), row, DerivationLayout.RESULT)));
+    text(row, DerivationLayout.UNIT, places.unit(spot.place()), cells);
+    text(row, DerivationLayout.FORMULA, formula(step), cells);
+    text(row, DerivationLayout.WITH_VALUES, step.withValues(), cells);
+    text(row, DerivationLayout.SET_IN, step.at().place(), cells);
+    text(row, DerivationLayout.CHANGED, changed(step), cells);
     return cells;
   }
 

@@ -6,18 +6,27 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Line;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.formula.FormulaContext;
+import org.battenbook.export.layout.LineBlock;
+import org.battenbook.export.layout.SheetLayout;
 
 /**
- * The rows of a page's lines: name, value, unit, the formula as written, and the note. Beside
- * tables, whose columns are not made for it, the note goes on behind the formula.
+ * The rows of a page's lines: name, value, unit, formula, and note. If the page has tables, the
+ * note shares the column of the formula, because the next column is as wide as the tables need it.
  */
-final class LineRows implements Sheet.Rows {
-  private final SheetPlan plan;
+final class LineRows implements SheetRows {
+  private final SheetLayout layout;
   private final LineBlock block;
   private final PlaceCells places;
 
-  LineRows(SheetPlan plan, LineBlock block, PlaceCells places) {
-    this.plan = plan;
+  LineRows(SheetLayout layout, LineBlock block, PlaceCells places) {
+    this.layout = layout;
     this.block = block;
     this.places = places;
   }
@@ -35,29 +44,29 @@ final class LineRows implements Sheet.Rows {
     List<SheetCell> cells = new ArrayList<>();
     Collections.addAll(
         cells,
-        SheetCell.words(row, SheetPlan.NAME, Look.HEADING, "line"),
-        SheetCell.words(row, SheetPlan.VALUE, Look.NUMBER_HEADING, "value\n(boxed: given)"),
-        SheetCell.words(row, SheetPlan.UNIT, Look.HEADING, "unit"),
-        SheetCell.words(row, SheetPlan.WRITTEN, Look.HEADING, "as written"));
-    if (plan.isOfLines()) {
-      cells.add(SheetCell.words(row, SheetPlan.NOTE, Look.HEADING, "note"));
+        SheetCell.words(row, SheetLayout.NAME, Look.HEADING, "line"),
+        SheetCell.words(row, SheetLayout.VALUE, Look.NUMBER_HEADING, "value\n(boxed: given)"),
+        SheetCell.words(row, SheetLayout.UNIT, Look.HEADING, "unit"),
+        SheetCell.words(row, SheetLayout.WRITTEN, Look.HEADING, "as written"));
+    if (layout.isOfLines()) {
+      cells.add(SheetCell.words(row, SheetLayout.NOTE, Look.HEADING, "note"));
     }
     return cells;
   }
 
   private List<SheetCell> line(Line line, int row) {
-    Address at = new Address(plan.name(), row, SheetPlan.VALUE);
+    Address at = new Address(layout.name(), row, SheetLayout.VALUE);
     List<SheetCell> cells = new ArrayList<>();
-    cells.add(SheetCell.words(row, SheetPlan.NAME, Look.NAME, line.name().text()));
-    cells.add(places.cell(new Spot(line, 0), at, Standing.ofLine(plan.name())));
-    cells.add(SheetCell.words(row, SheetPlan.UNIT, Look.UNIT, places.unit(line)));
-    String note = Remarks.note(line);
-    if (plan.isOfLines()) {
-      remark(row, SheetPlan.WRITTEN, Remarks.written(line), NumberFormats.TEXT, cells);
-      remark(row, SheetPlan.NOTE, note, NumberFormats.TEXT, cells);
+    cells.add(SheetCell.words(row, SheetLayout.NAME, Look.NAME, line.name().text()));
+    cells.add(places.cell(new Spot(line, 0), at, FormulaContext.ofLine(layout.name())));
+    cells.add(SheetCell.words(row, SheetLayout.UNIT, Look.UNIT, places.unit(line)));
+    String note = PlaceRemarks.note(line);
+    if (layout.isOfLines()) {
+      remark(row, SheetLayout.WRITTEN, PlaceRemarks.written(line), NumberFormats.TEXT, cells);
+      remark(row, SheetLayout.NOTE, note, NumberFormats.TEXT, cells);
     } else {
-      String words = Remarks.written(line) + (note.isEmpty() ? "" : "  -- " + note);
-      remark(row, SheetPlan.WRITTEN, words, NumberFormats.GENERAL, cells);
+      String words = PlaceRemarks.written(line) + (note.isEmpty() ? "" : "  -- " + note);
+      remark(row, SheetLayout.WRITTEN, words, NumberFormats.GENERAL, cells);
     }
     return cells;
   }

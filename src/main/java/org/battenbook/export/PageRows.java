@@ -2,33 +2,39 @@ package org.battenbook.export;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.layout.LineBlock;
+import org.battenbook.export.layout.SheetLayout;
 
-/** The rows of a page: its title, its tables, then its lines. */
-final class PageRows implements Sheet.Rows {
-  private final SheetPlan plan;
+/** The rows of a page: its title, the lines above its tables, the tables, and the other lines. */
+final class PageRows implements SheetRows {
+  private final SheetLayout layout;
   private final PlaceCells places;
 
-  PageRows(SheetPlan plan, PlaceCells places) {
-    this.plan = plan;
+  PageRows(SheetLayout layout, PlaceCells places) {
+    this.layout = layout;
     this.places = places;
   }
 
   @Override
   public void each(Consumer<List<SheetCell>> row) {
-    row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, plan.page().title())));
-    if (!plan.page().note().isEmpty()) {
-      row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, plan.page().note())));
+    row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, layout.page().title())));
+    if (!layout.page().note().isEmpty()) {
+      row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, layout.page().note())));
     }
-    List<LineBlock> above = plan.lines().stream().filter(this::isAbove).toList();
-    List<LineBlock> below = plan.lines().stream().filter(b -> !isAbove(b)).toList();
-    above.forEach(block -> new LineRows(plan, block, places).each(row));
-    plan.tables()
+    List<LineBlock> above = layout.lines().stream().filter(this::isAbove).toList();
+    List<LineBlock> below = layout.lines().stream().filter(b -> !isAbove(b)).toList();
+    above.forEach(block -> new LineRows(layout, block, places).each(row));
+    layout
+        .tables()
         .values()
-        .forEach(table -> new TableRows(table, plan.hasSubtitles(), places).each(row));
-    below.forEach(block -> new LineRows(plan, block, places).each(row));
+        .forEach(table -> new TableBlockRows(table, layout.hasSubtitles(), places).each(row));
+    below.forEach(block -> new LineRows(layout, block, places).each(row));
   }
 
   private boolean isAbove(LineBlock block) {
-    return plan.tables().values().stream().allMatch(t -> block.headingRow() < t.headingRow());
+    return layout.tables().values().stream().allMatch(t -> block.headingRow() < t.headingRow());
   }
 }

@@ -1,6 +1,7 @@
 package org.battenbook.export;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +14,18 @@ import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Decisions;
 import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.Trace;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.CellContents;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.formula.FormulaContext;
+import org.battenbook.export.formula.FormulaTranslator;
+import org.battenbook.export.formula.HelperColumn;
+import org.battenbook.export.formula.Inexpressible;
+import org.battenbook.export.formula.WrittenUnit;
+import org.battenbook.export.layout.TableLayout;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.unit.Form;
@@ -20,9 +33,12 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 
-/** The cell of a value: what a person wrote, a live formula, or a value with the reason for it. */
+/**
+ * The cell of a value. It holds what a person entered, a live formula, or a value and the reason
+ * why it has no formula.
+ */
 final class PlaceCells {
-  /** Faults that a spreadsheet finds by itself, whatever the noise of its doubles. */
+  /** Errors that a spreadsheet finds, too, however its doubles are rounded. */
   private static final Set<String> FOUND_TOO =
       Set.of(
           "no-row-fits",
@@ -31,25 +47,25 @@ final class PlaceCells {
           "average-of-nothing",
           "negative-root");
 
-  private final PlaceReads reads;
+  private final FormulaTranslator translator;
   private final CheckedBook book;
   private final Results results;
   private final Decisions decided;
   private final Map<Spot, String> fixed = new LinkedHashMap<>();
 
-  PlaceCells(PlaceReads reads) {
-    this.reads = reads;
-    this.book = reads.book();
-    this.results = reads.results();
+  PlaceCells(FormulaTranslator translator) {
+    this.translator = translator;
+    this.results = translator.results();
+    this.book = results.program().book();
     this.decided = results.decisions();
   }
 
   /**
    * The cell of a spot.
    *
-   * @param standing where its formula stands
+   * @param context the context of its formula
    */
-  SheetCell cell(Spot spot, Address at, Standing standing) {
+  SheetCell cell(Spot spot, Address at, FormulaContext context) {
     CheckedPlace checked = book.place(spot.place());
     CheckedFormula own = decided.ownFormula(spot);
     boolean written = own == null && decided.written(spot) != null;
@@ -64,13 +80,18 @@ final class PlaceCells {
     if (formula == null) {
       return cell(spot, at, new CellContent.Missing(), Look.GIVEN, "to be filled in");
     }
-    return formula(spot, at, formula, standing);
+    return formula(spot, at, formula, context);
   }
 
-  /** The unit that a place is shown in; empty for what has none. */
+  /** The unit that a place is shown in, or an empty text. */
   String unit(Place place) {
     Form form = book.place(place).form();
     return form == null ? "" : form.unit().symbol();
+  }
+
+  /** The helper columns beside a table so far. */
+  List<HelperColumn> helpers(TableLayout table) {
+    return translator.helpers(table).all();
   }
 
   Kind kind(Place place) {
@@ -94,7 +115,7 @@ final class PlaceCells {
     return cell(spot, at, shown, opened ? Look.WORKED_OUT : Look.GIVEN, "");
   }
 
-  /** A text without words is written as a formula: what reads an empty cell would read a zero. */
+  /** An empty text is written as a formula. A formula that reads an empty cell would read 0. */
   private static CellContent readable(CellContent content) {
     boolean empty = content instanceof CellContent.Words words && words.text().isEmpty();
     return empty ? new CellContent.Formula("\"\"", false, content) : content;
@@ -107,7 +128,7 @@ final class PlaceCells {
         : "filled in; the formula gives " + ShownValue.of(instead, checked.form()).text();
   }
 
-  private SheetCell formula(Spot spot, Address at, CheckedFormula formula, Standing standing) {
+  private SheetCell formula(Spot spot, Address at, CheckedFormula formula, FormulaContext context) {
     Value value = results.value(spot);
     CellContent content = CellContents.of(value, book.place(spot.place()).form());
     try {
@@ -117,9 +138,7 @@ final class PlaceCells {
       if (!Trace.every(results, spot, Operation::agreesInSpreadsheet)) {
         throw Inexpressible.tooNear();
       }
-      SpreadsheetText text =
-          new Translation(reads, formula, standing).translate(formula.expression());
-      String shown = FormulaLimits.checked(inCell(spot, text)).toString();
+      String shown = translator.inCell(spot.place(), formula, context).toString();
       return cell(
           spot, at, new CellContent.Formula(shown, false, content), Look.WORKED_OUT, fault(value));
     } catch (Inexpressible reason) {
@@ -132,31 +151,27 @@ final class PlaceCells {
     return value instanceof Value.Fault fault ? fault.message() : "";
   }
 
-  /** A number in the shown unit, a row by its name. */
-  private SpreadsheetText inCell(Spot spot, SpreadsheetText text) {
-    SpreadsheetText name = text.rowName();
-    return name != null ? name : reads.inShownUnit(spot.place(), text);
-  }
-
   private SheetCell cell(Spot spot, Address at, CellContent content, Look look, String comment) {
     String format = format(book.place(spot.place()), results.value(spot), content);
     return new SheetCell(
         at.row(), at.column(), content, look, format, comment, link(spot, content));
   }
 
-  /** To where its derivation is told. A plain text leads nowhere: programs redraw linked texts. */
+  /**
+   * A link to the derivation. A text has none, because programs change the look of linked texts.
+   */
   private String link(Spot spot, CellContent content) {
-    Address told = reads.plan().derivations().of(spot);
+    Address told = translator.layout().derivations().of(spot);
     return told == null || content instanceof CellContent.Words ? "" : told.seenFrom("");
   }
 
-  /** The name of a spot's row; empty for a line. */
+  /** The name of the row of a value. A line has no row: the name is empty. */
   String rowName(Spot spot) {
     Table table = spot.place().table();
     return table == null ? "" : results.rows(table).name(spot.row());
   }
 
-  /** A cell that shows the value of a spot by reading the spot's own cell. */
+  /** A cell that shows a value by reading the cell of that value. */
   SheetCell readFrom(Spot spot, Address own, Address at) {
     CheckedPlace checked = book.place(spot.place());
     Value value = results.value(spot);
@@ -169,7 +184,7 @@ final class PlaceCells {
         at.row(), at.column(), read, Look.WORKED_OUT, format(checked, value, content), "");
   }
 
-  /** The values that turned out to have no formula so far, with the reasons. */
+  /** The calculated values that have no formula so far, each with the reason. */
   Map<Spot, String> fixed() {
     return fixed;
   }

@@ -5,25 +5,27 @@ import java.util.stream.IntStream;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Rule;
 import org.battenbook.evaluate.Results;
-import org.battenbook.export.RulePlan.Ruled;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.layout.RuleLayout;
+import org.battenbook.export.layout.RuleLayout.Ruled;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 
-/** In how many rows a requirement is not met, or a caution fires, and what it says there. */
+/** Counts the rows in which a requirement fails or a caution applies, and gives its messages. */
 record RuleCounts(Results results) {
 
-  /** Of all rules of a block. */
-  CellContent all(RulePlan block) {
+  /** The count of all rules of a block. */
+  CellContent all(RuleLayout block) {
     return sum(block.rules().stream().map(this::of).toList());
   }
 
-  /** Of one rule in all its rows. */
+  /** The count of one rule in all its rows. */
   CellContent of(Ruled ruled) {
     return sum(
         IntStream.range(0, ruled.rowCount()).mapToObj(row -> of(ruled.rule(), row)).toList());
   }
 
-  /** One for a row that is to be told of, else none; missing where it cannot be told yet. */
+  /** 1 for a row in which the rule fails or applies, else 0. Missing if an input is missing. */
   CellContent of(Rule rule, int row) {
     Value value = results.value(new Spot(rule.condition(), row));
     return value instanceof Value.YesNo holds
@@ -42,7 +44,7 @@ record RuleCounts(Results results) {
     return new CellContent.Figure(sum);
   }
 
-  /** What a rule says in the first rows that are to be told of. */
+  /** The messages of a rule in the first rows in which it fails or applies. */
   List<String> messages(Ruled ruled, int most) {
     return IntStream.range(0, ruled.rowCount())
         .filter(row -> of(ruled.rule(), row) instanceof CellContent.Figure one && one.number() > 0)

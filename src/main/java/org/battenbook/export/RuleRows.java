@@ -10,70 +10,82 @@ import org.battenbook.bind.Spot;
 import org.battenbook.book.Rule;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.evaluate.Trace;
-import org.battenbook.export.RulePlan.Ruled;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.formula.FormulaContext;
+import org.battenbook.export.formula.FormulaLimits;
+import org.battenbook.export.formula.FormulaTranslator;
+import org.battenbook.export.formula.HelperColumn;
+import org.battenbook.export.formula.Inexpressible;
+import org.battenbook.export.layout.RuleLayout;
+import org.battenbook.export.layout.RuleLayout.Ruled;
+import org.battenbook.export.layout.TableLayout;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.operation.SpreadsheetText.Content;
 
 /**
- * Requirements, or cautions: in how many rows one is not met, or fires, as a live formula, and what
- * it said when the job was filled.
+ * The rows of requirements or of cautions. A live formula counts in how many rows each one fails or
+ * applies. The messages are those of the job when it was exported.
  */
-final class RuleRows implements Sheet.Rows {
-  /** How many messages of one rule are told. */
+final class RuleRows implements SheetRows {
+  /** How many messages of one rule are shown. */
   private static final int TOLD = 3;
 
   private static final SpreadsheetText NONE = number(0);
   private static final SpreadsheetText ONE = number(1);
 
-  private final RulePlan plan;
+  private final RuleLayout layout;
   private final String sheet;
-  private final PlaceReads reads;
+  private final FormulaTranslator translator;
   private final RuleCounts counts;
 
-  RuleRows(RulePlan plan, String sheet, PlaceReads reads) {
-    this.plan = plan;
+  RuleRows(RuleLayout layout, String sheet, FormulaTranslator translator) {
+    this.layout = layout;
     this.sheet = sheet;
-    this.reads = reads;
-    this.counts = new RuleCounts(reads.results());
+    this.translator = translator;
+    this.counts = new RuleCounts(translator.results());
   }
 
   @Override
   public void each(Consumer<List<SheetCell>> row) {
-    int top = plan.headingRow() - 1;
-    String title = plan.isRequired() ? "Requirements" : "Cautions";
+    int top = layout.headingRow() - 1;
+    String title = layout.isRequired() ? "Requirements" : "Cautions";
     row.accept(List.of(SheetCell.words(top, 0, Look.SUBTITLE, title)));
     row.accept(headings());
-    for (int i = 0; i < plan.rules().size(); i++) {
-      row.accept(rule(plan.rules().get(i), plan.row(i)));
+    for (int i = 0; i < layout.rules().size(); i++) {
+      row.accept(rule(layout.rules().get(i), layout.row(i)));
     }
   }
 
   private List<SheetCell> headings() {
-    int row = plan.headingRow();
-    String count = plan.isRequired() ? "not met in" : "fires in";
+    int row = layout.headingRow();
+    String count = layout.isRequired() ? "not met in" : "fires in";
     return List.of(
-        SheetCell.words(row, RulePlan.OF, Look.HEADING, "of"),
-        SheetCell.words(row, RulePlan.COUNT, Look.NUMBER_HEADING, count),
-        SheetCell.words(row, RulePlan.ROWS, Look.HEADING, "of rows"),
-        SheetCell.words(row, RulePlan.SET_IN, Look.HEADING, "set in"),
-        SheetCell.words(row, RulePlan.SAYS, Look.HEADING, "says"));
+        SheetCell.words(row, RuleLayout.OF, Look.HEADING, "of"),
+        SheetCell.words(row, RuleLayout.COUNT, Look.NUMBER_HEADING, count),
+        SheetCell.words(row, RuleLayout.ROWS, Look.HEADING, "of rows"),
+        SheetCell.words(row, RuleLayout.SET_IN, Look.HEADING, "set in"),
+        SheetCell.words(row, RuleLayout.SAYS, Look.HEADING, "says"));
   }
 
   private List<SheetCell> rule(Ruled ruled, int row) {
     String of = ruled.table() == null ? ruled.page().title() : ruled.table().name().text();
     return List.of(
-        SheetCell.words(row, RulePlan.OF, Look.NAME, of),
+        SheetCell.words(row, RuleLayout.OF, Look.NAME, of),
         count(ruled, row),
         new SheetCell(
             row,
-            RulePlan.ROWS,
+            RuleLayout.ROWS,
             new CellContent.Figure(ruled.rowCount()),
             Look.UNIT,
             NumberFormats.GENERAL,
             ""),
-        remark(row, RulePlan.SET_IN, ruled.rule().span().place()),
-        remark(row, RulePlan.SAYS, says(ruled)));
+        remark(row, RuleLayout.SET_IN, ruled.rule().span().place()),
+        remark(row, RuleLayout.SAYS, says(ruled)));
   }
 
   private static SheetCell remark(int row, int column, String words) {
@@ -86,46 +98,48 @@ final class RuleRows implements Sheet.Rows {
     try {
       String formula = FormulaLimits.checked(countFormula(ruled)).toString();
       CellContent live = new CellContent.Formula(formula, false, counted);
-      return new SheetCell(row, RulePlan.COUNT, live, Look.WORKED_OUT, NumberFormats.GENERAL, "");
+      return new SheetCell(row, RuleLayout.COUNT, live, Look.WORKED_OUT, NumberFormats.GENERAL, "");
     } catch (Inexpressible reason) {
       return new SheetCell(
-          row, RulePlan.COUNT, counted, Look.FIXED, NumberFormats.GENERAL, reason.words());
+          row, RuleLayout.COUNT, counted, Look.FIXED, NumberFormats.GENERAL, reason.words());
     }
   }
 
   private SpreadsheetText countFormula(Ruled ruled) {
     if (ruled.table() == null) {
-      return counts(ruled.rule(), 0, Standing.ofLine(sheet));
+      return counts(ruled.rule(), 0, FormulaContext.ofLine(sheet));
     }
-    TablePlan table = reads.plan().table(ruled.table());
+    TableLayout table = translator.layout().table(ruled.table());
     HelperColumn helper =
-        table.helper(
-            List.of("rule", ruled.rule()),
-            ruled.rule().condition().label(),
-            false,
-            row -> counts(ruled.rule(), row, Standing.inRow(table, row)),
-            row -> counts.of(ruled.rule(), row));
-    counts(ruled.rule(), 0, Standing.inRow(table, 0));
-    String range = table.range(helper, sheet);
+        translator
+            .helpers(table)
+            .column(
+                List.of("rule", ruled.rule()),
+                ruled.rule().condition().label(),
+                false,
+                row -> counts(ruled.rule(), row, FormulaContext.inRow(table, row)),
+                row -> counts.of(ruled.rule(), row));
+    counts(ruled.rule(), 0, FormulaContext.inRow(table, 0));
+    String range = helper.range(sheet);
     return call("SUM", SpreadsheetText.reference(range, Content.NUMBER));
   }
 
-  /** One for a row that is to be told of. */
-  private SpreadsheetText counts(Rule rule, int row, Standing standing) {
+  /** 1 for a row in which the rule fails or applies, else 0. */
+  private SpreadsheetText counts(Rule rule, int row, FormulaContext context) {
     Spot spot = new Spot(rule.condition(), row);
-    if (!Trace.every(reads.results(), spot, Operation::agreesInSpreadsheet)) {
+    if (!Trace.every(translator.results(), spot, Operation::agreesInSpreadsheet)) {
       throw Inexpressible.tooNear();
     }
-    CheckedFormula formula = reads.book().place(rule.condition()).formula();
+    CheckedFormula formula =
+        translator.results().program().book().place(rule.condition()).formula();
     if (formula == null) {
       throw new IllegalStateException("a rule without a condition at " + rule.span());
     }
-    SpreadsheetText holds =
-        new Translation(reads, formula, standing).translate(formula.expression());
+    SpreadsheetText holds = translator.translate(formula, context);
     return rule.required() ? choice(holds, NONE, ONE) : choice(holds, ONE, NONE);
   }
 
-  /** What it told of the job; as written where it told nothing. */
+  /** The first messages of a rule. If it has none, its text as written. */
   private String says(Ruled ruled) {
     List<String> told = counts.messages(ruled, TOLD + 1);
     if (told.isEmpty()) {

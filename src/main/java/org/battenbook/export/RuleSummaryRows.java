@@ -2,26 +2,35 @@ package org.battenbook.export;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.file.CellContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.NumberFormats;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.layout.RuleLayout;
+import org.battenbook.export.layout.RuleSheetLayout;
+import org.battenbook.export.layout.SheetLayout;
 
 /**
- * What a person is to know of requirements and cautions before all else: how many times one is not
- * met, or fires, and what the broken requirements said when the job was filled.
+ * The summary of rules on the first sheet: how many requirements fail, how many cautions apply, and
+ * the messages of the requirements that failed when the job was exported.
  */
-final class RuleSummaryRows implements Sheet.Rows {
-  /** How many messages are told here; the sheet of rules tells all. */
+final class RuleSummaryRows implements SheetRows {
+  /** How many messages are shown here. The sheet of rules shows the others. */
   private static final int TOLD = 12;
 
-  private final RuleSheetPlan plan;
+  private final RuleSheetLayout layout;
   private final int free;
   private final RuleCounts counts;
 
   /**
-   * Rows of a summary.
+   * The rows of a summary.
    *
-   * @param free the first row that is free on its sheet
+   * @param free the first free row of its sheet
    */
-  RuleSummaryRows(RuleSheetPlan plan, int free, RuleCounts counts) {
-    this.plan = plan;
+  RuleSummaryRows(RuleSheetLayout layout, int free, RuleCounts counts) {
+    this.layout = layout;
     this.free = free;
     this.counts = counts;
   }
@@ -29,35 +38,35 @@ final class RuleSummaryRows implements Sheet.Rows {
   @Override
   public void each(Consumer<List<SheetCell>> row) {
     int at = free + 1;
-    for (RulePlan block : plan.blocks()) {
+    for (RuleLayout block : layout.blocks()) {
       row.accept(total(block, at++));
     }
     for (String message : broken()) {
-      row.accept(List.of(SheetCell.words(at++, SheetPlan.NAME, Look.NOTE, message)));
+      row.accept(List.of(SheetCell.words(at++, SheetLayout.NAME, Look.NOTE, message)));
     }
   }
 
-  /** How many rows these take, with the empty one above them. */
+  /** How many rows the summary takes, with the empty row above it. */
   int count() {
-    return plan.blocks().isEmpty() ? 0 : 1 + plan.blocks().size() + broken().size();
+    return layout.blocks().isEmpty() ? 0 : 1 + layout.blocks().size() + broken().size();
   }
 
   private List<String> broken() {
-    return plan.blocks().stream()
-        .filter(RulePlan::isRequired)
+    return layout.blocks().stream()
+        .filter(RuleLayout::isRequired)
         .flatMap(block -> block.rules().stream())
         .flatMap(ruled -> counts.messages(ruled, TOLD).stream())
         .limit(TOLD)
         .toList();
   }
 
-  private List<SheetCell> total(RulePlan block, int row) {
+  private List<SheetCell> total(RuleLayout block, int row) {
     String words = block.isRequired() ? "requirements not met" : "cautions that fire";
-    String there = new Address(plan.sheet(), block.headingRow(), RulePlan.OF).seenFrom("");
+    String there = new Address(layout.sheet(), block.headingRow(), RuleLayout.OF).seenFrom("");
     CellContent sum =
-        new CellContent.Formula("SUM(" + plan.counts(block) + ")", false, counts.all(block));
+        new CellContent.Formula("SUM(" + layout.counts(block) + ")", false, counts.all(block));
     return List.of(
-        SheetCell.words(row, SheetPlan.NAME, Look.LINK, words).linkedTo(there),
-        new SheetCell(row, SheetPlan.VALUE, sum, Look.WORKED_OUT, NumberFormats.GENERAL, ""));
+        SheetCell.words(row, SheetLayout.NAME, Look.LINK, words).linkedTo(there),
+        new SheetCell(row, SheetLayout.VALUE, sum, Look.WORKED_OUT, NumberFormats.GENERAL, ""));
   }
 }

@@ -5,134 +5,168 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.battenbook.export.file.FileContent;
+import org.battenbook.export.file.Look;
+import org.battenbook.export.file.SheetCell;
+import org.battenbook.export.file.SheetContent;
+import org.battenbook.export.file.SheetRows;
+import org.battenbook.export.file.SpreadsheetWriter;
+import org.battenbook.export.file.Widths;
+import org.battenbook.export.file.WritingProgress;
+import org.battenbook.export.formula.FormulaTranslator;
+import org.battenbook.export.layout.DerivationLayout;
+import org.battenbook.export.layout.FileLayout;
+import org.battenbook.export.layout.RuleLayout;
+import org.battenbook.export.layout.RuleSheetLayout;
+import org.battenbook.export.layout.SheetLayout;
+import org.battenbook.export.layout.SheetLimits;
+import org.battenbook.export.layout.TableLayout;
 import org.battenbook.workbook.Filled;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A filled workbook as a spreadsheet file.
  *
- * <p>Each page is a sheet; each line and each column that is worked out is a live formula beside
- * the value that it gives, so that the file recalculates to the workbook's values. Numbers are in
- * the units that the workbook shows. What a spreadsheet cannot work out to the very value is
- * written as a value, with a comment that says why.
+ * <p>Each page is a sheet. Each calculated line and column is a live formula with its value stored
+ * beside it, so the file recalculates to the workbook's values. Numbers are in the units that the
+ * workbook shows. If a spreadsheet cannot calculate exactly the same value, the cell holds the
+ * value and a comment that says why.
  */
 public final class SpreadsheetExport {
-  private SpreadsheetExport() {}
+  private final FormulaTranslator translator;
+  private final PlaceCells places;
+
+  private SpreadsheetExport(FormulaTranslator translator) {
+    this.translator = translator;
+    this.places = new PlaceCells(translator);
+  }
 
   /**
-   * Writes an .xlsx file (ISO/IEC 29500), the same bytes for the same workbook; the stream is left
-   * open.
+   * Writes an .xlsx file (ISO/IEC 29500). The stream stays open.
    *
-   * @return the values that are written as values, without a formula
-   * @throws IOException when the stream cannot be written, or a page has more rows or columns than
-   *     a sheet may have
-   * @throws org.battenbook.workbook.PlansPending when plans are still to be made
+   * @return the calculated values that have no formula in the file
+   * @throws IOException if the stream cannot be written, or a page has more rows or columns than a
+   *     sheet may have
+   * @throws org.battenbook.workbook.PlansPending if plans are still to be made
    */
   public static List<Fixed> write(Filled filled, OutputStream out) throws IOException {
     return write(filled, out, (written, all) -> {});
   }
 
   /**
-   * A value that is written as a value though a formula works it out.
+   * A calculated value that has no formula in the file.
    *
-   * @param place as people say it
-   * @param reason why no formula of a spreadsheet says it
+   * @param place its place, as people write it
+   * @param reason why no spreadsheet formula gives it
    */
   public record Fixed(String place, String reason) {}
 
-  /** Is told how far the writing is. */
-  public interface Progress {
-    /**
-     * So many rows are written.
-     *
-     * @param all how many there will be
-     */
-    void rows(int written, int all);
-  }
-
-  /** Writes a file as above, and tells how far it is with each row. */
-  public static List<Fixed> write(Filled filled, OutputStream out, Progress progress)
+  /** Writes the same file and reports each row. */
+  public static List<Fixed> write(Filled filled, OutputStream out, WritingProgress progress)
       throws IOException {
     filled.requirePlans();
-    BookPlan plan = new BookPlan(filled.checked(), filled.results());
-    for (SheetPlan sheet : plan.sheets()) {
+    FileLayout layout = new FileLayout(filled.checked().book(), filled.results());
+    for (SheetLayout sheet : layout.sheets()) {
       SheetLimits.check(sheet);
     }
-    PlaceReads reads = new PlaceReads(plan, filled.results());
-    PlaceCells places = new PlaceCells(reads);
-    BookWriter.write(book(filled.title(), plan, reads, places), out, progress);
+    SpreadsheetExport export =
+        new SpreadsheetExport(new FormulaTranslator(layout, filled.results()));
+    SpreadsheetWriter.write(export.content(filled.title()), out, progress);
+    return export.fixed();
+  }
+
+  private List<Fixed> fixed() {
     List<Fixed> fixed = new ArrayList<>();
     places
         .fixed()
         .forEach(
             (spot, reason) ->
-                fixed.add(new Fixed(filled.results().decisions().words(spot), reason)));
+                fixed.add(new Fixed(translator.results().decisions().words(spot), reason)));
     return fixed;
   }
 
-  private static Book book(String title, BookPlan plan, PlaceReads reads, PlaceCells places) {
-    List<Pending> pending = new ArrayList<>();
-    for (SheetPlan sheet : plan.sheets()) {
-      pending.add(page(sheet, pending.isEmpty() ? plan.rules() : null, reads, places));
+  private FileContent content(String title) {
+    FileLayout layout = translator.layout();
+    List<MeasuredPage> pages = layout.sheets().stream().map(this::page).toList();
+    List<SheetContent> sheets = new ArrayList<>(pages.stream().map(this::sheet).toList());
+    if (!layout.rules().blocks().isEmpty()) {
+      sheets.add(rules(layout.rules()));
     }
-    List<Sheet> sheets = new ArrayList<>(pending.stream().map(Pending::sheet).toList());
-    if (!plan.rules().blocks().isEmpty()) {
-      sheets.add(rules(plan.rules(), reads));
-    }
-    sheets.add(derivations(plan.derivations(), places));
-    return new Book(title, sheets, plan.addresses());
+    sheets.add(derivations(layout.derivations()));
+    return new FileContent(title, sheets, layout.addresses());
   }
 
-  /** A page that was gone through once: only when all were are all helper columns known. */
-  private record Pending(SheetPlan plan, Sheet.Rows rows, Widths widths, int end) {
-    Sheet sheet() {
-      TreeSet<Integer> hidden = new TreeSet<>();
-      plan.tables()
-          .values()
-          .forEach(table -> table.helpers().forEach(helper -> hidden.add(helper.column())));
-      return new Sheet(
-          plan.name(), rows, widths, hidden, plan.frozenRows(), plan.visibleColumns(), end);
-    }
+  /**
+   * The rows of a page, with the widths that they need. To measure them, every formula is
+   * translated once. Which helper columns there are is known only when this is done for all pages.
+   *
+   * @param end the first row below everything
+   */
+  private record MeasuredPage(SheetLayout layout, SheetRows rows, Widths widths, int end) {}
+
+  private MeasuredPage page(SheetLayout sheet) {
+    SheetRows rows = new PageRows(sheet, places);
+    return isFirst(sheet)
+        ? first(sheet, rows)
+        : new MeasuredPage(sheet, rows, Widths.of(rows), sheet.end());
   }
 
-  /** A page's sheet; on the first one stands what is to be known of the rules. */
-  private static Pending page(
-      SheetPlan plan, @Nullable RuleSheetPlan rules, PlaceReads reads, PlaceCells places) {
-    Sheet.Rows page = new PageRows(plan, places);
-    if (rules == null) {
-      return new Pending(plan, page, Widths.of(page), plan.end());
-    }
-    RuleSummaryRows summary =
-        new RuleSummaryRows(rules, plan.end(), new RuleCounts(reads.results()));
-    Sheet.Rows both =
+  private boolean isFirst(SheetLayout sheet) {
+    return sheet == translator.layout().sheets().get(0);
+  }
+
+  /** The first sheet also tells which checks fail and which cautions apply. */
+  private MeasuredPage first(SheetLayout sheet, SheetRows page) {
+    RuleCounts counts = new RuleCounts(translator.results());
+    RuleSummaryRows summary = new RuleSummaryRows(translator.layout().rules(), sheet.end(), counts);
+    SheetRows both =
         row -> {
           page.each(row);
           summary.each(row);
         };
-    return new Pending(plan, both, Widths.of(both), plan.end() + summary.count());
+    return new MeasuredPage(sheet, both, Widths.of(both), sheet.end() + summary.count());
   }
 
-  private static Sheet rules(RuleSheetPlan plan, PlaceReads reads) {
-    Sheet.Rows rows =
+  private SheetContent sheet(MeasuredPage page) {
+    SheetLayout layout = page.layout();
+    TreeSet<Integer> hidden = new TreeSet<>();
+    for (TableLayout table : layout.tables().values()) {
+      translator.helpers(table).all().forEach(helper -> hidden.add(helper.column()));
+    }
+    return new SheetContent(
+        layout.name(),
+        page.rows(),
+        page.widths(),
+        hidden,
+        layout.frozenRows(),
+        layout.visibleColumns(),
+        page.end());
+  }
+
+  private SheetContent rules(RuleSheetLayout layout) {
+    SheetRows rows =
         row -> {
-          row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, plan.sheet())));
-          plan.blocks().forEach(block -> new RuleRows(block, plan.sheet(), reads).each(row));
+          row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, layout.sheet())));
+          layout.blocks().forEach(b -> new RuleRows(b, layout.sheet(), translator).each(row));
         };
-    return new Sheet(
-        plan.sheet(), rows, Widths.of(rows), new TreeSet<>(), 1, RulePlan.SAYS + 1, plan.end());
+    return new SheetContent(
+        layout.sheet(),
+        rows,
+        Widths.of(rows),
+        new TreeSet<>(),
+        1,
+        RuleLayout.SAYS + 1,
+        layout.end());
   }
 
-  private static Sheet derivations(DerivationPlan plan, PlaceCells places) {
-    Sheet.Rows rows = new DerivationRows(plan, places);
-    int headings = DerivationPlan.HEADING_ROW + 1;
-    int columns = DerivationPlan.CHANGED + 1;
-    return new Sheet(
-        plan.sheet(),
+  private SheetContent derivations(DerivationLayout layout) {
+    SheetRows rows = new DerivationRows(layout, places);
+    return new SheetContent(
+        layout.sheet(),
         rows,
-        Widths.of(rows, DerivationPlan.WIDEST_TEXT),
+        Widths.of(rows, DerivationLayout.WIDEST_TEXT),
         new TreeSet<>(),
-        headings,
-        columns,
-        plan.end());
+        DerivationLayout.HEADING_ROW + 1,
+        DerivationLayout.CHANGED + 1,
+        layout.end());
   }
 }

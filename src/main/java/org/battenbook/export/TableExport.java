@@ -13,9 +13,10 @@ import org.battenbook.workbook.Filled;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One table of a filled workbook as a .csv file for other programs: a heading for each column with
- * the unit of its numbers, {@code width (in)}, then the rows. Numbers are decimals in that unit, in
- * full where a decimal ends, else to fifteen digits. What is at fault or still waits is left empty.
+ * One table of a filled workbook as a .csv file for other programs. Each heading names the unit of
+ * its column: {@code width (in)}. Numbers are decimals in that unit: exact if the decimal ends,
+ * else to fifteen digits. A value with an error, or one that still needs an input, is an empty
+ * cell.
  */
 public final class TableExport {
   private final Filled filled;
@@ -27,7 +28,7 @@ public final class TableExport {
   }
 
   /**
-   * Writes the table; the stream is left open.
+   * Writes the table. The stream stays open.
    *
    * @throws org.battenbook.workbook.PlansPending when plans are still to be made
    */

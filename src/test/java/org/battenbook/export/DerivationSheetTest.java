@@ -18,6 +18,11 @@ import org.battenbook.bench.WideBook;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
 import org.battenbook.book.Loader;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.layout.DerivationLayout;
+import org.battenbook.export.layout.FileLayout;
+import org.battenbook.export.layout.RuleLayout;
+import org.battenbook.export.layout.RuleSheetLayout;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.TextLoader;
 import org.battenbook.workbook.Workbook;
@@ -33,12 +38,12 @@ class DerivationSheetTest {
     try (XSSFWorkbook book = Recalculation.exported(museum)) {
       Map<Spot, Address> places = Places.of(museum);
       XSSFSheet sheet = book.getSheet("Derivation");
-      assertThat(sheet.getLastRowNum()).isEqualTo(DerivationPlan.HEADING_ROW + places.size());
+      assertThat(sheet.getLastRowNum()).isEqualTo(DerivationLayout.HEADING_ROW + places.size());
       FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
       Map<String, String> links = links(sheet);
-      for (int r = DerivationPlan.HEADING_ROW + 1; r <= sheet.getLastRowNum(); r++) {
-        Cell name = sheet.getRow(r).getCell(DerivationPlan.NAME);
-        Cell result = sheet.getRow(r).getCell(DerivationPlan.RESULT);
+      for (int r = DerivationLayout.HEADING_ROW + 1; r <= sheet.getLastRowNum(); r++) {
+        Cell name = sheet.getRow(r).getCell(DerivationLayout.NAME);
+        Cell result = sheet.getRow(r).getCell(DerivationLayout.RESULT);
         String link = requireNonNull(links.get(name.getAddress().formatAsString()));
         assertThat(link).isEqualTo(result.getCellFormula());
         assertThat(evaluator.evaluate(result).formatAsString())
@@ -72,7 +77,7 @@ class DerivationSheetTest {
       Cell cell = Places.cell(book, Places.at(museum, spot(museum, "top rail", "Fares of 1911")));
       Cell told = followed(book, cell);
       assertThat(told.getStringCellValue()).isEqualTo("top rail");
-      assertThat(text(told, DerivationPlan.ROW)).isEqualTo("Fares of 1911");
+      assertThat(text(told, DerivationLayout.ROW)).isEqualTo("Fares of 1911");
       assertThat(followed(book, told).getAddress()).isEqualTo(cell.getAddress());
     }
   }
@@ -82,21 +87,23 @@ class DerivationSheetTest {
     Filled museum = fill();
     try (XSSFWorkbook book = Recalculation.exported(museum)) {
       Cell needed = told(book, museum, museum.spot("rabbet needed across of Fares of 1911"));
-      assertThat(text(needed, DerivationPlan.FORMULA)).isEqualTo("package across + style.room");
-      assertThat(text(needed, DerivationPlan.WITH_VALUES)).endsWith(" in + 3/16 in");
-      assertThat(text(needed, DerivationPlan.SET_IN)).startsWith("frames.batten:");
+      assertThat(text(needed, DerivationLayout.FORMULA)).isEqualTo("package across + style.room");
+      assertThat(text(needed, DerivationLayout.WITH_VALUES)).endsWith(" in + 3/16 in");
+      assertThat(text(needed, DerivationLayout.SET_IN)).startsWith("frames.batten:");
       Cell changed = told(book, museum, museum.spot("fitting allowance"));
-      assertThat(text(changed, DerivationPlan.CHANGED))
+      assertThat(text(changed, DerivationLayout.CHANGED))
           .startsWith("from 1/8 in (allowances.batten:")
           .endsWith("because the backing boards from the attic run fat");
       Cell measured = told(book, museum, museum.spot("top rail of The Heron, elevation"));
-      assertThat(text(measured, DerivationPlan.CHANGED)).startsWith("filled in; the formula gives");
+      assertThat(text(measured, DerivationLayout.CHANGED))
+          .startsWith("filled in; the formula gives");
     }
   }
 
   private static Cell told(XSSFWorkbook book, Filled filled, Spot spot) {
     Address at =
-        requireNonNull(new BookPlan(filled.checked(), filled.results()).derivations().of(spot));
+        requireNonNull(
+            new FileLayout(filled.checked().book(), filled.results()).derivations().of(spot));
     return Places.cell(book, at);
   }
 
@@ -144,14 +151,14 @@ class DerivationSheetTest {
             .open()
             .fill();
     try (XSSFWorkbook book = Recalculation.exported(filled)) {
-      RuleSheetPlan rules = new BookPlan(filled.checked(), filled.results()).rules();
-      RulePlan required = rules.blocks().get(0);
-      RulePlan cautions = rules.blocks().get(1);
+      RuleSheetLayout rules = new FileLayout(filled.checked().book(), filled.results()).rules();
+      RuleLayout required = rules.blocks().get(0);
+      RuleLayout cautions = rules.blocks().get(1);
       XSSFSheet sheet = book.getSheet("Requirements");
       assertThat(counts(sheet, required)).containsExactly(0, 1);
       assertThat(counts(sheet, cautions)).containsExactly(2);
       XSSFRow rails = sheet.getRow(required.row(1));
-      assertThat(rails.getCell(RulePlan.SAYS).getStringCellValue())
+      assertThat(rails.getCell(RuleLayout.SAYS).getStringCellValue())
           .isEqualTo("a does not come out of a stick.");
       Cell stick = Places.cell(book, Places.at(filled, filled.spot("stick length")));
       if (stick.getCellType() == CellType.FORMULA) {
@@ -170,13 +177,13 @@ class DerivationSheetTest {
     }
   }
 
-  private static double[] counts(XSSFSheet sheet, RulePlan plan) {
-    return plan.rules().stream()
+  private static double[] counts(XSSFSheet sheet, RuleLayout layout) {
+    return layout.rules().stream()
         .mapToDouble(
             ruled ->
                 sheet
-                    .getRow(plan.row(plan.rules().indexOf(ruled)))
-                    .getCell(RulePlan.COUNT)
+                    .getRow(layout.row(layout.rules().indexOf(ruled)))
+                    .getCell(RuleLayout.COUNT)
                     .getNumericCellValue())
         .toArray();
   }

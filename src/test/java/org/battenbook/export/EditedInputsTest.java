@@ -19,6 +19,7 @@ import org.battenbook.book.Loader;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.check.CheckedPlace;
+import org.battenbook.export.file.Address;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.unit.Form;

@@ -8,6 +8,10 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Column;
+import org.battenbook.export.file.Address;
+import org.battenbook.export.layout.FileLayout;
+import org.battenbook.export.layout.SheetLayout;
+import org.battenbook.export.layout.TableLayout;
 import org.battenbook.workbook.Filled;
 
 /** Where each value of a filled workbook stands in its file. */
@@ -16,7 +20,7 @@ final class Places {
 
   static Map<Spot, Address> of(Filled filled) {
     Map<Spot, Address> places = new LinkedHashMap<>();
-    for (SheetPlan sheet : new BookPlan(filled.checked(), filled.results()).sheets()) {
+    for (SheetLayout sheet : new FileLayout(filled.checked().book(), filled.results()).sheets()) {
       sheet.lineAddresses().forEach((line, at) -> places.put(new Spot(line, 0), at));
       sheet.tables().values().forEach(table -> addTable(table, places));
     }
@@ -27,7 +31,7 @@ final class Places {
     return requireNonNull(of(filled).get(spot));
   }
 
-  private static void addTable(TablePlan table, Map<Spot, Address> places) {
+  private static void addTable(TableLayout table, Map<Spot, Address> places) {
     for (Column column : table.columns().keySet()) {
       for (int row = 0; row < table.rowCount(); row++) {
         places.put(new Spot(column, row), table.cell(column, row));

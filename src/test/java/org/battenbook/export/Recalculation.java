@@ -19,6 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.battenbook.bind.Spot;
 import org.battenbook.evaluate.DoubleNoise;
+import org.battenbook.export.file.Address;
 import org.battenbook.number.Real;
 import org.battenbook.unit.Form;
 import org.battenbook.value.Value;

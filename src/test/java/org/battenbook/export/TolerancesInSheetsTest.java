@@ -9,6 +9,7 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.battenbook.export.layout.RuleLayout;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.TextLoader;
 import org.battenbook.workbook.Workbook;
@@ -61,7 +62,7 @@ class TolerancesInSheetsTest {
 
   private static Cell ruleCount(Sheet sheet) {
     for (Row row : sheet) {
-      Cell cell = row.getCell(RulePlan.COUNT);
+      Cell cell = row.getCell(RuleLayout.COUNT);
       if (cell != null && cell.getCellType() == CellType.FORMULA) {
         return cell;
       }
