@@ -51,7 +51,8 @@ class ArchitectureTest {
           bind      : book value
           check     : bind operation
           plan      : number
-          evaluate  : check graph
+          tolerance : check
+          evaluate  : tolerance graph
           derive    : evaluate
           planstore : plan
           cutting   : evaluate planstore

@@ -31,12 +31,14 @@ import org.battenbook.syntax.Selection;
 import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TextPart;
 import org.battenbook.syntax.TruthLiteral;
+import org.battenbook.tolerance.Tolerances;
 import org.battenbook.unit.Form;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** Turns one checked formula into plans. */
 final class PlanCompiler implements ExpressionVisitor<Plan> {
+  private final Tolerances tolerances;
   private final CheckedBook book;
   private final Slots slots;
   private final CheckedFormula formula;
@@ -45,19 +47,20 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   private final @Nullable Plan inheritedInCell;
 
   private PlanCompiler(
-      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inheritedInCell) {
-    this.book = book;
+      Tolerances tolerances, Slots slots, CheckedFormula formula, @Nullable Plan inheritedInCell) {
+    this.tolerances = tolerances;
+    this.book = tolerances.book();
     this.slots = slots;
     this.formula = formula;
     this.inheritedInCell = inheritedInCell;
   }
 
-  static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula) {
-    return compile(book, slots, formula, formula.expression());
+  static Plan compile(Tolerances tolerances, Slots slots, CheckedFormula formula) {
+    return compile(tolerances, slots, formula, formula.expression());
   }
 
-  static Plan compile(CheckedBook book, Slots slots, CheckedFormula formula, Expression part) {
-    return new PlanCompiler(book, slots, formula, null).plan(part);
+  static Plan compile(Tolerances tolerances, Slots slots, CheckedFormula formula, Expression part) {
+    return new PlanCompiler(tolerances, slots, formula, null).plan(part);
   }
 
   /**
@@ -66,8 +69,8 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
    * @param inherited what the cell's own name means in it; absent where it has no value otherwise
    */
   static Plan compileCell(
-      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable Plan inherited) {
-    return new PlanCompiler(book, slots, formula, inherited).plan(formula.expression());
+      Tolerances tolerances, Slots slots, CheckedFormula formula, @Nullable Plan inherited) {
+    return new PlanCompiler(tolerances, slots, formula, inherited).plan(formula.expression());
   }
 
   private Plan plan(Expression node) {
@@ -190,7 +193,7 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
       CheckedFormula replaced =
           book.place(inherited.place()).layers().get(inherited.layer()).formula();
       return new InheritedPlan(
-          node, slot, replaced == null ? null : compile(book, slots, replaced));
+          node, slot, replaced == null ? null : compile(tolerances, slots, replaced));
     }
 
     @Override
@@ -222,7 +225,8 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
   }
 
   private Plan body(CheckedFunction function) {
-    return new PlanCompiler(book, slots, function.body(), null).plan(function.body().expression());
+    return new PlanCompiler(tolerances, slots, function.body(), null)
+        .plan(function.body().expression());
   }
 
   @Override
@@ -240,9 +244,9 @@ final class PlanCompiler implements ExpressionVisitor<Plan> {
     Apply comparison = atWorst.comparison();
     Plan left = plan(comparison.children().get(0));
     Plan right = plan(comparison.children().get(1));
-    CheckedFormula margin = book.margin(atWorst);
+    CheckedFormula margin = tolerances.margin(atWorst);
     if (margin != null) {
-      Plan worked = new PlanCompiler(book, slots, margin, null).plan(margin.expression());
+      Plan worked = new PlanCompiler(tolerances, slots, margin, null).plan(margin.expression());
       Plan off = new FunctionPlan(comparison, List.of(), worked);
       Operation move = formula.operation(comparison).worsening().orElseThrow();
       left = new ApplyPlan(atWorst, move, List.of(left, off));

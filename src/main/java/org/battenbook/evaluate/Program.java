@@ -16,11 +16,13 @@ import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Need;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.syntax.Expression;
+import org.battenbook.tolerance.Tolerances;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /** A checked book compiled: a plan for each place, and the order to run them in. */
 public final class Program {
+  private final Tolerances tolerances;
   private final CheckedBook book;
   private final Slots slots;
   private final List<Stage> stages;
@@ -45,8 +47,9 @@ public final class Program {
     }
   }
 
-  private Program(CheckedBook book, Slots slots, List<Stage> stages, List<Set<Need>> needs) {
-    this.book = book;
+  private Program(Tolerances tolerances, Slots slots, List<Stage> stages, List<Set<Need>> needs) {
+    this.tolerances = tolerances;
+    this.book = tolerances.book();
     this.slots = slots;
     this.stages = stages;
     this.needs = needs;
@@ -60,13 +63,14 @@ public final class Program {
    * @param diagnostics takes the circles among formulas, and formulas that are too large
    * @return absent when there were faults
    */
-  public static @Nullable Program compile(CheckedBook book, Diagnostics diagnostics) {
+  public static @Nullable Program compile(Tolerances tolerances, Diagnostics diagnostics) {
+    CheckedBook book = tolerances.book();
     Slots slots = new Slots(book);
     RowNeeds rowNeeds = new RowNeeds(book);
     List<Set<Need>> needs = book.places().stream().map(rowNeeds::of).toList();
     List<Stage> stages = Ordering.order(book, slots, needs, diagnostics);
     ProgramSize.check(book.places(), diagnostics);
-    return diagnostics.hasFaults() ? null : new Program(book, slots, stages, needs);
+    return diagnostics.hasFaults() ? null : new Program(tolerances, slots, stages, needs);
   }
 
   /**
@@ -75,7 +79,9 @@ public final class Program {
    * @param changed the places that it changed
    * @param diagnostics takes a circle that the edit closes
    */
-  public @Nullable Program edited(CheckedBook edited, Set<Place> changed, Diagnostics diagnostics) {
+  public @Nullable Program edited(
+      Tolerances tolerancesAfter, Set<Place> changed, Diagnostics diagnostics) {
+    CheckedBook edited = tolerancesAfter.book();
     List<Set<Need>> after = new ArrayList<>(needs);
     RowNeeds rowNeeds = new RowNeeds(edited);
     changed.forEach(p -> after.set(slots.of(p).number(), rowNeeds.of(edited.place(p))));
@@ -84,7 +90,7 @@ public final class Program {
     if (diagnostics.hasFaults()) {
       return null;
     }
-    Program program = new Program(edited, slots, order, after);
+    Program program = new Program(tolerancesAfter, slots, order, after);
     for (int i = 0; i < slots.count(); i++) {
       program.plans.set(i, plans.get(i));
     }
@@ -94,7 +100,7 @@ public final class Program {
 
   private PlacePlan compile(CheckedPlace checked) {
     CheckedFormula formula = checked.formula();
-    Plan plan = formula == null ? null : PlanCompiler.compile(book, slots, formula);
+    Plan plan = formula == null ? null : PlanCompiler.compile(tolerances, slots, formula);
     Table named = checked.kind() instanceof Kind.RowOf rowOf ? tableOf(rowOf) : null;
     return new PlacePlan(slots.of(checked.place()), checked, plan, this, named);
   }
@@ -109,7 +115,7 @@ public final class Program {
    * @param inherited what the cell's own name means in it; absent where it has no value otherwise
    */
   Plan compileCell(CheckedFormula cell, @Nullable Plan inherited) {
-    return PlanCompiler.compileCell(book, slots, cell, inherited);
+    return PlanCompiler.compileCell(tolerances, slots, cell, inherited);
   }
 
   /** The steps that a place takes in a fill with these rows. */
@@ -117,8 +123,13 @@ public final class Program {
     return results.valueCount(slot.place()) == 0 ? 0 : plan(slot).steps(results);
   }
 
+  /** The book, with a place for each error bound. */
   public CheckedBook book() {
     return book;
+  }
+
+  public Tolerances tolerances() {
+    return tolerances;
   }
 
   Slots slots() {
@@ -148,18 +159,19 @@ public final class Program {
   }
 
   Plan message(Rule rule) {
-    return messages.computeIfAbsent(rule, r -> PlanCompiler.compile(book, slots, book.message(r)));
+    return messages.computeIfAbsent(
+        rule, r -> PlanCompiler.compile(tolerances, slots, book.message(r)));
   }
 
   /** The plan of a formula of this book, to be run with slots. */
   Plan compile(CheckedFormula formula) {
     return runAgain.computeIfAbsent(
-        new Part(formula, null), p -> PlanCompiler.compile(book, slots, formula));
+        new Part(formula, null), p -> PlanCompiler.compile(tolerances, slots, formula));
   }
 
   /** The plan of a part of a formula. */
   Plan compile(CheckedFormula formula, Expression part) {
     return runAgain.computeIfAbsent(
-        new Part(formula, part), p -> PlanCompiler.compile(book, slots, formula, part));
+        new Part(formula, part), p -> PlanCompiler.compile(tolerances, slots, formula, part));
   }
 }
