@@ -62,10 +62,13 @@ class ArchitectureTest {
           book            : parse unit listing picture
           bind            : book value
           check           : bind operation
-          plan            : number
-          evaluate        : check graph
+          tolerance       : check
+          evaluate        : tolerance graph
           derive          : evaluate
-          planstore       : plan
+          plan            : number
+          plan.stick      : plan
+          plan.sheet      : plan
+          planstore       : plan.stick plan.sheet
           cutting         : evaluate planstore
           edit            : bind
           workbook        : derive cutting edit saving
@@ -94,7 +97,7 @@ class ArchitectureTest {
           listing         : org.apache.poi.xssf.model..
           export.file     : org.apache.poi.. org.apache.commons.compress.. org.apache.commons.io..
           logging         : org.apache.logging.log4j..
-          plan            : org.ojalgo..
+          plan.stick      : org.ojalgo..
           answer          : com.fasterxml..
           cli             : picocli..
           """);
@@ -255,23 +258,6 @@ class ArchitectureTest {
                 "java\\.util\\.(Random|SplittableRandom)|java\\.text\\.(\\w*Format\\w*|Collator)"))
         .orShould()
         .callMethodWhere(calls("java\\.lang\\.Math|java\\.util\\.UUID", "random|randomUUID"))
-        .check(PROGRAM);
-  }
-
-  /** They share what is in {@code plan}, which needs neither. */
-  @Test
-  void planners_of_sticks_and_of_sheets_do_not_use_each_other() {
-    noClasses()
-        .that()
-        .resideInAnyPackage("org.battenbook.plan", "org.battenbook.plan.sheet")
-        .should()
-        .dependOnClassesThat(resideInAnyPackage("org.battenbook.plan.stick", "org.ojalgo.."))
-        .check(PROGRAM);
-    noClasses()
-        .that()
-        .resideInAnyPackage("org.battenbook.plan", "org.battenbook.plan.stick")
-        .should()
-        .dependOnClassesThat(resideInAnyPackage("org.battenbook.plan.sheet"))
         .check(PROGRAM);
   }
 

@@ -81,9 +81,7 @@ public final class BookCheck implements Knowledge {
     Map<Rule, CheckedFormula> messages = checkRules();
     book.tables().forEach(this::checkOpening);
     book.plans().forEach(this::checkPlan);
-    ToleranceCheck.Settled settled =
-        ToleranceCheck.settle(diagnostics.hasFaults() ? Map.of() : inOrder, null, diagnostics);
-    return new CheckedBook(environment, settled, messages);
+    return new CheckedBook(environment, inOrder, messages);
   }
 
   /** What is wrong with a plan would be told again by each of its tables. */

@@ -2,6 +2,7 @@ package org.battenbook.check;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,7 +17,6 @@ import org.battenbook.book.Place;
 import org.battenbook.book.Rule;
 import org.battenbook.book.Table;
 import org.battenbook.source.Diagnostics;
-import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Formula;
 import org.battenbook.unit.Forms;
 import org.battenbook.unit.Shown;
@@ -28,15 +28,15 @@ import org.jspecify.annotations.Nullable;
 /** A book whose every formula is checked. */
 public final class CheckedBook {
   private final CheckEnvironment environment;
-  private final ToleranceCheck.Settled settled;
+  private final Map<Place, CheckedPlace> places;
   private final Map<Rule, CheckedFormula> messages;
 
   CheckedBook(
       CheckEnvironment environment,
-      ToleranceCheck.Settled settled,
+      Map<Place, CheckedPlace> places,
       Map<Rule, CheckedFormula> messages) {
     this.environment = environment;
-    this.settled = settled;
+    this.places = Collections.unmodifiableMap(places);
     this.messages = messages;
   }
 
@@ -54,34 +54,19 @@ public final class CheckedBook {
     return environment.rows(table);
   }
 
-  /** Every line, column and condition of a rule, in the order of the book; then those beside. */
+  /** Every place, in the order of the book; error bounds come last. */
   public Collection<CheckedPlace> places() {
-    return settled.places().values();
+    return places.values();
   }
 
-  /** Where the book holds what the {@code ±} of a place comes to; absent where it has none. */
-  public @Nullable Place tolerance(Place place) {
-    return settled.beside().tolerance(Beside.Source.of(place));
+  /** What is known of each place, in the same order. */
+  public Map<Place, CheckedPlace> byPlace() {
+    return places;
   }
 
-  /** How far both sides of a comparison may come together; absent where nothing in them is off. */
-  public @Nullable CheckedFormula margin(AtWorst comparison) {
-    return settled.margins().get(comparison);
-  }
-
-  /**
-   * The errors of what a formula reads.
-   *
-   * @param written the place whose own value is written in the formula's row; absent where none is
-   */
-  Decisions.Errors errors(CheckedFormula formula, @Nullable Place written) {
-    Map<Place, CheckedPlace> places = settled.places();
-    Beside beside = settled.beside();
-    Propagation followed = new Propagation(places, beside, new Reaches(places, beside), written);
-    followed.follow(Part.of(formula, formula.expression()), Weight.ONE);
-    return new Decisions.Errors(
-        ErrorFormulas.influences(beside, followed, formula, places),
-        ErrorFormulas.barriers(beside, followed, formula));
+  /** This book with other places: with error bounds, or without. */
+  public CheckedBook withPlaces(Map<Place, CheckedPlace> others) {
+    return new CheckedBook(environment, others, messages);
   }
 
   /**
@@ -90,17 +75,17 @@ public final class CheckedBook {
    */
   @SuppressWarnings("ReferenceEquality")
   public Optional<Set<Place>> changesFrom(CheckedBook before) {
-    Map<Place, CheckedPlace> then = before.settled.places();
-    if (!settled.places().keySet().equals(then.keySet())) {
+    Map<Place, CheckedPlace> then = before.places;
+    if (!places.keySet().equals(then.keySet())) {
       return Optional.empty();
     }
-    Set<Place> changed = new LinkedHashSet<>(settled.places().keySet());
+    Set<Place> changed = new LinkedHashSet<>(places.keySet());
     changed.removeIf(place -> place(place) == then.get(place));
     return Optional.of(changed);
   }
 
   public CheckedPlace place(Place place) {
-    CheckedPlace found = settled.places().get(place);
+    CheckedPlace found = places.get(place);
     if (found == null) {
       throw new IllegalArgumentException("no place " + place);
     }
@@ -122,7 +107,8 @@ public final class CheckedBook {
   }
 
   /**
-   * This book with another formula in place of the one that decides a place.
+   * This book with another formula in place of the one that decides a place. Its error bounds are
+   * still those of before.
    *
    * @param formula in a text that stands for the statement it belongs to
    * @return empty where the formula is at fault, or is of another kind: then the text of the
@@ -136,7 +122,7 @@ public final class CheckedBook {
     CheckedFormula checked = new CheckedFormula(formula, scope);
     Diagnostics found = new Diagnostics();
     Kind kind =
-        new FormulaCheck(new CheckedKinds(environment, settled.places()), found, checked, List.of())
+        new FormulaCheck(new CheckedKinds(environment, places), found, checked, List.of())
             .check(saysKind ? null : old.kind());
     boolean readsItself = checked.needs().stream().anyMatch(need -> need.place() == place);
     if (!kind.equals(old.kind()) || (saysKind && readsItself)) {
@@ -150,7 +136,7 @@ public final class CheckedBook {
   }
 
   /**
-   * This book with another entry in one row's cell.
+   * This book with another entry in one row's cell. Its error bounds are still those of before.
    *
    * @param rows those of the column's table
    * @param entry what is written there, in a text that stands for the row; absent to empty the cell
@@ -168,7 +154,7 @@ public final class CheckedBook {
     }
     Cells cells = cell.get().cells();
     int at = cell.get().at();
-    new CellCheck(new CheckedKinds(environment, settled.places()), found)
+    new CellCheck(new CheckedKinds(environment, places), found)
         .enter(entry, at, column, old.kind(), cells);
     if (entry != null && !cells.isFilled(at)) {
       return Optional.empty();
@@ -183,11 +169,8 @@ public final class CheckedBook {
     if (!found.inOrder().isEmpty()) {
       return Optional.empty();
     }
-    Map<Place, CheckedPlace> copy = new LinkedHashMap<>(settled.places());
+    Map<Place, CheckedPlace> copy = new LinkedHashMap<>(places);
     copy.put(changed.place(), changed);
-    ToleranceCheck.Settled edited = ToleranceCheck.settle(copy, settled, found);
-    return found.inOrder().isEmpty()
-        ? Optional.of(new CheckedBook(environment, edited, messages))
-        : Optional.empty();
+    return Optional.of(withPlaces(copy));
   }
 }

@@ -2,6 +2,7 @@ package org.battenbook.check;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -43,7 +44,7 @@ public final class CheckedFormula {
    *
    * @param overRows whether it runs in each of the rows that an aggregate goes through
    */
-  record Compared(AtWorst node, boolean overRows) {}
+  public record Compared(AtWorst node, boolean overRows) {}
 
   private long writtenOut;
 
@@ -57,6 +58,30 @@ public final class CheckedFormula {
     this.kinds = new @Nullable Kind[formula.nodeCount()];
     this.facts = new @Nullable Object[formula.nodeCount()];
     this.writtenOut = formula.nodeCount();
+  }
+
+  /**
+   * What is known of a node of a formula that nobody wrote.
+   *
+   * @param fact what there is to know besides its kind; absent where there is nothing
+   */
+  public record NodeFact(Expression node, Kind kind, @Nullable Object fact) {}
+
+  /**
+   * A formula that nobody wrote, of which all is known.
+   *
+   * @param nodes what is known of each of its nodes
+   * @param needs what it reads
+   */
+  public static CheckedFormula synthetic(
+      Formula formula, Scope scope, Collection<NodeFact> nodes, Collection<Need> needs) {
+    CheckedFormula checked = new CheckedFormula(formula, scope);
+    for (NodeFact known : nodes) {
+      checked.kinds[known.node().id()] = known.kind();
+      checked.facts[known.node().id()] = known.fact();
+    }
+    checked.needs.addAll(needs);
+    return checked;
   }
 
   public Formula formula() {
@@ -81,12 +106,12 @@ public final class CheckedFormula {
   }
 
   /** Its comparisons that are to hold even at worst. */
-  List<Compared> atWorst() {
+  public List<Compared> atWorst() {
     return atWorst;
   }
 
   /** Whether another formula, made anew of the same parts, says the same. */
-  boolean saysSameAs(CheckedFormula other) {
+  public boolean saysSameAs(CheckedFormula other) {
     return formula.equals(other.formula)
         && Arrays.equals(facts, other.facts)
         && needs.equals(other.needs);
@@ -107,7 +132,7 @@ public final class CheckedFormula {
   }
 
   /** What was learned of a node besides its kind; absent where nothing is. */
-  @Nullable Object fact(Expression node) {
+  public @Nullable Object fact(Expression node) {
     return facts[node.id()];
   }
 

@@ -35,12 +35,12 @@ public record CheckedPlace(
   }
 
   /** The same place, its comparisons needing this to hold even at worst. */
-  CheckedPlace needing(Set<Need> needs) {
+  public CheckedPlace needing(Set<Need> needs) {
     return new CheckedPlace(place, kind, form, layers, entries, Set.copyOf(needs));
   }
 
   /** Those of all layers, then those in cells. */
-  List<CheckedFormula> formulas() {
+  public List<CheckedFormula> formulas() {
     List<CheckedFormula> formulas = new ArrayList<>();
     for (Layered layer : layers) {
       if (layer.formula() != null) {

@@ -1,6 +1,5 @@
 package org.battenbook.check;
 
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.battenbook.bind.BookRows;
@@ -119,21 +118,5 @@ public final class Decisions {
   public Span replaced(Spot spot, int layer) {
     Span ofPlace = spot.place().layers().get(layer).span();
     return written(spot) == null ? ofPlace : AsWritten.cell(this, spot).orElse(ofPlace);
-  }
-
-  /**
-   * How errors come into the value of a spot by the formula that decides it.
-   *
-   * @param ways each way of an error into it
-   * @param barriers what no error goes through
-   */
-  public record Errors(List<Influence> ways, List<Influence.Barrier> barriers) {}
-
-  /** The errors of what a spot's formula reads; without those of its own {@code ±}. */
-  public Errors errors(Spot spot) {
-    CheckedFormula formula = formula(spot);
-    return formula == null
-        ? new Errors(List.of(), List.of())
-        : book.errors(formula, written(spot) == null ? null : spot.place());
   }
 }

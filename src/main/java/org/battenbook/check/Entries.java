@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.battenbook.bind.BookRows;
@@ -101,7 +102,8 @@ public final class Entries {
     return all().stream().allMatch(Cells::isEmpty);
   }
 
-  boolean hasTolerances() {
+  /** Whether any row says a {@code ±}. */
+  public boolean hasTolerances() {
     return all().stream().anyMatch(cells -> !cells.tolerances().isEmpty());
   }
 
@@ -117,15 +119,24 @@ public final class Entries {
   }
 
   /**
-   * The formulas of rows by their names: those that people filled in, and those that changes set.
-   * Of two for one row the last holds.
+   * The formulas of single rows by the names of these: those that people write, and those that
+   * changes set. Of two for one row the last holds.
+   *
+   * @param keys the entries of the key column
    */
-  Map<String, CheckedFormula> namedFormulas() {
+  public Map<String, CheckedFormula> namedFormulas(Entries keys) {
     Map<String, CheckedFormula> named = new LinkedHashMap<>();
+    new TreeMap<>(written.formulas())
+        .forEach((row, formula) -> named.put(keys.writtenText(row), formula));
     fillIns(named::put, name -> true);
     byName.forEach(
         (row, cells) -> cells.formulas().values().forEach(f -> named.put(row.name(), f)));
     return named;
+  }
+
+  /** The text that people wrote into a row; empty where there is none. */
+  private String writtenText(int row) {
+    return written.value(row) instanceof Value.Text text ? text.text() : "";
   }
 
   @FunctionalInterface
@@ -152,7 +163,7 @@ public final class Entries {
   }
 
   /** The formulas that openings say of all their rows. */
-  Map<RowOpening, CheckedFormula> openingFormulas() {
+  public Map<RowOpening, CheckedFormula> openingFormulas() {
     Map<RowOpening, CheckedFormula> formulas = new LinkedHashMap<>();
     byOpening.forEach(
         (opening, one) -> one.formulas().values().forEach(f -> formulas.put(opening, f)));
@@ -160,7 +171,7 @@ public final class Entries {
   }
 
   /** In which rows the cell of an opening decides: yes there, no where others are filled in. */
-  Entries decidedBy(RowOpening opening) {
+  public Entries decidedBy(RowOpening opening) {
     Entries decided = map(cells -> filled(cells, false));
     Cells one = byOpening.get(opening);
     if (one != null) {
@@ -170,8 +181,40 @@ public final class Entries {
   }
 
   /** In which rows anything is filled in. */
-  Entries filled() {
+  public Entries filled() {
     return map(cells -> filled(cells, true));
+  }
+
+  /**
+   * The {@code ±} of each filled cell, as a cell of its own.
+   *
+   * @param none stands where a filled cell has no {@code ±}
+   */
+  public Entries tolerances(Value none) {
+    return map(cells -> tolerances(cells, none));
+  }
+
+  private static Cells tolerances(Cells written, Value none) {
+    Cells cells = new Cells(written.size());
+    for (int row = 0; row < written.size(); row++) {
+      if (written.isFilled(row)) {
+        CheckedFormula tolerance = written.tolerances().get(row);
+        Optional<Value> literal = tolerance == null ? Optional.of(none) : notNegative(tolerance);
+        if (tolerance != null && literal.isEmpty()) {
+          cells.set(row, tolerance);
+        } else {
+          cells.set(row, literal.orElse(none));
+        }
+      }
+    }
+    return cells;
+  }
+
+  /** A number that is 0 or more; the calculation finds any other at fault. */
+  private static Optional<Value> notNegative(CheckedFormula tolerance) {
+    return tolerance
+        .literal()
+        .filter(v -> v instanceof Value.Amount a && a.quantity().number().signum() >= 0);
   }
 
   private static Cells filled(Cells of, boolean told) {

@@ -6,7 +6,7 @@ import org.battenbook.book.Place;
 public record Need(Place place, Reach reach) {
 
   /** The same place, read in any row. */
-  Need whole() {
+  public Need whole() {
     return new Need(place, Reach.WHOLE);
   }
 

@@ -7,15 +7,14 @@ import java.util.Map;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
-import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
-import org.battenbook.check.Decisions;
-import org.battenbook.check.Influence;
 import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.Trace;
 import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.number.RealFunctions;
+import org.battenbook.tolerance.ErrorTerm;
+import org.battenbook.tolerance.Tolerances;
 import org.battenbook.unit.Quantity;
 import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
@@ -66,9 +65,9 @@ public record ErrorBudget(
   private static final class Gathering {
     private final Results results;
     private final Spot spot;
-    private final CheckedBook book;
+    private final Tolerances tolerances;
     private final List<String> open = new ArrayList<>();
-    private final Map<Spot, Quantity> tolerances = new LinkedHashMap<>();
+    private final Map<Spot, Quantity> sizes = new LinkedHashMap<>();
     private final Map<Spot, Quantity> coefficients = new LinkedHashMap<>();
 
     /** Whose each tolerance is. */
@@ -77,7 +76,7 @@ public record ErrorBudget(
     Gathering(Results results, Spot spot) {
       this.results = results;
       this.spot = spot;
-      this.book = results.program().book();
+      this.tolerances = results.program().tolerances();
     }
 
     ErrorBudget budget() {
@@ -85,8 +84,8 @@ public record ErrorBudget(
         return new ErrorBudget(null, null, List.of(), List.of("it is no known number"));
       }
       own();
-      Decisions.Errors errors = results.decisions().errors(spot);
-      errors.ways().forEach(this::way);
+      Tolerances.Errors errors = tolerances.errors(results.decisions(), spot);
+      errors.terms().forEach(this::term);
       errors.barriers().forEach(this::barrier);
       return open.isEmpty()
           ? summed(value.quantity())
@@ -94,20 +93,20 @@ public record ErrorBudget(
     }
 
     private void own() {
-      Place tolerance = book.tolerance(spot.place());
+      Place tolerance = tolerances.bound(spot.place());
       if (tolerance != null) {
         add(spot, tolerance, new Value.Amount(Quantity.of(Rational.ONE)));
       }
     }
 
-    private void way(Influence way) {
-      Value coefficient = value(way.coefficient());
+    private void term(ErrorTerm term) {
+      Value coefficient = value(term.coefficient());
       if (coefficient instanceof Value.Amount amount && amount.quantity().number().signum() == 0) {
         return;
       }
-      int row = row(way);
+      int row = row(term);
       if (row >= 0) {
-        add(new Spot(way.place(), row), way.tolerance(), coefficient);
+        add(new Spot(term.place(), row), term.tolerance(), coefficient);
       }
     }
 
@@ -115,15 +114,15 @@ public record ErrorBudget(
       return Trace.of(results, formula, spot.row()).value();
     }
 
-    private int row(Influence way) {
-      Table table = way.place().table();
+    private int row(ErrorTerm term) {
+      Table table = term.place().table();
       if (table == null) {
         return 0;
       }
-      if (way.key() == null) {
+      if (term.key() == null) {
         return spot.row();
       }
-      Value key = value(way.key());
+      Value key = value(term.key());
       if (!(key instanceof Value.Text name)) {
         open(key);
         return -1;
@@ -140,7 +139,7 @@ public record ErrorBudget(
       } else {
         Spot key = new Spot(tolerancePlace, source.row());
         spots.put(key, source);
-        tolerances.put(key, off.quantity());
+        sizes.put(key, off.quantity());
         coefficients.merge(key, by.quantity(), Gathering::sum);
       }
     }
@@ -153,7 +152,7 @@ public record ErrorBudget(
       open.add(ShownValue.of(value, null).text());
     }
 
-    private void barrier(Influence.Barrier barrier) {
+    private void barrier(ErrorTerm.Barrier barrier) {
       CheckedFormula when = barrier.when();
       boolean comesThere =
           when == null
@@ -167,7 +166,7 @@ public record ErrorBudget(
       List<Source> sources = new ArrayList<>();
       Real worst = Rational.ZERO;
       Real squares = Rational.ZERO;
-      for (Map.Entry<Spot, Quantity> entry : tolerances.entrySet()) {
+      for (Map.Entry<Spot, Quantity> entry : sizes.entrySet()) {
         Quantity off = entry.getValue();
         Quantity by = coefficients.getOrDefault(entry.getKey(), Quantity.of(Rational.ZERO));
         Real size = by.number().times(off.number()).abs();

@@ -31,12 +31,14 @@ import org.battenbook.syntax.Selection;
 import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TextPart;
 import org.battenbook.syntax.TruthLiteral;
+import org.battenbook.tolerance.Tolerances;
 import org.battenbook.unit.Form;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /** Compiles a checked formula: a node to run for each node of its tree. */
 final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
+  private final Tolerances tolerances;
   private final CheckedBook book;
   private final Slots slots;
   private final CheckedFormula formula;
@@ -45,23 +47,24 @@ final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
   private final @Nullable FormulaNode inheritedInCell;
 
   private FormulaCompiler(
-      CheckedBook book,
+      Tolerances tolerances,
       Slots slots,
       CheckedFormula formula,
       @Nullable FormulaNode inheritedInCell) {
-    this.book = book;
+    this.tolerances = tolerances;
+    this.book = tolerances.book();
     this.slots = slots;
     this.formula = formula;
     this.inheritedInCell = inheritedInCell;
   }
 
-  static FormulaNode compile(CheckedBook book, Slots slots, CheckedFormula formula) {
-    return compile(book, slots, formula, formula.expression());
+  static FormulaNode compile(Tolerances tolerances, Slots slots, CheckedFormula formula) {
+    return compile(tolerances, slots, formula, formula.expression());
   }
 
   static FormulaNode compile(
-      CheckedBook book, Slots slots, CheckedFormula formula, Expression part) {
-    return new FormulaCompiler(book, slots, formula, null).compiled(part);
+      Tolerances tolerances, Slots slots, CheckedFormula formula, Expression part) {
+    return new FormulaCompiler(tolerances, slots, formula, null).compiled(part);
   }
 
   /**
@@ -70,8 +73,9 @@ final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
    * @param inherited what the cell's own name means in it; absent where it has no value otherwise
    */
   static FormulaNode compileCell(
-      CheckedBook book, Slots slots, CheckedFormula formula, @Nullable FormulaNode inherited) {
-    return new FormulaCompiler(book, slots, formula, inherited).compiled(formula.expression());
+      Tolerances tolerances, Slots slots, CheckedFormula formula, @Nullable FormulaNode inherited) {
+    return new FormulaCompiler(tolerances, slots, formula, inherited)
+        .compiled(formula.expression());
   }
 
   private FormulaNode compiled(Expression node) {
@@ -192,7 +196,7 @@ final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
       CheckedFormula replaced =
           book.place(inherited.place()).layers().get(inherited.layer()).formula();
       return new InheritedNode(
-          node, slot, replaced == null ? null : compile(book, slots, replaced));
+          node, slot, replaced == null ? null : compile(tolerances, slots, replaced));
     }
 
     @Override
@@ -224,7 +228,7 @@ final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
   }
 
   private FormulaNode body(CheckedFunction function) {
-    return new FormulaCompiler(book, slots, function.body(), null)
+    return new FormulaCompiler(tolerances, slots, function.body(), null)
         .compiled(function.body().expression());
   }
 
@@ -246,10 +250,10 @@ final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
     Apply comparison = atWorst.comparison();
     FormulaNode left = compiled(comparison.children().get(0));
     FormulaNode right = compiled(comparison.children().get(1));
-    CheckedFormula margin = book.margin(atWorst);
+    CheckedFormula margin = tolerances.margin(atWorst);
     if (margin != null) {
       FormulaNode worked =
-          new FormulaCompiler(book, slots, margin, null).compiled(margin.expression());
+          new FormulaCompiler(tolerances, slots, margin, null).compiled(margin.expression());
       FormulaNode off = new CallNode(comparison, List.of(), worked);
       Operation move = formula.operation(comparison).worsening().orElseThrow();
       left = new ApplyNode(atWorst, move, List.of(left, off));

@@ -18,11 +18,13 @@ import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Need;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.syntax.Expression;
+import org.battenbook.tolerance.Tolerances;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /** A checked book, compiled: what works out each place, and the order to run it in. */
 public final class Program {
+  private final Tolerances tolerances;
   private final CheckedBook book;
   private final Slots slots;
   private final List<Stage> stages;
@@ -58,8 +60,9 @@ public final class Program {
     }
   }
 
-  private Program(CheckedBook book, Slots slots, List<Stage> stages, List<Set<Need>> needs) {
-    this.book = book;
+  private Program(Tolerances tolerances, Slots slots, List<Stage> stages, List<Set<Need>> needs) {
+    this.tolerances = tolerances;
+    this.book = tolerances.book();
     this.slots = slots;
     this.stages = stages;
     this.needs = needs;
@@ -74,13 +77,14 @@ public final class Program {
    * @param diagnostics takes the circles among formulas, and formulas that are too large
    * @return absent when there were faults
    */
-  public static @Nullable Program compile(CheckedBook book, Diagnostics diagnostics) {
+  public static @Nullable Program compile(Tolerances tolerances, Diagnostics diagnostics) {
+    CheckedBook book = tolerances.book();
     Slots slots = new Slots(book);
     RowNeeds rowNeeds = new RowNeeds(book);
     List<Set<Need>> needs = book.places().stream().map(rowNeeds::of).toList();
     List<Stage> stages = Ordering.order(book, slots, needs, diagnostics);
     ProgramSize.check(book.places(), diagnostics);
-    return diagnostics.hasFaults() ? null : new Program(book, slots, stages, needs);
+    return diagnostics.hasFaults() ? null : new Program(tolerances, slots, stages, needs);
   }
 
   /**
@@ -89,7 +93,9 @@ public final class Program {
    * @param changed the places that it changed
    * @param diagnostics takes a circle that the edit closes
    */
-  public @Nullable Program edited(CheckedBook edited, Set<Place> changed, Diagnostics diagnostics) {
+  public @Nullable Program edited(
+      Tolerances tolerancesAfter, Set<Place> changed, Diagnostics diagnostics) {
+    CheckedBook edited = tolerancesAfter.book();
     List<Set<Need>> after = new ArrayList<>(needs);
     RowNeeds rowNeeds = new RowNeeds(edited);
     changed.forEach(p -> after.set(slots.of(p).number(), rowNeeds.of(edited.place(p))));
@@ -98,7 +104,7 @@ public final class Program {
     if (diagnostics.hasFaults()) {
       return null;
     }
-    Program program = new Program(edited, slots, order, after);
+    Program program = new Program(tolerancesAfter, slots, order, after);
     for (int i = 0; i < slots.count(); i++) {
       program.compiled.set(i, compiled.get(i));
       program.edges.set(i, edges.get(i));
@@ -119,7 +125,7 @@ public final class Program {
 
   private CompiledPlace compile(CheckedPlace checked) {
     CheckedFormula formula = checked.formula();
-    FormulaNode node = formula == null ? null : FormulaCompiler.compile(book, slots, formula);
+    FormulaNode node = formula == null ? null : FormulaCompiler.compile(tolerances, slots, formula);
     Table named = checked.kind() instanceof Kind.RowOf rowOf ? tableOf(rowOf) : null;
     return new CompiledPlace(slots.of(checked.place()), checked, node, this, named);
   }
@@ -134,7 +140,7 @@ public final class Program {
    * @param inherited what the cell's own name means in it; absent where it has no value otherwise
    */
   FormulaNode compileCell(CheckedFormula cell, @Nullable FormulaNode inherited) {
-    return FormulaCompiler.compileCell(book, slots, cell, inherited);
+    return FormulaCompiler.compileCell(tolerances, slots, cell, inherited);
   }
 
   /** The steps that a place takes in a fill with these rows. */
@@ -142,8 +148,13 @@ public final class Program {
     return results.valueCount(slot.place()) == 0 ? 0 : compiled(slot).steps(results);
   }
 
+  /** The book, with a place for each error bound. */
   public CheckedBook book() {
     return book;
+  }
+
+  public Tolerances tolerances() {
+    return tolerances;
   }
 
   Slots slots() {
@@ -205,18 +216,18 @@ public final class Program {
 
   FormulaNode message(Rule rule) {
     return messages.computeIfAbsent(
-        rule, r -> FormulaCompiler.compile(book, slots, book.message(r)));
+        rule, r -> FormulaCompiler.compile(tolerances, slots, book.message(r)));
   }
 
   /** A formula of this book, compiled to be run again with its values kept. */
   FormulaNode compile(CheckedFormula formula) {
     return runAgain.computeIfAbsent(
-        new Part(formula, null), p -> FormulaCompiler.compile(book, slots, formula));
+        new Part(formula, null), p -> FormulaCompiler.compile(tolerances, slots, formula));
   }
 
   /** A part of a formula, compiled to be run again. */
   FormulaNode compile(CheckedFormula formula, Expression part) {
     return runAgain.computeIfAbsent(
-        new Part(formula, part), p -> FormulaCompiler.compile(book, slots, formula, part));
+        new Part(formula, part), p -> FormulaCompiler.compile(tolerances, slots, formula, part));
   }
 }

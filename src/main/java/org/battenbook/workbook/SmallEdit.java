@@ -21,6 +21,7 @@ import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
+import org.battenbook.tolerance.Tolerances;
 
 /**
  * An edit of one formula or one cell that changes no kind and no form. It works out again only what
@@ -94,11 +95,21 @@ final class SmallEdit {
             .flatMap(after -> refilled(after, of.column(), of.row()));
   }
 
-  private Optional<Edit> refilled(CheckedBook after, Place place, int row) {
-    Optional<Set<Place>> changed = after.changesFrom(before);
+  private Optional<Edit> refilled(CheckedBook edited, Place place, int row) {
+    return program()
+        .tolerances()
+        .after(edited)
+        .flatMap(tolerances -> refilled(tolerances, place, row));
+  }
+
+  private Program program() {
+    return filled.results().program();
+  }
+
+  private Optional<Edit> refilled(Tolerances after, Place place, int row) {
+    Optional<Set<Place>> changed = after.book().changesFrom(before);
     Diagnostics found = new Diagnostics();
-    Program program =
-        changed.isEmpty() ? null : filled.results().program().edited(after, changed.get(), found);
+    Program program = changed.isEmpty() ? null : program().edited(after, changed.get(), found);
     if (program == null || !found.inOrder().isEmpty()) {
       return Optional.empty();
     }

@@ -17,6 +17,7 @@ import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.source.Diagnostic;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
+import org.battenbook.tolerance.Tolerances;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -124,7 +125,11 @@ public final class Workbook {
       return null;
     }
     CheckedBook checked = BookCheck.check(book, found);
-    return found.hasFaults() ? null : Program.compile(checked, found);
+    if (found.hasFaults()) {
+      return null;
+    }
+    Tolerances tolerances = Tolerances.of(checked, found);
+    return found.hasFaults() ? null : Program.compile(tolerances, found);
   }
 
   public String title() {

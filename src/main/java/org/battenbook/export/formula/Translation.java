@@ -247,7 +247,7 @@ final class Translation
     Operation compared = formula.operation(comparison);
     SpreadsheetText left = translate(comparison.children().get(0));
     SpreadsheetText right = translate(comparison.children().get(1));
-    CheckedFormula margin = reads.book().margin(atWorst);
+    CheckedFormula margin = reads.results().program().tolerances().margin(atWorst);
     if (margin != null) {
       SpreadsheetText off = new Translation(reads, margin, context).translate(margin.expression());
       left = compared.worsening().orElseThrow().spreadsheet(List.of(left, off));

@@ -1,4 +1,4 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,6 +10,7 @@ import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Layer;
 import org.battenbook.book.Place;
 import org.battenbook.book.RowOpening;
+import org.battenbook.check.CheckedFormula;
 import org.battenbook.syntax.Expression;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * of a column; in which rows a column is filled in by hand, so that its formula has no say; and in
  * which the cell of an opening decides.
  */
-final class Beside {
+final class ErrorBoundPlaces {
   private final Map<Source, ErrorBound> tolerances = new LinkedHashMap<>();
   private final Map<Column, ErrorBound> filled = new LinkedHashMap<>();
   private final Map<Column, CheckedFormula> filledConditions = new HashMap<>();
@@ -46,7 +47,7 @@ final class Beside {
     return tolerances.isEmpty();
   }
 
-  ErrorBound addTolerance(Source source, Layer layer, @Nullable Beside before) {
+  ErrorBound addTolerance(Source source, Layer layer, @Nullable ErrorBoundPlaces before) {
     ErrorBound known = before == null ? null : before.tolerance(source);
     String label = "tolerance of " + source.place().label();
     ErrorBound place = known == null ? new ErrorBound(source.place(), label, layer) : known;
@@ -59,7 +60,7 @@ final class Beside {
     return filledConditions.get(column);
   }
 
-  ErrorBound addFilled(Column column, @Nullable Beside before) {
+  ErrorBound addFilled(Column column, @Nullable ErrorBoundPlaces before) {
     ErrorBound known = before == null ? null : before.filled.get(column);
     String label = column.label() + " filled in";
     ErrorBound place = known == null ? new ErrorBound(column, label, column.layer()) : known;
@@ -73,7 +74,7 @@ final class Beside {
     return openedConditions.get(new OpenedCell(column, opening));
   }
 
-  ErrorBound addOpened(Column column, RowOpening opening, @Nullable Beside before) {
+  ErrorBound addOpened(Column column, RowOpening opening, @Nullable ErrorBoundPlaces before) {
     OpenedCell cell = new OpenedCell(column, opening);
     ErrorBound known = before == null ? null : before.opened.get(cell);
     String label = column.label() + " as opened";
@@ -84,7 +85,7 @@ final class Beside {
   }
 
   private static CheckedFormula condition(Column column, ErrorBound place) {
-    Composition condition = new Composition(column.name().span());
+    SyntheticFormula condition = new SyntheticFormula(column.name().span());
     Expression read = condition.read(place, Optional.empty(), Kind.YES_NO);
     return condition.formula(read, Scope.of(column, 0));
   }

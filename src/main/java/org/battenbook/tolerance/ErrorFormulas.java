@@ -1,4 +1,4 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,14 +10,17 @@ import org.battenbook.bind.Scope;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
-import org.battenbook.check.Beside.Source;
-import org.battenbook.check.Propagation.Term;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Path;
 import org.battenbook.number.Rational;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.Operations;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Formula;
+import org.battenbook.tolerance.ErrorBoundPlaces.Source;
+import org.battenbook.tolerance.Propagation.Term;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
@@ -27,9 +30,9 @@ import org.jspecify.annotations.Nullable;
  * The ways by which one and the same error comes in are added before their size is taken.
  */
 final class ErrorFormulas {
-  private final Beside beside;
+  private final ErrorBoundPlaces beside;
   private final Dimension dimension;
-  private final Composition composition;
+  private final SyntheticFormula composition;
 
   /**
    * What comes from one place: in rows that are found in different ways, each way by itself.
@@ -37,7 +40,7 @@ final class ErrorFormulas {
    * @param dimension of the place
    */
   private record Ways(
-      Place tolerance, Dimension dimension, Map<Optional<Path>, List<Weight>> rows) {}
+      Place tolerance, Dimension dimension, Map<Optional<Path>, List<Sensitivity>> rows) {}
 
   /**
    * Formulas of errors of a value.
@@ -45,10 +48,10 @@ final class ErrorFormulas {
    * @param dimension of the value
    * @param span what they are told to be
    */
-  ErrorFormulas(Beside beside, Dimension dimension, Span span) {
+  ErrorFormulas(ErrorBoundPlaces beside, Dimension dimension, Span span) {
     this.beside = beside;
     this.dimension = dimension;
-    this.composition = new Composition(span);
+    this.composition = new SyntheticFormula(span);
   }
 
   /** The sum of all errors' sizes; absent where there is none. */
@@ -88,7 +91,7 @@ final class ErrorFormulas {
   /** What comes from one row, or nothing; all of it is told with the first way to that row. */
   private @Nullable Expression size(Ways ways, List<Optional<Path>> rows, int at) {
     Kind kind = new Kind.Measured(dimension.dividedBy(ways.dimension()));
-    List<Weight> own = ways.rows().getOrDefault(rows.get(at), List.of());
+    List<Sensitivity> own = ways.rows().getOrDefault(rows.get(at), List.of());
     Rational number = rows.size() == 1 ? number(own) : null;
     if (number != null && number.signum() == 0) {
       return null;
@@ -136,9 +139,9 @@ final class ErrorFormulas {
   }
 
   /** The sum of weights that are mere numbers; absent where one is more. */
-  private static @Nullable Rational number(List<Weight> weights) {
+  private static @Nullable Rational number(List<Sensitivity> weights) {
     Rational sum = Rational.ZERO;
-    for (Weight weight : weights) {
+    for (Sensitivity weight : weights) {
       if (!weight.isNumber()) {
         return null;
       }
@@ -147,26 +150,26 @@ final class ErrorFormulas {
     return sum;
   }
 
-  private Expression coefficient(List<Weight> weights, Kind kind) {
+  private Expression coefficient(List<Sensitivity> weights, Kind kind) {
     Expression sum = null;
-    for (Weight weight : weights) {
+    for (Sensitivity weight : weights) {
       Expression one = coefficient(weight, kind);
       sum = sum == null ? one : composition.apply(Operations.ADD, kind, sum, one);
     }
     return sum == null ? zero(kind) : sum;
   }
 
-  private Expression coefficient(Weight weight, Kind kind) {
+  private Expression coefficient(Sensitivity weight, Kind kind) {
     Expression product = composition.number(weight.number());
     Kind soFar = Kind.NUMBER;
-    for (Weight.Factor factor : weight.factors()) {
+    for (Sensitivity.Factor factor : weight.factors()) {
       Expression part = composition.copy(factor.part());
       soFar = times(soFar, factor.part().formula().kind(factor.part().node()), factor.divides());
       Operation by = factor.divides() ? Operations.DIVIDE : Operations.MULTIPLY;
       product = composition.apply(by, soFar, product, part);
     }
     for (int i = weight.gates().size() - 1; i >= 0; i--) {
-      Weight.Gate gate = weight.gates().get(i);
+      Sensitivity.Gate gate = weight.gates().get(i);
       Expression condition = composition.copy(gate.condition());
       product =
           gate.wanted()
@@ -185,16 +188,19 @@ final class ErrorFormulas {
   }
 
   /** Each way of an error into a value, in the order of the formulas' words. */
-  static List<Influence> influences(
-      Beside beside, Propagation followed, CheckedFormula into, Map<Place, CheckedPlace> places) {
-    List<Influence> influences = new ArrayList<>();
+  static List<ErrorTerm> influences(
+      ErrorBoundPlaces beside,
+      Propagation followed,
+      CheckedFormula into,
+      Map<Place, CheckedPlace> places) {
+    List<ErrorTerm> influences = new ArrayList<>();
     for (Term term : followed.terms()) {
       ErrorFormulas formulas = of(beside, into);
       for (Ways ways : formulas.ways(List.of(term), places)) {
         Kind kind = new Kind.Measured(formulas.dimension.dividedBy(ways.dimension()));
         Expression coefficient = formulas.coefficient(term.weight(), kind);
         influences.add(
-            new Influence(
+            new ErrorTerm(
                 ways.tolerance(),
                 term.source().place(),
                 key(beside, term, into),
@@ -204,22 +210,23 @@ final class ErrorFormulas {
     return influences;
   }
 
-  private static @Nullable CheckedFormula key(Beside beside, Term term, CheckedFormula into) {
+  private static @Nullable CheckedFormula key(
+      ErrorBoundPlaces beside, Term term, CheckedFormula into) {
     Table table = term.source().place().table();
     if (term.row().isEmpty() || table == null) {
       return null;
     }
-    Composition key = of(beside, into).composition;
+    SyntheticFormula key = of(beside, into).composition;
     return key.formula(key.read(table.keyColumn(), term.row(), Kind.TEXT), into.scope());
   }
 
   /** The barriers, each with the condition under which an error comes there. */
-  static List<Influence.Barrier> barriers(
-      Beside beside, Propagation followed, CheckedFormula into) {
-    List<Influence.Barrier> barriers = new ArrayList<>();
+  static List<ErrorTerm.Barrier> barriers(
+      ErrorBoundPlaces beside, Propagation followed, CheckedFormula into) {
+    List<ErrorTerm.Barrier> barriers = new ArrayList<>();
     for (Propagation.Barrier barrier : followed.barriers()) {
       barriers.add(
-          new Influence.Barrier(
+          new ErrorTerm.Barrier(
               barrier.weight().gates().isEmpty() ? null : when(beside, barrier, into),
               barrier.what(),
               barrier.at()));
@@ -229,14 +236,14 @@ final class ErrorFormulas {
 
   /** One where an error comes to a barrier, else zero. */
   private static CheckedFormula when(
-      Beside beside, Propagation.Barrier barrier, CheckedFormula into) {
+      ErrorBoundPlaces beside, Propagation.Barrier barrier, CheckedFormula into) {
     ErrorFormulas formulas = of(beside, into);
-    Weight gates = new Weight(Rational.ONE, List.of(), barrier.weight().gates());
+    Sensitivity gates = new Sensitivity(Rational.ONE, List.of(), barrier.weight().gates());
     Expression when = formulas.coefficient(gates, Kind.NUMBER);
     return formulas.composition.formula(when, into.scope());
   }
 
-  private static ErrorFormulas of(Beside beside, CheckedFormula into) {
+  private static ErrorFormulas of(ErrorBoundPlaces beside, CheckedFormula into) {
     Formula formula = into.formula();
     Dimension dimension =
         into.kind() instanceof Kind.Measured measured ? measured.dimension() : Dimension.NONE;

@@ -1,9 +1,13 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.battenbook.book.Place;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.Path;
+import org.battenbook.check.Target;
+import org.battenbook.check.TargetVisitor;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Reference;
 
@@ -13,30 +17,31 @@ import org.battenbook.syntax.Reference;
  * @param row the path to the row it runs in; absent for the own row, and outside of tables
  * @param arguments what a function of the workbook's own was called with, where it is one
  */
-record Part(CheckedFormula formula, Expression node, Optional<Path> row, List<Part> arguments) {
+record NodeInScope(
+    CheckedFormula formula, Expression node, Optional<Path> row, List<NodeInScope> arguments) {
 
   /** A formula that runs in the own row. */
-  static Part of(CheckedFormula formula, Expression node) {
-    return new Part(formula, node, Optional.empty(), List.of());
+  static NodeInScope of(CheckedFormula formula, Expression node) {
+    return new NodeInScope(formula, node, Optional.empty(), List.of());
   }
 
   /** Another node of the same formula. */
-  Part at(Expression other) {
-    return new Part(formula, other, row, arguments);
+  NodeInScope at(Expression other) {
+    return new NodeInScope(formula, other, row, arguments);
   }
 
   /** Another formula, that of a place read here, in the same row. */
-  Part reading(CheckedFormula other) {
-    return new Part(other, other.expression(), row, List.of());
+  NodeInScope reading(CheckedFormula other) {
+    return new NodeInScope(other, other.expression(), row, List.of());
   }
 
   /** The formula of a function called with these. */
-  Part calling(CheckedFormula body, List<Part> values) {
-    return new Part(body, body.expression(), row, values);
+  NodeInScope calling(CheckedFormula body, List<NodeInScope> values) {
+    return new NodeInScope(body, body.expression(), row, values);
   }
 
   /** What is meant: the argument, where an argument's name stands alone. */
-  Part meant() {
+  NodeInScope meant() {
     if (node instanceof Reference reference) {
       Path path = formula.path(reference);
       if (path.through().isEmpty() && path.target() instanceof Target.Parameter parameter) {
@@ -52,7 +57,7 @@ record Part(CheckedFormula formula, Expression node, Optional<Path> row, List<Pa
   }
 
   private Optional<Path> seenThrough(List<Place> columns) {
-    Part argument = meant();
+    NodeInScope argument = meant();
     if (!(argument.node instanceof Reference reference)) {
       return Optional.empty();
     }

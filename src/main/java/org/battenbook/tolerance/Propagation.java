@@ -1,17 +1,21 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.battenbook.book.Column;
 import org.battenbook.book.Place;
-import org.battenbook.check.Beside.Source;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedFunction;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Entries;
+import org.battenbook.check.Path;
+import org.battenbook.check.Target;
+import org.battenbook.check.TargetVisitor;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.Operations;
 import org.battenbook.operation.Slope;
@@ -22,6 +26,7 @@ import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Choice;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Reference;
+import org.battenbook.tolerance.ErrorBoundPlaces.Source;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -36,8 +41,8 @@ final class Propagation {
   private static final int MOST_WAYS = 5_000;
 
   private final Map<Place, CheckedPlace> places;
-  private final Beside beside;
-  private final Reaches reaches;
+  private final ErrorBoundPlaces beside;
+  private final ToleranceDependence reaches;
 
   /** A place whose value before a change is written, not worked out. */
   private final @Nullable Place written;
@@ -52,7 +57,7 @@ final class Propagation {
    *
    * @param row the path to the source's row; empty for a line, and for the own row
    */
-  record Term(Source source, Optional<Path> row, Weight weight) {}
+  record Term(Source source, Optional<Path> row, Sensitivity weight) {}
 
   /**
    * What an error does not go through.
@@ -60,10 +65,13 @@ final class Propagation {
    * @param weight under which conditions it comes there
    * @param what in words, with where it stands
    */
-  record Barrier(Weight weight, String what, Span at) {}
+  record Barrier(Sensitivity weight, String what, Span at) {}
 
   Propagation(
-      Map<Place, CheckedPlace> places, Beside beside, Reaches reaches, @Nullable Place written) {
+      Map<Place, CheckedPlace> places,
+      ErrorBoundPlaces beside,
+      ToleranceDependence reaches,
+      @Nullable Place written) {
     this.places = places;
     this.beside = beside;
     this.reaches = reaches;
@@ -80,7 +88,7 @@ final class Propagation {
   }
 
   /** Follows what a part reads. */
-  void follow(Part part, Weight weight) {
+  void follow(NodeInScope part, Sensitivity weight) {
     if (!reaches.into(part)) {
       return;
     }
@@ -97,7 +105,7 @@ final class Propagation {
     } else if (node instanceof Call call) {
       call(part, call, weight);
     } else if (node instanceof Choice choice) {
-      Part condition = part.at(choice.condition());
+      NodeInScope condition = part.at(choice.condition());
       follow(part.at(choice.then()), weight.where(condition, true));
       follow(part.at(choice.otherwise()), weight.where(condition, false));
     } else if (node instanceof Aggregate) {
@@ -105,12 +113,13 @@ final class Propagation {
     }
   }
 
-  private void apply(Part part, Apply apply, Weight weight) {
+  private void apply(NodeInScope part, Apply apply, Sensitivity weight) {
     operation(part, part.formula().operation(apply), apply.children(), weight);
   }
 
-  private void operation(Part part, Operation operation, List<Expression> nodes, Weight weight) {
-    List<Part> operands = nodes.stream().map(part::at).toList();
+  private void operation(
+      NodeInScope part, Operation operation, List<Expression> nodes, Sensitivity weight) {
+    List<NodeInScope> operands = nodes.stream().map(part::at).toList();
     if (IntStream.range(0, operands.size()).anyMatch(i -> isStopped(operation, operands, i))) {
       barrier(weight, operation.obstacle(), part);
       return;
@@ -123,7 +132,7 @@ final class Propagation {
   }
 
   /** Whether an operand is off and its error cannot go on into the result. */
-  private boolean isStopped(Operation operation, List<Part> operands, int operand) {
+  private boolean isStopped(Operation operation, List<NodeInScope> operands, int operand) {
     Slope slope = operation.slope(operand);
     return reaches.into(operands.get(operand))
         && (slope == Slope.CURVED
@@ -131,11 +140,11 @@ final class Propagation {
   }
 
   /** The other of two operands; of one, the operand itself. */
-  private static Part other(List<Part> operands, int operand) {
+  private static NodeInScope other(List<NodeInScope> operands, int operand) {
     return operands.get(operand == 0 ? operands.size() - 1 : 0);
   }
 
-  private static Weight times(Weight weight, Slope slope, Part other) {
+  private static Sensitivity times(Sensitivity weight, Slope slope, NodeInScope other) {
     return switch (slope) {
       case ONE -> weight;
       case MINUS_ONE -> weight.negated();
@@ -145,17 +154,17 @@ final class Propagation {
     };
   }
 
-  private void call(Part part, Call call, Weight weight) {
+  private void call(NodeInScope part, Call call, Sensitivity weight) {
     CheckedFunction function = part.formula().function(call);
     if (function == null) {
       operation(part, part.formula().operation(call), call.arguments(), weight);
       return;
     }
-    List<Part> arguments = call.arguments().stream().map(part::at).toList();
+    List<NodeInScope> arguments = call.arguments().stream().map(part::at).toList();
     follow(part.calling(function.body(), arguments), weight);
   }
 
-  private void reference(Part part, Reference reference, Weight weight) {
+  private void reference(NodeInScope part, Reference reference, Sensitivity weight) {
     Path path = part.formula().path(reference);
     if (path.through().isEmpty()) {
       path.target().accept(new Reading(part, weight)).run();
@@ -166,10 +175,10 @@ final class Propagation {
 
   /** How to follow what a reference reads. */
   private final class Reading implements TargetVisitor<Runnable> {
-    private final Part part;
-    private final Weight weight;
+    private final NodeInScope part;
+    private final Sensitivity weight;
 
-    Reading(Part part, Weight weight) {
+    Reading(NodeInScope part, Sensitivity weight) {
       this.part = part;
       this.weight = weight;
     }
@@ -214,7 +223,7 @@ final class Propagation {
     }
   }
 
-  private void through(Part part, Path path, Weight weight) {
+  private void through(NodeInScope part, Path path, Sensitivity weight) {
     int last = path.through().size() - 1;
     Path rowPath = new Path(path.target(), path.through().subList(0, last));
     Optional<Path> row = part.seen(rowPath);
@@ -223,18 +232,18 @@ final class Propagation {
       return;
     }
     Place place = path.through().get(last);
-    enter(place, new Part(part.formula(), part.node(), row, List.of()), weight);
+    enter(place, new NodeInScope(part.formula(), part.node(), row, List.of()), weight);
   }
 
   /** Into a place that is read, in the row of the part that reads it. */
-  private void enter(Place place, Part reader, Weight weight) {
+  private void enter(Place place, NodeInScope reader, Sensitivity weight) {
     CheckedPlace checked = places.get(place);
     if (checked == null || !(checked.kind() instanceof Kind.Measured) || !underway.add(place)) {
       return;
     }
     addSource(Source.of(place), reader, weight);
     CheckedFormula formula = checked.formula();
-    Weight unfilled = weight;
+    Sensitivity unfilled = weight;
     if (place instanceof Column column) {
       CheckedFormula filled = beside.filled(column);
       unfilled = filled == null ? weight : weight.where(reader.reading(filled), false);
@@ -242,14 +251,16 @@ final class Propagation {
     }
     if (formula != null) {
       boolean inRow = place.table() != null;
-      Part part = inRow ? reader.reading(formula) : Part.of(formula, formula.expression());
+      NodeInScope part =
+          inRow ? reader.reading(formula) : NodeInScope.of(formula, formula.expression());
       follow(part, unfilled);
     }
     underway.remove(place);
   }
 
   /** A formula that stands in cells counts in their rows alone. */
-  private void cellFormulas(CheckedPlace checked, Column column, Part reader, Weight weight) {
+  private void cellFormulas(
+      CheckedPlace checked, Column column, NodeInScope reader, Sensitivity weight) {
     namedFormulas(checked, column)
         .forEach((row, cell) -> inCell(cell, isRow(column, row, cell), reader, weight));
     checked
@@ -260,11 +271,14 @@ final class Propagation {
 
   /** A formula of cells; the condition that they decide is absent where no error comes in. */
   private void inCell(
-      CheckedFormula cell, @Nullable CheckedFormula decides, Part reader, Weight weight) {
-    if (decides == null || !reaches.into(Part.of(cell, cell.expression()))) {
+      CheckedFormula cell,
+      @Nullable CheckedFormula decides,
+      NodeInScope reader,
+      Sensitivity weight) {
+    if (decides == null || !reaches.into(NodeInScope.of(cell, cell.expression()))) {
       return;
     }
-    Part inCell = reader.reading(cell);
+    NodeInScope inCell = reader.reading(cell);
     if (cell.readsInherited()) {
       barrier(weight, "a change of a cell that reads what it changes", inCell);
     } else {
@@ -272,30 +286,22 @@ final class Propagation {
     }
   }
 
-  /** The formulas that stand in cells, by the names of their rows. */
+  /** The formulas of single rows, by the names of these. */
   private Map<String, CheckedFormula> namedFormulas(CheckedPlace checked, Column column) {
-    Map<String, CheckedFormula> named = new LinkedHashMap<>();
     CheckedPlace names = places.get(column.table().keyColumn());
-    new TreeMap<>(checked.entries().written().formulas())
-        .forEach(
-            (row, cell) -> {
-              Value name = names == null ? null : names.entries().written().value(row);
-              named.put(name instanceof Value.Text text ? text.text() : "", cell);
-            });
-    named.putAll(checked.entries().namedFormulas());
-    return named;
+    return checked.entries().namedFormulas(names == null ? Entries.NONE : names.entries());
   }
 
   private CheckedFormula isRow(Column column, String row, CheckedFormula cell) {
     Column key = column.table().keyColumn();
-    Composition compared = new Composition(cell.formula().span());
+    SyntheticFormula compared = new SyntheticFormula(cell.formula().span());
     Expression read = compared.read(key, Optional.empty(), Kind.TEXT);
     Expression text = compared.constant(new Value.Text(row), Kind.TEXT);
     return compared.formula(
         compared.apply(Operations.EQUAL, Kind.YES_NO, read, text), cell.scope());
   }
 
-  private void inherited(Target.Inherited inherited, Part reader, Weight weight) {
+  private void inherited(Target.Inherited inherited, NodeInScope reader, Sensitivity weight) {
     CheckedPlace checked = places.get(inherited.place());
     if (checked == null || inherited.place() == written) {
       return;
@@ -307,14 +313,14 @@ final class Propagation {
     }
   }
 
-  private void addSource(Source source, Part reader, Weight weight) {
+  private void addSource(Source source, NodeInScope reader, Sensitivity weight) {
     if (beside.tolerance(source) != null) {
       boolean inRow = source.place().table() != null;
       terms.add(new Term(source, inRow ? reader.row() : Optional.empty(), weight));
     }
   }
 
-  private void barrier(Weight weight, String what, Part part) {
+  private void barrier(Sensitivity weight, String what, NodeInScope part) {
     Span at = part.node().span();
     barriers.add(new Barrier(weight, "%s, '%s' (%s)".formatted(what, at.text(), at.place()), at));
   }

@@ -1,4 +1,4 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import java.util.HashSet;
 import java.util.List;
@@ -6,7 +6,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.battenbook.book.Place;
-import org.battenbook.check.Beside.Source;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedFunction;
+import org.battenbook.check.CheckedPlace;
+import org.battenbook.check.Path;
+import org.battenbook.check.Target;
+import org.battenbook.check.TargetVisitor;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.Slope;
 import org.battenbook.syntax.Aggregate;
@@ -15,12 +20,13 @@ import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Choice;
 import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Reference;
+import org.battenbook.tolerance.ErrorBoundPlaces.Source;
 import org.battenbook.value.Kind;
 
 /** Whether any {@code ±} comes into a formula, however it does. */
-final class Reaches {
+final class ToleranceDependence {
   private final Map<Place, CheckedPlace> places;
-  private final Beside beside;
+  private final ErrorBoundPlaces beside;
   private final Set<Place> reached = new HashSet<>();
   private final Set<Place> unreached = new HashSet<>();
 
@@ -29,12 +35,12 @@ final class Reaches {
 
   private int depth;
 
-  Reaches(Map<Place, CheckedPlace> places, Beside beside) {
+  ToleranceDependence(Map<Place, CheckedPlace> places, ErrorBoundPlaces beside) {
     this.places = places;
     this.beside = beside;
   }
 
-  boolean into(Part part) {
+  boolean into(NodeInScope part) {
     Expression node = part.node();
     if (node instanceof Reference reference) {
       return intoReference(part, reference);
@@ -44,7 +50,7 @@ final class Reaches {
     }
     if (node instanceof Call call) {
       CheckedFunction function = part.formula().function(call);
-      List<Part> arguments = call.arguments().stream().map(part::at).toList();
+      List<NodeInScope> arguments = call.arguments().stream().map(part::at).toList();
       return function == null
           ? into(part, part.formula().operation(call), call.arguments())
           : into(part.calling(function.body(), arguments));
@@ -57,12 +63,12 @@ final class Reaches {
         && into(part.at(aggregate.of()));
   }
 
-  private boolean into(Part part, Operation operation, List<Expression> operands) {
+  private boolean into(NodeInScope part, Operation operation, List<Expression> operands) {
     return IntStream.range(0, operands.size())
         .anyMatch(i -> operation.slope(i) != Slope.NONE && into(part.at(operands.get(i))));
   }
 
-  private boolean intoReference(Part part, Reference reference) {
+  private boolean intoReference(NodeInScope part, Reference reference) {
     Path path = part.formula().path(reference);
     return path.through().isEmpty()
         ? path.target().accept(new Into(part))
@@ -71,9 +77,9 @@ final class Reaches {
 
   /** Whether one comes into what a part reads. */
   private final class Into implements TargetVisitor<Boolean> {
-    private final Part part;
+    private final NodeInScope part;
 
-    Into(Part part) {
+    Into(NodeInScope part) {
       this.part = part;
     }
 
@@ -118,7 +124,7 @@ final class Reaches {
     CheckedFormula replaced =
         checked == null ? null : checked.layers().get(inherited.layer()).formula();
     return beside.tolerance(new Source(inherited.place(), inherited.layer())) != null
-        || (replaced != null && into(Part.of(replaced, replaced.expression())));
+        || (replaced != null && into(NodeInScope.of(replaced, replaced.expression())));
   }
 
   /** Whether one comes into the value of a place in any row. */
@@ -148,8 +154,8 @@ final class Reaches {
       return false;
     }
     CheckedFormula formula = checked.formula();
-    return (formula != null && into(Part.of(formula, formula.expression())))
+    return (formula != null && into(NodeInScope.of(formula, formula.expression())))
         || checked.entries().formulas().stream()
-            .anyMatch(cell -> into(Part.of(cell, cell.expression())));
+            .anyMatch(cell -> into(NodeInScope.of(cell, cell.expression())));
   }
 }

@@ -1,4 +1,4 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -7,7 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Place;
+import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.CheckedFormula.NodeFact;
+import org.battenbook.check.Need;
 import org.battenbook.check.Need.Reach;
+import org.battenbook.check.Path;
+import org.battenbook.check.Target;
 import org.battenbook.number.Rational;
 import org.battenbook.operation.Operation;
 import org.battenbook.operation.Operations;
@@ -31,20 +36,16 @@ import org.battenbook.unit.Dimension;
 import org.battenbook.unit.Quantity;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
+import org.jspecify.annotations.Nullable;
 
 /** Composes a formula that nobody wrote out of parts of those that people wrote. */
-final class Composition {
+final class SyntheticFormula {
   /** Larger ones help nobody, and every stage has to walk them. */
   private static final int MOST_NODES = 20_000;
 
-  /** What is to be known of a node beside its kind, where there is nothing. */
-  private static final Object NOTHING = "nothing";
-
   private final Span span;
-  private final List<Learned> learned = new ArrayList<>();
+  private final List<NodeFact> learned = new ArrayList<>();
   private final Set<Need> needs = new LinkedHashSet<>();
-
-  private record Learned(Expression node, Kind kind, Object fact) {}
 
   /** That a part cannot be read from where the formula is to stand. */
   static final class OutOfReach extends RuntimeException {
@@ -58,7 +59,7 @@ final class Composition {
    *
    * @param span what it is told to be
    */
-  Composition(Span span) {
+  SyntheticFormula(Span span) {
     this.span = span;
   }
 
@@ -67,13 +68,7 @@ final class Composition {
     Scope scope =
         new Scope(around.file(), around.page(), around.table(), around.outer(), List.of(), null);
     Formula formula = new Formula(whole, learned.size(), null, null, span);
-    CheckedFormula checked = new CheckedFormula(formula, scope);
-    for (Learned one : learned) {
-      checked.setKind(one.node(), one.kind());
-      checked.setFact(one.node(), one.fact());
-    }
-    needs.forEach(checked::need);
-    return checked;
+    return CheckedFormula.synthetic(formula, scope, learned, needs);
   }
 
   Expression number(Rational number) {
@@ -107,7 +102,7 @@ final class Composition {
   }
 
   Expression choice(Expression condition, Expression then, Expression otherwise, Kind kind) {
-    return keep(new Choice(learned.size(), span, condition, then, otherwise), kind, NOTHING);
+    return keep(new Choice(learned.size(), span, condition, then, otherwise), kind, null);
   }
 
   /** What a place holds in the row that a path leads to; in the own row, or a line, without one. */
@@ -132,8 +127,8 @@ final class Composition {
   }
 
   /** A part as it reads from here. */
-  Expression copy(Part part) {
-    Part meant = part.meant();
+  Expression copy(NodeInScope part) {
+    NodeInScope meant = part.meant();
     Expression node = meant.node();
     if (node instanceof Reference reference) {
       return copy(meant, reference);
@@ -155,7 +150,7 @@ final class Composition {
     return again(meant, children);
   }
 
-  private Expression copy(Part part, Reference reference) {
+  private Expression copy(NodeInScope part, Reference reference) {
     CheckedFormula formula = part.formula();
     Path path = part.seen(formula.path(reference)).orElseThrow(() -> new OutOfReach(reference));
     if (path.target() instanceof Target.Inherited) {
@@ -165,7 +160,7 @@ final class Composition {
   }
 
   /** What stands inside an aggregate reads the rows that this goes through. */
-  private Expression asItIs(Part part) {
+  private Expression asItIs(NodeInScope part) {
     Expression node = part.node();
     if (node instanceof AtWorst) {
       throw new OutOfReach(node);
@@ -173,20 +168,19 @@ final class Composition {
     return again(part, node.children().stream().map(child -> asItIs(part.at(child))).toList());
   }
 
-  private Expression again(Part part, List<Expression> children) {
+  private Expression again(NodeInScope part, List<Expression> children) {
     Expression node = part.node();
-    Object fact = part.formula().fact(node);
     return keep(
-        Renumbered.of(node, learned.size(), children),
+        CopiedNode.of(node, learned.size(), children),
         part.formula().kind(node),
-        fact == null ? NOTHING : fact);
+        part.formula().fact(node));
   }
 
-  private Expression keep(Expression node, Kind kind, Object fact) {
+  private Expression keep(Expression node, Kind kind, @Nullable Object fact) {
     if (learned.size() >= MOST_NODES) {
       throw new OutOfReach(node);
     }
-    learned.add(new Learned(node, kind, fact));
+    learned.add(new NodeFact(node, kind, fact));
     return node;
   }
 }

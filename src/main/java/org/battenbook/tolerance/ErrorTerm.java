@@ -1,6 +1,7 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import org.battenbook.book.Place;
+import org.battenbook.check.CheckedFormula;
 import org.battenbook.source.Span;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param key names the row of that place; absent for a line, and where it is the own row
  * @param coefficient by what its error is multiplied
  */
-public record Influence(
+public record ErrorTerm(
     Place tolerance, Place place, @Nullable CheckedFormula key, CheckedFormula coefficient) {
 
   /**

@@ -1,4 +1,4 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import java.util.List;
 import org.battenbook.syntax.Aggregate;
@@ -17,10 +17,10 @@ import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TruthLiteral;
 
 /** A node again, with the id and the children that it has in another tree. */
-record Renumbered(int id, List<Expression> children) implements ExpressionVisitor<Expression> {
+record CopiedNode(int id, List<Expression> children) implements ExpressionVisitor<Expression> {
 
   static Expression of(Expression node, int id, List<Expression> children) {
-    return node.accept(new Renumbered(id, children));
+    return node.accept(new CopiedNode(id, children));
   }
 
   @Override

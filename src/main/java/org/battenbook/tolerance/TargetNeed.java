@@ -1,7 +1,10 @@
-package org.battenbook.check;
+package org.battenbook.tolerance;
 
 import java.util.Optional;
+import org.battenbook.check.Need;
 import org.battenbook.check.Need.Reach;
+import org.battenbook.check.Target;
+import org.battenbook.check.TargetVisitor;
 
 /** The place that a formula of one row needs in order to read a target. */
 record TargetNeed() implements TargetVisitor<Optional<Need>> {
