@@ -4,7 +4,7 @@ import java.math.BigInteger;
 import org.battenbook.bound.Bound;
 import org.battenbook.number.Rational;
 
-/** Refuses sizes with more digits than a workbook could hold. */
+/** Refuses numbers with more digits than a workbook can hold. */
 final class DigitLimit {
   private DigitLimit() {}
 

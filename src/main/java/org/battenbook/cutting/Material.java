@@ -11,12 +11,12 @@ import org.battenbook.evaluate.Results;
 import org.battenbook.value.Value;
 
 /**
- * Parts that are cut from one material, and the stock there is of it, as rows of their tables.
+ * The parts and the stock of one material, as rows of their tables.
  *
  * @param name what it is called
  */
 record Material(String name, List<Integer> parts, List<Integer> stock) {
-  /** All materials that parts are cut from, in the order of the parts; one where none is named. */
+  /** All materials of the parts, in their order; a plan that names none has one. */
   static List<Material> of(PlanStatement plan, SourceRows parts, SourceRows stock) {
     Map<String, Material> materials = new LinkedHashMap<>();
     for (int row = 0; row < parts.count(); row++) {
@@ -45,7 +45,7 @@ record Material(String name, List<Integer> parts, List<Integer> stock) {
             .count());
   }
 
-  /** A row whose material is not known goes with those that name none. */
+  /** A row whose material is unknown belongs with rows that name none. */
   private static String name(PlanStatement plan, SourceRows rows, int row) {
     try {
       return rows.says(PlanRole.MATERIAL)

@@ -8,14 +8,14 @@ import org.battenbook.plan.stick.SawStop;
 import org.battenbook.planstore.Request;
 
 /**
- * What a plan is to make of one material: all that was read of the workbook, before anything is
- * planned. Equal orders come to equal rows, unless a plan is stopped.
+ * What a plan asks for of one material: everything that was read from the workbook, before
+ * planning. Equal orders give equal rows, unless a plan is stopped.
  *
  * @param material what it is called
  * @param firstPart the first part that is cut from it
- * @param asked what all its parts come to, in the base unit; those of no known size count nothing
+ * @param asked the total size of its parts in the base unit, without those of unknown size
  * @param refused what cannot be planned with, and why
- * @param request what is asked of the planner; absent where there is nothing to plan
+ * @param request the request to the planner; absent if there is nothing to plan
  * @param stops those of the saw, the longest first; none for sheets
  * @param called what people call the parts, by their labels
  */
@@ -33,7 +33,7 @@ record MaterialOrder<J, P>(
     called = Map.copyOf(called);
   }
 
-  /** Whether there is anything to tell of the material. */
+  /** Whether the material needs a row in the totals. */
   boolean hasRow() {
     return request.isPresent() || !refused.isEmpty();
   }

@@ -1,6 +1,6 @@
 package org.battenbook.cutting;
 
-/** Why a row cannot be planned with, in words that end a sentence about it. */
+/** Why a row cannot be planned, in words that complete a sentence about it. */
 final class NotPlannable extends Exception {
   private static final long serialVersionUID = 1;
 

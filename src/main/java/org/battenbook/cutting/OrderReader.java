@@ -11,7 +11,7 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.stick.SawStop;
 import org.battenbook.planstore.Request;
 
-/** Reads what a plan is to make of each material, for sticks and sheets alike. */
+/** Reads what a plan asks for of each material: the part that sticks and sheets share. */
 abstract class OrderReader<J, P> {
   final PlanStatement plan;
   final PlanSettings settings;

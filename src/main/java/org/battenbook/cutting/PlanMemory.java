@@ -17,12 +17,11 @@ import org.battenbook.planstore.Request;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The plans that are known, and the refusals, by what was asked for. Safe for many threads; each
- * plan is worked out once. A plan that was stopped is not kept, since with more time there is a
- * better one.
+ * Remembers plans and refusals by their requests. Many threads can use it at once; each plan is
+ * made once. A plan that was stopped is not kept, since more time may give a better one.
  */
 final class PlanMemory {
-  /** Those of some ten jobs; the ones not asked for longest go first. */
+  /** The plans of about ten jobs; the least recently used go first. */
   private static final int MOST = 200;
 
   private static final long MILLISECONDS_BETWEEN_QUESTIONS = 20;
@@ -53,7 +52,7 @@ final class PlanMemory {
   /** A plan, and whether it was stopped. */
   record Answer<P>(P plan, boolean wasStopped) {}
 
-  /** Who waits for one plan, and whether they stopped it. */
+  /** The watch of one plan, and whether it stopped the plan. */
   private static final class Waiting implements PlanWatch {
     private final Supplier<PlanWatch> from;
     private @Nullable PlanWatch watch;

@@ -2,7 +2,7 @@ package org.battenbook.cutting;
 
 import java.util.List;
 
-/** The rows that a plan brings. */
+/** The rows that a plan makes. */
 interface PlanRows<J, P> {
   TotalRows totals();
 

@@ -8,7 +8,7 @@ import org.battenbook.evaluate.Results;
 import org.battenbook.number.Rational;
 import org.battenbook.value.Value;
 
-/** What a plan is set to. */
+/** The settings of a plan. */
 final class PlanSettings {
   private static final Rational USUAL_TIME = Rational.of(10, 3600);
 

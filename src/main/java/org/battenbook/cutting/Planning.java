@@ -18,8 +18,8 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Works out the plans of workbooks. What was planned once is not planned again, however often a
- * workbook is read with it; many threads may do so at once.
+ * Makes the plans of workbooks. A job that was planned once is not planned again, however often a
+ * workbook is read. Many threads can use it at once.
  */
 public final class Planning implements RowPlanner {
   private final boolean mergesStops;

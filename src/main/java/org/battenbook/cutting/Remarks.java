@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.battenbook.plan.Refusal;
 
-/** What is to be told of one material beside its plan. */
+/** Remarks about one material: parts that are too large, missing or refused. */
 final class Remarks {
   private final Set<String> tooLarge = new LinkedHashSet<>();
   private final List<String> missing = new ArrayList<>();

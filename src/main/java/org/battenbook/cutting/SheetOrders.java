@@ -16,7 +16,7 @@ import org.battenbook.plan.sheet.SheetStock;
 import org.battenbook.plan.sheet.SheetTrims;
 import org.battenbook.planstore.Request;
 
-/** Reads what a sheet plan is to make of each material. */
+/** Reads what a sheet plan asks for of each material. */
 final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
   SheetOrders(PlanStatement plan, Results results, PlanningLimit limit) {
     super(plan, results, limit);

@@ -11,7 +11,7 @@ import org.battenbook.number.Rational;
 import org.battenbook.number.Real;
 import org.battenbook.value.Value;
 
-/** Reads what the rows of a table say to a plan. */
+/** Reads the rows of a table of parts or of stock, by the roles of its columns. */
 final class SourceRows {
   private final Results results;
   private final PlanStatement.Source source;

@@ -10,7 +10,7 @@ import org.battenbook.plan.stick.StickPlan;
 import org.battenbook.plan.stick.StickPlanner;
 import org.battenbook.planstore.Request;
 
-/** Reads what a stick plan is to make of each material. */
+/** Reads what a stick plan asks for of each material. */
 final class StickOrders extends OrderReader<StickJob, StickPlan> {
   private final boolean mergesStops;
 

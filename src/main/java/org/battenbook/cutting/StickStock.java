@@ -7,7 +7,7 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.stick.Stock;
 import org.battenbook.plan.stick.Stretch;
 
-/** Reads the sticks there are of a material. */
+/** Reads the sticks of a material that are in stock. */
 final class StickStock {
   private final SourceRows rows;
   private final StockPrices prices;

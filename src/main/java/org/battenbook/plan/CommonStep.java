@@ -3,7 +3,7 @@ package org.battenbook.plan;
 import java.util.Collection;
 import org.battenbook.number.Rational;
 
-/** The largest step that some exact numbers are whole multiples of, and how many steps each is. */
+/** The largest step of which some exact numbers are whole multiples. */
 public final class CommonStep {
   private final String what;
   private final long most;
@@ -29,7 +29,7 @@ public final class CommonStep {
     return common;
   }
 
-  /** A step only gets finer: what is too fine already need not be worked out to the end. */
+  /** The step only gets finer, so a step that is already too fine ends the work. */
   private void add(Rational number) {
     step = gcd(number);
     largest = number.compareTo(largest) > 0 ? number : largest;

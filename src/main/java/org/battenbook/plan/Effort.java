@@ -3,18 +3,18 @@ package org.battenbook.plan;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The work that a plan may take: steps counted, not time, so that the same job gives the same plan.
- * A step is what a list of a knapsack takes for an entry, some ten nanoseconds.
+ * The work that a plan may take. It counts steps, not time, so that the same job gives the same
+ * plan on every machine. A step takes about ten nanoseconds: one entry of a knapsack's list.
  *
- * <p>Who waits for the plan may stop it, and so may an interrupt of the thread. Every part of a
- * search asks often enough that it ends well within 0.2 s then.
+ * <p>The watch can stop a plan, and so can an interrupt of the thread. Every part of a search asks
+ * often enough to end within 0.2 s.
  */
 public final class Effort {
   private static final long TIDYING_STEPS = 10_000_000;
 
   private final Stop stop;
 
-  /** What this is a part of, if anything. */
+  /** The effort that this is a part of, if any. */
   private final @Nullable Effort whole;
 
   private long left;
@@ -29,9 +29,7 @@ public final class Effort {
     this.whole = whole;
   }
 
-  /**
-   * Whether a plan was asked to stop; whoever waits is asked some ten times in ten milliseconds.
-   */
+  /** Whether a plan was asked to stop. The watch is asked about ten times in ten milliseconds. */
   private static final class Stop {
     private static final long BETWEEN_QUESTIONS = 100_000;
 
@@ -54,12 +52,12 @@ public final class Effort {
     }
   }
 
-  /** What may be spent on a plan of least cost to make it handier. */
+  /** The work for making a plan of least cost easier to cut. */
   public static Effort forTidying(PlanWatch watch) {
     return new Effort(TIDYING_STEPS, watch);
   }
 
-  /** At most so much of this, for an attempt of its own. */
+  /** A part of this effort, for one attempt; at most this many steps. */
   public Effort part(long steps) {
     return new Effort(Math.min(steps, left), stop, this);
   }
@@ -76,12 +74,12 @@ public final class Effort {
     }
   }
 
-  /** Work that does not count against the plan, after which whoever waits is asked all the same. */
+  /** Counts work that is free for the plan, so that the watch is still asked in time. */
   public void pass(long steps) {
     stop.sinceAsked += steps;
   }
 
-  /** Whether to end with the best that has been found, as all steps are spent or it was stopped. */
+  /** Whether to end with the best found so far: all steps are spent, or the plan was stopped. */
   public boolean isSpent() {
     return isStopped() || left <= 0;
   }
@@ -91,7 +89,7 @@ public final class Effort {
     return stop.isDue() ? stop.ask() : stop.isAskedFor;
   }
 
-  /** As {@link #isStopped}, for work of unknown length: asks now. */
+  /** Like {@link #isStopped}, but asks at once: for use around work of unknown length. */
   public boolean isStoppedNow() {
     return stop.ask();
   }

@@ -4,7 +4,9 @@ import java.math.BigInteger;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
-/** The least cost if parts could be melted together: the cheapest length first. */
+/**
+ * The least cost if a part could be joined from pieces of several sticks: the cheapest stock first.
+ */
 public final class MaterialBound {
   private MaterialBound() {}
 

@@ -1,6 +1,6 @@
 package org.battenbook.plan;
 
-/** A packing that a search looks for. */
+/** Which pieces come out of which sticks or sheets, in whole numbers. */
 public interface Packing {
   /** In units of cost. */
   long cost();
@@ -8,7 +8,7 @@ public interface Packing {
   /** Whether it has all pieces. */
   boolean isWhole();
 
-  /** Whether no packing of all pieces costs less, where none can cost less than a bound. */
+  /** Whether it has all pieces and costs no more than a lower bound. */
   default boolean isBest(long bound) {
     return isWhole() && cost() <= bound;
   }

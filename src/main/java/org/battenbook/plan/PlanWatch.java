@@ -2,17 +2,17 @@ package org.battenbook.plan;
 
 import org.battenbook.number.Rational;
 
-/** Who waits for a plan: told how far it is, and free to say that the best found will do. */
+/** Watches a plan being made, and can stop it: the best plan found so far is then the result. */
 public interface PlanWatch {
-  /** Waits to the end. */
+  /** Never stops a plan. */
   PlanWatch NONE = new PlanWatch() {};
 
   /** A better plan, or a higher bound, has been found. */
   default void found(Rational used, Rational bound) {}
 
   /**
-   * Asked every few milliseconds, in the thread that plans; once it says yes, it says so for good,
-   * and the best plan so far is given. An interrupt of the thread does the same.
+   * Whether to stop. The planner asks every few milliseconds, in its own thread. After one yes,
+   * every answer must be yes. An interrupt of the thread stops the plan too.
    */
   default boolean isCancelled() {
     return false;

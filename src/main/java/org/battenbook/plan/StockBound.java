@@ -3,14 +3,14 @@ package org.battenbook.plan;
 import java.util.Arrays;
 
 /**
- * The least cost of whole sticks that are worth, at some prices of lengths, what is asked for: a
- * bound that knows that sticks are bought whole, and their prices do not add up to every sum.
+ * The least cost of whole sticks or sheets that are worth, together, as much as all pieces. This
+ * bound uses that sticks are bought whole, and that their costs do not add up to every sum.
  *
- * <p>It holds at any prices, as long as no stick can be worth more than is said. A knapsack over
- * all costs up to the best that is known.
+ * <p>It holds for any worth of pieces, if no stick can be worth more than its size in {@link
+ * Offers}. It is a knapsack over all costs up to the best known.
  */
 public final class StockBound {
-  /** Costs are looked at one by one: past this it is given up. */
+  /** The bound looks at costs one by one, and gives up past this many. */
   private static final long MOST_COSTS = 4_000_000;
 
   private static final long[] GIVEN_UP = {};
@@ -29,7 +29,7 @@ public final class StockBound {
       effort.spend(worth.length);
       add(offers, stock, effort);
     }
-    // What is not worked out to the end proves nothing.
+    // A table that is not complete proves nothing.
     worth = effort.isStopped() ? GIVEN_UP : worth;
   }
 

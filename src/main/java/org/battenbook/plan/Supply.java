@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
 
-/** The sticks or sheets that a plan takes, each with its label again. */
+/** Hands out the sticks or sheets that a plan takes, each with the label that the job gave it. */
 public final class Supply<S> {
   private final List<Deque<S>> byNumber = new ArrayList<>();
 

@@ -2,6 +2,7 @@ package org.battenbook.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.stick.MatchedSet;
@@ -55,7 +56,9 @@ public final class SmallShopJobs {
       stocks.add(bought(96, "11.45"));
     }
     if (random.nextBoolean()) {
-      stocks.add(bought(120, "14.30").limitedTo(1 + random.nextInt(3)));
+      Stock some = bought(120, "14.30");
+      OptionalInt onHand = OptionalInt.of(1 + random.nextInt(3));
+      stocks.add(new Stock(some.label(), some.stretch(), some.leastOffcut(), some.cost(), onHand));
     }
     if (random.nextBoolean()) {
       stocks.add(Stock.kept("offcut", Rational.of(20 + random.nextInt(40)), 1));

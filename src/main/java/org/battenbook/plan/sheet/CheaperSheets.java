@@ -9,7 +9,7 @@ import org.battenbook.plan.Effort;
 import org.battenbook.plan.sheet.PanelFilling.Split;
 import org.jspecify.annotations.Nullable;
 
-/** Moves what a sheet holds to the cheapest one that holds it too. */
+/** Moves the pieces of a sheet to a cheaper sheet that has room for them all. */
 final class CheaperSheets {
   private final SheetInstance instance;
   private final Effort effort;

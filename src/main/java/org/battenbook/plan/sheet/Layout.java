@@ -1,6 +1,6 @@
 package org.battenbook.plan.sheet;
 
-/** A sheet of a stock, cut. */
+/** How one sheet of a stock is cut. */
 final class Layout {
   private final int stock;
   private final Panel panel;

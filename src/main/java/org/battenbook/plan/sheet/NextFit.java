@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Cuts what is left without looking for the best room: the largest pieces first, each into the
- * sheet at hand, and into a new one where that has none. It takes a moment for any job, so that a
- * plan that is stopped before its first packing still has all pieces.
+ * Places the remaining pieces without looking for the best room: the largest first, each on the
+ * current sheet, or on a new one if that has no room. It is quick for any job, so a plan that is
+ * stopped before its first packing still has all pieces.
  */
 final class NextFit {
   private final SheetInstance instance;

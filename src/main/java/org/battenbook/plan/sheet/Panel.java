@@ -34,7 +34,7 @@ final class Panel {
     return new Panel(across, down, 0, null);
   }
 
-  /** What a cut of a direction divides. */
+  /** The side that a cut of this direction divides. */
   long side(Direction direction) {
     return direction == Direction.DOWN ? across : down;
   }
@@ -43,7 +43,7 @@ final class Panel {
     return next == last ? depth : depth + 1;
   }
 
-  /** What is before the cut. */
+  /** Cuts this panel in two; returns the panel before the cut. */
   Panel divide(Direction direction, long at) {
     int below = depth(direction);
     boolean isDown = direction == Direction.DOWN;

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.battenbook.plan.Supply;
 
-/** Makes a plan of a packing: pieces and sheets get their labels in the order of the job. */
+/** Turns a packing into a plan: pieces and sheets get their labels in the order of the job. */
 final class SheetCuts {
   private final SheetScale scale;
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.battenbook.plan.Packing;
 
-/** Layouts, one for each sheet, and the pieces that none of them has. */
+/** A layout for each sheet, and the pieces that are missing. */
 final class SheetPacking implements Packing {
   private final List<Layout> layouts;
   private final long cost;

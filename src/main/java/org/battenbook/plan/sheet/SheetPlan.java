@@ -31,10 +31,4 @@ public record SheetPlan(
     tooLarge = List.copyOf(tooLarge);
     missing = List.copyOf(missing);
   }
-
-  /** How much more than the best this plan can cost at most; never negative. */
-  public Rational mostAboveBest() {
-    Rational above = used.minus(bound);
-    return above.signum() < 0 ? Rational.ZERO : above;
-  }
 }

@@ -5,10 +5,10 @@ import org.battenbook.plan.Effort;
 import org.battenbook.plan.sheet.PanelFilling.Split;
 
 /**
- * Betters a packing by searching pools of blocks for sheets that have all pieces for less. First
- * come the blocks without waste, then all blocks of the large pieces alone, then blocks with more
- * and more waste. Where a pool has all that a cheaper packing can use, and none is found in it, the
- * packing is proven best.
+ * Improves a packing by searching pools of blocks for sheets that have all pieces at a lower cost.
+ * It tries blocks without waste first, then all blocks of the large pieces alone, then blocks with
+ * more and more waste. If a pool has every block that a cheaper packing can use, and none is found,
+ * the packing is proven best.
  */
 final class SheetPools {
   /** As parts of the largest sheet. */
@@ -41,7 +41,7 @@ final class SheetPools {
     return isProven;
   }
 
-  /** As long as that comes to more than {@code bound}. */
+  /** Improves until the cost is down to {@code bound}. */
   void run(long bound) {
     if (best.isWhole() && best.layouts().size() <= MOST_SHEETS) {
       boolean goesOn = tryWaste(0, bound);

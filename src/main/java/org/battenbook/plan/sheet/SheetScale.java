@@ -13,9 +13,9 @@ import org.battenbook.plan.CommonStep;
 import org.battenbook.plan.StockGroups;
 
 /**
- * A job of sheets in whole numbers, and back: ticks of the greatest common divisor of all sides,
- * units of that of all costs. Parts of one size are one kind, stocks of one size and cost are one
- * stock, until {@link SheetCuts} gives pieces and sheets their labels again.
+ * Turns a job of sheets into whole numbers: sides into ticks of their greatest common divisor,
+ * costs into units of theirs. Parts of one size become one kind, stocks of one size and cost one
+ * stock. {@link SheetCuts} gives the labels back.
  */
 final class SheetScale {
   /** Areas of all pieces together stay within a {@code long}. */

@@ -2,7 +2,9 @@ package org.battenbook.plan.sheet;
 
 /**
  * A sequence of numbers that looks random and is always the same. After G. L. Steele, D. Lea and C.
- * H. Flood, "Fast splittable pseudorandom number generators" (2014).
+ * H. Flood, "Fast splittable pseudorandom number generators" (2014). Java's SplittableRandom
+ * promises its sequence only within one run of a program, and the same job must always give the
+ * same plan.
  */
 final class SplitMix {
   private long state;

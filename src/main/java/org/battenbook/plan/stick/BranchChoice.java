@@ -6,7 +6,7 @@ import java.util.Map;
 import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
-/** Chooses what to branch on: two lengths that are cut together a broken number of times. */
+/** Chooses what to branch on: two lengths that are cut together a fractional number of times. */
 final class BranchChoice {
   private static final double NEARLY = 1e-6;
 
@@ -21,7 +21,7 @@ final class BranchChoice {
   /** A branch without its number of times, and how often its patterns are cut now. */
   record Choice(Branch branch, double times) {}
 
-  /** Null where all is whole, or where it is stopped. */
+  /** Null if all numbers are whole, or if the plan is stopped. */
   static @Nullable Choice of(List<Pattern> patterns, double[] times, Effort effort) {
     BranchChoice choice = new BranchChoice(effort);
     for (int p = 0; p < times.length; p++) {

@@ -9,8 +9,8 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Patterns found as they are needed: the linear program over some of them gives prices, at which a
- * knapsack finds patterns worth more than they cost, until there are none.
+ * Finds patterns as they are needed. A linear program over some patterns gives prices; at those
+ * prices a knapsack finds patterns that are worth more than they cost, until there are none.
  *
  * <p>After P. C. Gilmore and R. E. Gomory, "A linear programming approach to the cutting-stock
  * problem" (1961, 1963). The bound on the way is that of A. A. Farley (1990), in whole numbers.

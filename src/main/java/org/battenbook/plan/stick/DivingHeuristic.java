@@ -8,8 +8,8 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Rounds a relaxed plan bit by bit: what it cuts whole times is taken, else the pattern nearest to
- * that, and what is left is relaxed anew, with new patterns.
+ * Rounds the solution of a linear program step by step. It takes the patterns that are cut whole
+ * times, or else the one nearest to that, and solves a new program for the rest.
  */
 final class DivingHeuristic {
   private static final double NEARLY = 1e-6;
@@ -29,9 +29,9 @@ final class DivingHeuristic {
   }
 
   /**
-   * Looks for a packing at most as dear as {@code target}.
+   * Looks for a packing that costs at most {@code target}.
    *
-   * @return the packing it ends at, or null where it saw before that it comes to more
+   * @return the packing found, or null if a bound showed that it would cost more
    */
   @Nullable StickPacking run(long target) {
     StickPacking.Draft draft = new StickPacking.Draft(instance);

@@ -4,9 +4,9 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The longest piece that still fits, stick after stick; of several stocks the one that comes out
- * cheapest for what is cut from it. Quick, and the first plan to be bettered. Where it is stopped,
- * the rest goes into whatever stock is cheapest for its length.
+ * First fit decreasing: fills stick after stick with the longest piece that still fits. Of several
+ * stocks it takes the one that costs least for the length cut from it. The result is a first plan
+ * to improve. If it is stopped, the rest goes into the stock that is cheapest for its length.
  */
 final class FirstFit {
   private final StickPacking.Draft draft;

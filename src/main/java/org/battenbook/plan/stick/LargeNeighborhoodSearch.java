@@ -9,11 +9,11 @@ import java.util.Map;
 import org.battenbook.plan.Effort;
 
 /**
- * Betters a packing by packing some of its sticks anew: those that lose most at the prices of the
+ * Improves a packing by packing some of its sticks again: those that lose most at the prices of the
  * bound, and others that change from round to round.
  *
  * <p>After P. Shaw, "Using constraint programming and local search methods to solve vehicle routing
- * problems" (1998), who calls such a part a large neighbourhood.
+ * problems" (1998).
  */
 final class LargeNeighborhoodSearch {
   private static final int ROUNDS = 60;
@@ -39,7 +39,7 @@ final class LargeNeighborhoodSearch {
     this.effort = effort;
   }
 
-  /** As long as that comes to more than {@code bound}. */
+  /** Improves until the cost is down to {@code bound}. */
   StickPacking run(long bound) {
     for (int round = 0; round < ROUNDS && best.cost() > bound && !effort.isSpent(); round++) {
       improve(round);
@@ -65,7 +65,7 @@ final class LargeNeighborhoodSearch {
     }
   }
 
-  /** What a stick costs more than it is worth. */
+  /** The cost of a stick less its worth. */
   private long loss(Pattern stick) {
     return prices.allowed(stick.stock) - stick.value(prices.kinds);
   }

@@ -1,8 +1,8 @@
 package org.battenbook.plan.stick;
 
-/** What a linear program over patterns comes to. Costs are in sticks of the dearest stock. */
+/** The solution of a linear program over patterns. Costs are in sticks of the dearest stock. */
 final class LpSolution {
-  /** The least that all costs, fractions of sticks allowed. */
+  /** The least total cost if fractions of sticks were allowed. */
   final double cost;
 
   /** The price of each length. */

@@ -11,9 +11,9 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.linear.LinearSolver;
 
 /**
- * Solves a linear program so that whoever waits can stop it. The solver looks for nothing but an
- * interrupt of its thread, so a long program runs in a thread of its own: that is interrupted, and
- * ends at its next pivot, while the plan goes on without it.
+ * Solves a linear program that can be stopped. The solver only notices an interrupt of its thread,
+ * so a long program runs in its own thread. That thread is interrupted and ends at its next pivot;
+ * the plan goes on without it.
  */
 final class LpSolver {
   /** Some ten milliseconds: what takes less is not worth a thread. */
@@ -50,7 +50,7 @@ final class LpSolver {
         isLoaded = true;
         return result;
       } catch (TimeoutException goesOn) {
-        // Whoever waits is asked again.
+        // The watch is asked again.
       } catch (InterruptedException interrupted) {
         // Kept for the search, which stops at it.
         Thread.currentThread().interrupt();

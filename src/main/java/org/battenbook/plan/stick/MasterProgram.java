@@ -10,8 +10,9 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.linear.LinearSolver;
 
 /**
- * How often to cut each of some patterns, fractions allowed, so that all is cut at the least cost;
- * and the prices of lengths that go with it. In doubles: it guides and proves nothing.
+ * The linear master program: how often to cut each of some patterns, fractions allowed, so that all
+ * pieces are cut at the least cost. Its dual prices are those of lengths. It works in doubles, so
+ * it guides a search and proves nothing.
  *
  * <p>The solver is given the dual program, which needs no search for a start: all prices zero are
  * allowed. DualPrices are at most {@link #MOST}, as if anything could be bought ready for that.

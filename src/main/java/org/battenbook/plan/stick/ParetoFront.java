@@ -2,7 +2,7 @@ package org.battenbook.plan.stick;
 
 import java.util.Arrays;
 
-/** What can be reached: sums of lengths, ascending, each with more value than all before it. */
+/** The reachable sums of lengths, ascending; each has a higher value than all shorter ones. */
 final class ParetoFront {
   private long[] lengths;
   private long[] values;
@@ -13,7 +13,7 @@ final class ParetoFront {
     this.values = new long[Math.max(room, 4)];
   }
 
-  /** Nothing, which is worth nothing. */
+  /** Length 0 with value 0. */
   static ParetoFront ofNothing() {
     ParetoFront front = new ParetoFront(1);
     front.add(0, 0);
@@ -42,7 +42,7 @@ final class ParetoFront {
     return values[index];
   }
 
-  /** The most value within a length, -1 where nothing is. */
+  /** The highest value within a length, -1 if there is none. */
   long valueWithin(long length) {
     int at = Arrays.binarySearch(lengths, 0, size, length);
     int index = at >= 0 ? at : -at - 2;

@@ -3,7 +3,7 @@ package org.battenbook.plan.stick;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
-/** How many of which lengths come out of one stick of a stock; lengths by their numbers. */
+/** How many pieces of each length are cut from one stick; lengths are known by their numbers. */
 final class Pattern implements Comparable<Pattern> {
   final int stock;
 
@@ -46,7 +46,7 @@ final class Pattern implements Comparable<Pattern> {
     return kinds.length == 0;
   }
 
-  /** What it comes to at a price for each length; must fit a long. */
+  /** Its worth at a price for each length; must fit a long. */
   long value(long[] prices) {
     long value = 0;
     for (int i = 0; i < kinds.length; i++) {
@@ -55,7 +55,7 @@ final class Pattern implements Comparable<Pattern> {
     return value;
   }
 
-  /** How often it can be cut at most with no piece too many. */
+  /** How often it can be cut at most without a piece too many. */
   int mostTimes(int[] demand) {
     int times = Integer.MAX_VALUE;
     for (int i = 0; i < kinds.length; i++) {
@@ -64,7 +64,7 @@ final class Pattern implements Comparable<Pattern> {
     return times;
   }
 
-  /** Without the pieces that are not asked for any more. */
+  /** The same pattern without the pieces that are no longer needed. */
   Pattern within(int[] demand) {
     int[] cut = new int[demand.length];
     for (int i = 0; i < kinds.length; i++) {

@@ -9,7 +9,7 @@ import java.util.Map;
 import org.battenbook.plan.Supply;
 import org.battenbook.plan.stick.StickDrawing.Copy;
 
-/** Makes a plan of a packing: pieces and sticks get their labels in the order of the job. */
+/** Turns a packing into a plan: pieces and sticks get their labels in the order of the job. */
 final class StickCuts {
   private final StickScale scale;
 

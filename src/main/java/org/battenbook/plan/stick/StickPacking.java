@@ -6,7 +6,7 @@ import java.util.List;
 import org.battenbook.plan.Effort;
 import org.battenbook.plan.Packing;
 
-/** Patterns, one for each stick, and the pieces that none of them has. */
+/** A pattern for each stick, and the pieces that are missing. */
 final class StickPacking implements Packing {
   private final List<Pattern> sticks;
   private final long cost;
@@ -27,14 +27,14 @@ final class StickPacking implements Packing {
     return cost;
   }
 
-  /** The same pieces, otherwise shared out; a stick that nothing is left on is not taken. */
+  /** The same pieces on other sticks; a stick without pieces is not taken. */
   StickPacking with(List<Pattern> otherSticks, StickInstance instance) {
     List<Pattern> taken = otherSticks.stream().filter(stick -> !stick.isEmpty()).toList();
     long less = taken.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();
     return new StickPacking(taken, less, missing);
   }
 
-  /** Whether more, or the same for less, is cut. */
+  /** Whether it cuts more, or the same at a lower cost. */
   boolean isBetterThan(StickPacking that, StickInstance instance) {
     int byMissing = Long.compare(missingLength(instance), that.missingLength(instance));
     return byMissing < 0 || (byMissing == 0 && cost < that.cost);
@@ -53,7 +53,7 @@ final class StickPacking implements Packing {
     return length;
   }
 
-  /** A packing in the making: what is taken, and what is still to do. */
+  /** An unfinished packing: the sticks taken so far, and the rest of the job. */
   static final class Draft {
     private final List<Pattern> sticks = new ArrayList<>();
     private StickInstance rest;
@@ -101,14 +101,14 @@ final class StickPacking implements Packing {
       rest = rest.with(demand, limits);
     }
 
-    /** The rest greedily, and what cannot be had is missing. */
+    /** Cuts the rest by first fit; what the stock cannot give is missing. */
     StickPacking finished(Effort effort) {
       FirstFit.fill(this, effort);
       sticks.replaceAll(stick -> fromCheapest(stick, effort));
       return new StickPacking(List.copyOf(sticks), cost, rest.demand.clone());
     }
 
-    /** What is on a stick may fit a cheaper one by now. */
+    /** The same pattern from the cheapest stick that it now fits. */
     private Pattern fromCheapest(Pattern pattern, Effort effort) {
       effort.pass(pattern.kinds.length + rest.stocks());
       if (effort.isStopped()) {

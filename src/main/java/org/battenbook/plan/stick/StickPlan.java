@@ -35,10 +35,4 @@ public record StickPlan(
     tooLong = List.copyOf(tooLong);
     missing = List.copyOf(missing);
   }
-
-  /** How much more than the best this plan can cost at most; never negative. */
-  public Rational mostAboveBest() {
-    Rational above = used.minus(bound);
-    return above.signum() < 0 ? Rational.ZERO : above;
-  }
 }

@@ -1,8 +1,6 @@
 package org.battenbook.plan.stick;
 
 import org.battenbook.number.Rational;
-import org.battenbook.number.Real;
-import org.battenbook.number.Rounding;
 import org.battenbook.plan.Refusal;
 
 /**
@@ -30,19 +28,6 @@ public record StickRules(Rational kerf, Rational nest) {
   /** All pieces lie the same way. */
   public static StickRules ofKerf(Rational kerf) {
     return new StickRules(kerf, Rational.ZERO);
-  }
-
-  /**
-   * A kerf along the stick that no fraction holds, such as that of a cut at 45 degrees: up to a
-   * fine step, so that what is planned always fits.
-   *
-   * @throws IllegalArgumentException if it is not known well enough to tell the step
-   */
-  public static Rational kerfUpTo(Rational step, Real kerf) {
-    if (Rounding.UP.toStep(kerf, step) instanceof Rational exact) {
-      return exact;
-    }
-    throw new IllegalArgumentException("the kerf is not known to a step of " + step);
   }
 
   /** From where a piece begins to where the next begins. */

@@ -11,10 +11,9 @@ import org.battenbook.plan.CommonStep;
 import org.battenbook.plan.StockGroups;
 
 /**
- * A job in whole numbers, and back: ticks of the greatest common divisor of all lengths, units of
- * that of all costs. What takes the same length of a stick is one kind, stocks of one length, cost
- * and least offcut are one stock, until {@link StickCuts} gives pieces and sticks their labels
- * again.
+ * Turns a job into whole numbers: lengths into ticks of their greatest common divisor, costs into
+ * units of theirs. Pieces that take the same length of a stick become one kind. Stocks of the same
+ * length, cost and least offcut become one stock. {@link StickCuts} gives the labels back.
  */
 final class StickScale {
   /** Ticks of a stick stay exact as doubles. */

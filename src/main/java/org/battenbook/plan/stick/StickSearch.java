@@ -8,7 +8,7 @@ import org.battenbook.plan.PlanWatch;
 import org.battenbook.plan.StockBound;
 import org.jspecify.annotations.Nullable;
 
-/** The search for a packing of least cost, and for the proof. */
+/** Searches for a packing of least cost, and for a bound that proves it. */
 final class StickSearch {
   private static final int DIVES = 12;
 
@@ -43,7 +43,7 @@ final class StickSearch {
     relaxUnlessDone();
   }
 
-  /** As for a job too large for bin completion: by column generation and pattern pools alone. */
+  /** Leaves out bin completion, as for a large job: column generation and pattern pools remain. */
   void runAsOfLargeJob() {
     raiseSimply();
     relaxUnlessDone();

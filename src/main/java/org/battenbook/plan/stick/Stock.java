@@ -49,25 +49,12 @@ public record Stock(
 
   /** Trimmed at its ends. */
   public Stock trimmed(Rational firstTrim, Rational lastTrim) {
-    return along(new Stretch(stretch.startsAt(), stretch.length(), firstTrim, lastTrim));
-  }
-
-  /** Usable only from there on. */
-  public Stock startingAt(Rational startsAt) {
-    return along(new Stretch(startsAt, stretch.length(), stretch.firstTrim(), stretch.lastTrim()));
+    Stretch trimmed = new Stretch(stretch.startsAt(), stretch.length(), firstTrim, lastTrim);
+    return new Stock(label, trimmed, leastOffcut, cost, onHand);
   }
 
   /** With offcuts kept from that length on. */
   public Stock keeping(Rational least) {
     return new Stock(label, stretch, least, cost, onHand);
-  }
-
-  /** With so many of it on hand. */
-  public Stock limitedTo(int most) {
-    return new Stock(label, stretch, leastOffcut, cost, OptionalInt.of(most));
-  }
-
-  private Stock along(Stretch other) {
-    return new Stock(label, other, leastOffcut, cost, onHand);
   }
 }

@@ -10,7 +10,7 @@ import java.util.Objects;
 import org.battenbook.number.Rational;
 
 /** The instances of {@code sticks/index.csv}; where they come from stands in its SOURCES.md. */
-final class PublishedSticks {
+public final class PublishedSticks {
   private PublishedSticks() {}
 
   /** An instance, and the fewest sticks that it needs. */
@@ -25,7 +25,7 @@ final class PublishedSticks {
     return new Known(cells[0], Integer.parseInt(cells[4]));
   }
 
-  static StickJob job(String name) {
+  public static StickJob job(String name) {
     List<String> lines = lines(name + ".csp");
     List<Part> parts = new ArrayList<>();
     for (String line : lines.subList(2, lines.size())) {

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.battenbook.number.Rational;
 import org.battenbook.number.RealFunctions;
+import org.battenbook.number.Rounding;
 import org.battenbook.plan.PlanWatch;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +18,7 @@ class StickPlannerTest {
 
   /** A saw of 1/8 in at 45 degrees, up to a millionth of an inch. */
   private static final Rational MITER_KERF =
-      StickRules.kerfUpTo(STEP, RealFunctions.squareRoot(Rational.of(1, 32)));
+      (Rational) Rounding.UP.toStep(RealFunctions.squareRoot(Rational.of(1, 32)), STEP);
 
   private static final Stock NINETY_SIX =
       bought("96", "1").trimmed(inches("1/4"), inches("1/4")).keeping(inches("12"));
@@ -94,8 +96,8 @@ class StickPlannerTest {
 
   @Test
   void marks_are_measured_from_the_left_end_of_the_whole_stick() {
-    Stock behindFlaw =
-        bought("40", "1").trimmed(inches("1/2"), inches("1")).startingAt(inches("30"));
+    Stretch afterFlaw = new Stretch(inches("30"), inches("40"), inches("1/2"), inches("1"));
+    Stock behindFlaw = new Stock("40", afterFlaw, Rational.ZERO, Rational.ONE, OptionalInt.empty());
     StickPlan plan =
         plan(
             new StickJob(
@@ -228,7 +230,9 @@ class StickPlannerTest {
 
   @Test
   void what_the_stock_on_hand_cannot_give_is_missing() {
-    Stock two = bought("96", "14").limitedTo(2);
+    Stock two =
+        new Stock(
+            "96", Stretch.whole(inches("96")), Rational.ZERO, Rational.of(14), OptionalInt.of(2));
     StickPlan plan = plan(bare(List.of(new Part("rail", inches("30"), 8)), two));
     assertThat(plan.missing()).containsExactly(new Part("rail", inches("30"), 2));
     assertThat(plan.sticks()).hasSize(2);

@@ -70,7 +70,8 @@ class StickRefusalTest {
         "the least offcut of stock 'ash' is below zero: correct it, or say 0",
         () -> ash.keeping(LESS));
     refused(
-        "the start of stock 'ash' is below zero: correct it, or say 0", () -> ash.startingAt(LESS));
+        "the start of stock 'ash' is below zero: correct it, or say 0",
+        () -> stock(new Stretch(LESS, Rational.ONE, zero, zero)));
   }
 
   @Test
@@ -120,6 +121,10 @@ class StickRefusalTest {
     refused(
         "the lengths have no common step that is not too fine: round them to one, such as 1/1000",
         () -> StickPlanner.plan(job(Rational.ONE.plus(odd), 2)));
+  }
+
+  private static Stock stock(Stretch stretch) {
+    return new Stock("ash", stretch, Rational.ZERO, Rational.ONE, OptionalInt.empty());
   }
 
   private static StickJob job(Rational length, StickRules rules) {
