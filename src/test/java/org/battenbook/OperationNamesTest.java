@@ -31,11 +31,11 @@ class OperationNamesTest {
           // Finds the operation of a node, once for all later stages.
           "org.battenbook.check.FormulaCheck.operationOf(org.battenbook.syntax.Apply)",
           // Copies a node.
-          "org.battenbook.check.Renumbered.apply(org.battenbook.syntax.Apply)",
+          "org.battenbook.tolerance.CopiedNode.apply(org.battenbook.syntax.Apply)",
           // Makes a node for an operation.
-          "org.battenbook.check.Composition.apply(org.battenbook.operation.Operation,"
+          "org.battenbook.tolerance.SyntheticFormula.apply(org.battenbook.operation.Operation,"
               + " org.battenbook.value.Kind, [Lorg.battenbook.syntax.Expression;)",
-          "org.battenbook.check.Composition.size(org.battenbook.syntax.Expression,"
+          "org.battenbook.tolerance.SyntheticFormula.size(org.battenbook.syntax.Expression,"
               + " org.battenbook.value.Kind)",
           // Suggests a function's name in place of one that is not known.
           "org.battenbook.check.CheckEnvironment.functionNames()");

@@ -99,12 +99,12 @@ public final class Entries {
 
   /** Whether nothing is written. */
   public boolean isEmpty() {
-    return all().stream().allMatch(Cells::isEmpty);
+    return this == NONE || all().stream().allMatch(Cells::isEmpty);
   }
 
   /** Whether any row says a {@code ±}. */
   public boolean hasTolerances() {
-    return all().stream().anyMatch(cells -> !cells.tolerances().isEmpty());
+    return this != NONE && all().stream().anyMatch(cells -> !cells.tolerances().isEmpty());
   }
 
   /** The formulas that stand in cells and decide a row, each once: rows may share one. */

@@ -1,5 +1,6 @@
 package org.battenbook.tolerance;
 
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -41,6 +42,10 @@ final class ToleranceStage {
   private final @Nullable Tolerances before;
   private final ErrorBoundPlaces beside = new ErrorBoundPlaces();
   private final IdentityHashMap<AtWorst, CheckedFormula> margins = new IdentityHashMap<>();
+
+  /** The places with comparisons that are to hold even at worst. */
+  private final Set<Place> comparing = new HashSet<>();
+
   private final Diagnostics diagnostics;
 
   private ToleranceStage(@Nullable Tolerances before, Diagnostics diagnostics) {
@@ -76,7 +81,7 @@ final class ToleranceStage {
       own.forEach(checked -> addOpened(checked, reaches));
     }
     own.forEach(checked -> addMargins(checked, reaches));
-    return new Tolerances(book.withPlaces(places), beside, margins);
+    return new Tolerances(book.withPlaces(places), beside, margins, comparing);
   }
 
   /** For each layer, since a change may read what the one below it gave. */
@@ -86,9 +91,10 @@ final class ToleranceStage {
       CheckedFormula formula = checked.layers().get(i).formula();
       boolean holds = i == checked.layers().size() - 1;
       boolean said =
-          (formula != null && formula.tolerance() != null)
-              || (holds && checked.entries().hasTolerances())
-              || (before != null && before.bounds().tolerance(source) != null);
+          (before != null && before.bounds().tolerance(source) != null)
+              || (!isAsBefore(checked)
+                  && ((formula != null && formula.tolerance() != null)
+                      || (holds && checked.entries().hasTolerances())));
       if (said && checked.kind() instanceof Kind.Measured measured) {
         addTolerance(source, checked, formula, holds, measured.dimension());
       }
@@ -109,11 +115,15 @@ final class ToleranceStage {
   }
 
   /** As it was before an edit that did not touch what it stands beside. */
-  @SuppressWarnings("ReferenceEquality")
   private CheckedPlace kept(Place place, CheckedPlace of, Supplier<CheckedPlace> anew) {
     CheckedPlace known = before == null ? null : before.book().byPlace().get(place);
-    boolean same = before != null && before.book().byPlace().get(of.place()) == of;
-    return known != null && same ? known : anew.get();
+    return known != null && isAsBefore(of) ? known : anew.get();
+  }
+
+  /** Whether an edit left a place as it was. */
+  @SuppressWarnings("ReferenceEquality")
+  private boolean isAsBefore(CheckedPlace checked) {
+    return before != null && before.book().byPlace().get(checked.place()) == checked;
   }
 
   private static CheckedPlace tolerance(
@@ -186,10 +196,14 @@ final class ToleranceStage {
   }
 
   private void addMargins(CheckedPlace checked, ToleranceDependence reaches) {
+    if (before != null && isAsBefore(checked) && !before.compares(checked.place())) {
+      return;
+    }
     Set<Need> needs = new LinkedHashSet<>();
     boolean same = true;
     for (CheckedFormula formula : checked.formulas()) {
       for (CheckedFormula.Compared compared : formula.atWorst()) {
+        comparing.add(checked.place());
         CheckedFormula known = before == null ? null : before.margin(compared.node());
         CheckedFormula margin = margin(formula, compared.node(), reaches);
         if (known != null && margin != null && known.saysSameAs(margin)) {

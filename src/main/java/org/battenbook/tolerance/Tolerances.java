@@ -4,6 +4,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.battenbook.bind.Spot;
 import org.battenbook.book.ErrorBound;
 import org.battenbook.book.Place;
@@ -20,12 +21,17 @@ public final class Tolerances {
   private final CheckedBook book;
   private final ErrorBoundPlaces bounds;
   private final IdentityHashMap<AtWorst, CheckedFormula> margins;
+  private final Set<Place> comparing;
 
   Tolerances(
-      CheckedBook book, ErrorBoundPlaces bounds, IdentityHashMap<AtWorst, CheckedFormula> margins) {
+      CheckedBook book,
+      ErrorBoundPlaces bounds,
+      IdentityHashMap<AtWorst, CheckedFormula> margins,
+      Set<Place> comparing) {
     this.book = book;
     this.bounds = bounds;
     this.margins = margins;
+    this.comparing = comparing;
   }
 
   /**
@@ -55,6 +61,11 @@ public final class Tolerances {
 
   ErrorBoundPlaces bounds() {
     return bounds;
+  }
+
+  /** Whether a place has a comparison that is to hold even at worst. */
+  boolean compares(Place place) {
+    return comparing.contains(place);
   }
 
   /** The place that holds how large the {@code ±} of a place is; absent where it has none. */

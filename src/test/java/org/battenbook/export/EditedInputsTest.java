@@ -107,7 +107,7 @@ class EditedInputsTest {
             : filled.withFormula(spot.place(), entry);
     assertThat(edit.diagnostics()).as(spot + " = " + entry).isEmpty();
     Filled edited = requireNonNull(edit.filled());
-    if (edited.book() != filled.book()) {
+    if (edited.book() != filled.book() || !rowNames(edited).equals(rowNames(filled))) {
       return Optional.empty();
     }
     enter(edited, spot, cell);
@@ -135,6 +135,10 @@ class EditedInputsTest {
       return number + " / (1 " + unit.substring(2) + ")";
     }
     return unit.isEmpty() ? number : number + " * (1 " + unit + ")";
+  }
+
+  private static List<List<String>> rowNames(Filled filled) {
+    return filled.book().tables().stream().map(table -> filled.rows(table).keys().names()).toList();
   }
 
   private static void enter(Filled edited, Spot spot, Cell cell) {
