@@ -164,6 +164,9 @@ public final class Entries {
 
   /** The formulas that openings say of all their rows. */
   public Map<RowOpening, CheckedFormula> openingFormulas() {
+    if (byOpening.isEmpty()) {
+      return Map.of();
+    }
     Map<RowOpening, CheckedFormula> formulas = new LinkedHashMap<>();
     byOpening.forEach(
         (opening, one) -> one.formulas().values().forEach(f -> formulas.put(opening, f)));

@@ -107,7 +107,7 @@ public final class Program {
     Program program = new Program(tolerancesAfter, slots, order, after);
     for (int i = 0; i < slots.count(); i++) {
       program.compiled.set(i, compiled.get(i));
-      program.edges.set(i, edges.get(i));
+      program.edges.set(i, edges(slots.at(i)));
     }
     changed.forEach(place -> program.forget(slots.of(place)));
     Set<Place> named = new LinkedHashSet<>(naming());

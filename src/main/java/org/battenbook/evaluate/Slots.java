@@ -26,6 +26,10 @@ final class Slots {
     return inOrder.size();
   }
 
+  Slot at(int number) {
+    return inOrder.get(number);
+  }
+
   Slot of(Place place) {
     Slot slot = byPlace.get(place);
     if (slot == null) {
