@@ -24,6 +24,9 @@ final class CompiledPlace {
   private final Program program;
   private final @Nullable Table namedRows;
 
+  /** The cells of rows that are the same in every fill; absent until they are asked for. */
+  private volatile @Nullable Written written;
+
   /** The formulas that stand in cells, compiled; rows may share one. */
   private final Map<OwnFormula, FormulaNode> ofCells = new ConcurrentHashMap<>();
 
@@ -120,7 +123,24 @@ final class CompiledPlace {
 
   /** The cells of its column, for the rows that there are. */
   Written written(Reading reading) {
+    if (!hasFixedRows()) {
+      return made(reading);
+    }
+    Written known = written;
+    if (known == null) {
+      known = made(reading);
+      written = known;
+    }
+    return known;
+  }
+
+  private Written made(Reading reading) {
     return new Written(cells(reading), reading.rows(table()).count(), reader(reading));
+  }
+
+  /** Whether people write the rows, and the rows that are named: then no fill has others. */
+  private boolean hasFixedRows() {
+    return table().isWritten() && (namedRows == null || namedRows.isWritten());
   }
 
   private Table table() {

@@ -5,10 +5,15 @@ import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import org.battenbook.book.Column;
 import org.battenbook.book.Line;
+import org.battenbook.cutting.Planning;
+import org.battenbook.evaluate.Evaluator;
+import org.battenbook.evaluate.Results;
+import org.battenbook.source.Diagnostics;
 import org.battenbook.workbook.Edit;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.TextLoader;
 import org.battenbook.workbook.Workbook;
+import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -36,15 +41,14 @@ public class WideBookBenchmark {
   int pieces;
 
   private String text = "";
-  private Workbook workbook = TextLoader.of("workbook \"none\"").open();
-  private Filled filled = workbook.fill();
+  private Filled filled = TextLoader.of("workbook \"none\"").open().fill();
+  private @Nullable Results results;
   private int turn;
 
   @Setup
   public void open() {
     text = WideBook.text(pieces);
-    workbook = TextLoader.of(text).open();
-    filled = workbook.fill();
+    filled = TextLoader.of(text).open().fill();
   }
 
   @Benchmark
@@ -54,9 +58,10 @@ public class WideBookBenchmark {
 
   /** What comes out is kept until the next, as an edit's is: else the collector has less to do. */
   @Benchmark
-  public Filled fill() {
-    filled = workbook.fill();
-    return filled;
+  public Results fill() {
+    Diagnostics none = new Diagnostics();
+    results = Evaluator.fill(filled.results().program(), new Planning(), none);
+    return Objects.requireNonNull(results, () -> none.inOrder().toString());
   }
 
   @Benchmark
