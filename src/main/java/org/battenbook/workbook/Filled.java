@@ -293,10 +293,7 @@ public final class Filled {
    */
   public Edit planned() {
     return Refill.planned(results, reading.planning())
-        .filter(refilled -> !refilled.results().areCutShort())
-        .map(
-            refilled ->
-                new Edit(new Filled(refilled.results(), reading, edits), refilled.ran(), List.of()))
+        .flatMap(refilled -> Edit.of(refilled, reading, edits))
         .orElseGet(() -> TextEdit.read(this));
   }
 

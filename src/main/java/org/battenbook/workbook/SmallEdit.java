@@ -119,24 +119,7 @@ final class SmallEdit {
             changed.orElseThrow(),
             one -> one == place || one instanceof ErrorBound ? row : -1,
             planner)
-        .filter(refilled -> !refilled.results().areCutShort() && keepsEditedRows(refilled))
-        .map(
-            refilled ->
-                new Edit(
-                    new Filled(refilled.results(), filled.reading(), edits()),
-                    refilled.ran(),
-                    List.of()));
-  }
-
-  /**
-   * Whether cells that were edited before still stand in the same rows: an edit names them by
-   * index.
-   */
-  private boolean keepsEditedRows(Refill.Refilled refilled) {
-    return edits().stream()
-        .noneMatch(
-            one ->
-                one instanceof CellEdit cell && refilled.moved().contains(cell.column().table()));
+        .flatMap(refilled -> Edit.of(refilled, filled.reading(), edits()));
   }
 
   /** The edits that the texts do not hold yet. */

@@ -30,6 +30,12 @@ class PendingPlansTest {
             rail     : text
             size     : length
             quantity : count
+          worked out
+            tagged = if rail = "A" then sticks else 1
+        table tags by tag
+          for each rail of rails, number to tagged
+          given
+            note : text
         table bars by bar
           given
             bar : text
@@ -57,6 +63,9 @@ class PendingPlansTest {
           rail | size  | quantity
           "A"  | 20 in | 2
           "B"  | 12 in | 3
+        rows of tags
+          tag | note
+          "B" | "plain"
         rows of bars
           bar    | size
           "long" | 60 in
@@ -116,6 +125,25 @@ class PendingPlansTest {
     assertThat(made.find("sticks").shown().text()).isEqualTo("2");
     assertThat(made.find("first").shown().text()).isEqualTo("12 in");
     assertThat(Told.differences(made, now("25 in"))).isEmpty();
+  }
+
+  /** Rows of the rail before it open when the plan is made. */
+  @Test
+  void a_cell_that_was_edited_stays_in_its_row() {
+    Filled noted =
+        requireNonNull(
+            pending
+                .editLeavingPlans(new CellEdit(column(pending, "tags", "note"), 0, "\"gilt\""))
+                .filled());
+    assertThat(noted.find("note of B").shown().text()).isEqualTo("gilt");
+    Filled made = requireNonNull(noted.planned().filled());
+    assertThat(made.rows(table(made, "tags")).keys().names()).containsExactly("A: 1", "A: 2", "B");
+    assertThat(made.find("note of B").shown().text()).isEqualTo("gilt");
+    assertThat(made.revisions().values())
+        .singleElement()
+        .asString()
+        .contains("\"B\" | \"gilt\"", "\"A\"  | 25 in")
+        .doesNotContain("A: 1");
   }
 
   private Filled now(String size) {
