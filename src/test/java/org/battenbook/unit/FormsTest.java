@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FormsTest {
-  private static final Forms INCHES = Forms.of(Form.of(Rational.of(1, 32), false, Units.INCH));
-  private static final Forms METRIC = Forms.of(Form.of(null, false, Units.MILLIMETRE));
+  private final Forms ofInches = Forms.of(Form.of(Rational.of(1, 32), false, Units.INCH));
+  private final Forms ofMetric = Forms.of(Form.of(null, false, Units.MILLIMETRE));
 
   @ParameterizedTest
   @CsvSource({
@@ -30,33 +30,33 @@ class FormsTest {
   void inch_lengths_bring_pounds_and_metric_ones_kilograms(
       String number, String unit, String inches, String metric) {
     Quantity quantity = Quantity.of(Rational.parse(number), Units.find(unit).orElseThrow());
-    assertThat(INCHES.show(quantity).text()).isEqualTo(inches);
-    assertThat(METRIC.show(quantity).text()).isEqualTo(metric);
+    assertThat(ofInches.show(quantity).text()).isEqualTo(inches);
+    assertThat(ofMetric.show(quantity).text()).isEqualTo(metric);
   }
 
   @Test
   void counts_have_no_unit() {
-    assertThat(INCHES.show(Quantity.of(Rational.of(7))).text()).isEqualTo("7");
+    assertThat(ofInches.show(Quantity.of(Rational.of(7))).text()).isEqualTo("7");
   }
 
   @Test
   void feet_and_inches_take_the_step_of_the_workbook() {
     Quantity length = Quantity.of(Rational.parse("27 17/32"), Units.INCH);
-    Form feet = INCHES.shownAs(null, false, Units.FOOT);
+    Form feet = ofInches.shownAs(null, false, Units.FOOT);
     assertThat(feet.show(length).text()).isEqualTo("2 ft 3 17/32 in");
     assertThat(feet.step()).isEqualTo(Rational.of(1, 384));
-    assertThat(METRIC.shownAs(null, false, Units.FOOT).show(length).text())
+    assertThat(ofMetric.shownAs(null, false, Units.FOOT).show(length).text())
         .isEqualTo("≈ 2 ft 3 9/16 in");
-    assertThat(INCHES.shownAs(null, false, Units.INCH).show(length).text())
+    assertThat(ofInches.shownAs(null, false, Units.INCH).show(length).text())
         .isEqualTo("27 17/32 in");
   }
 
   @Test
   void a_line_asks_for_a_form_of_its_own() {
     Quantity length = Quantity.of(Rational.parse("1 1/2"), Units.INCH);
-    assertThat(INCHES.shownAs(null, false, Units.MILLIMETRE).show(length).text())
+    assertThat(ofInches.shownAs(null, false, Units.MILLIMETRE).show(length).text())
         .isEqualTo("38.1 mm");
-    assertThat(METRIC.shownAs(Rational.parse("0.01"), true, Units.INCH).show(length).text())
+    assertThat(ofMetric.shownAs(Rational.parse("0.01"), true, Units.INCH).show(length).text())
         .isEqualTo("1.50 in");
   }
 
