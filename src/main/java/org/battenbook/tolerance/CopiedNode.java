@@ -16,7 +16,7 @@ import org.battenbook.syntax.Selection;
 import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TruthLiteral;
 
-/** A node again, with the id and the children that it has in another tree. */
+/** Copies a node into another tree, where it has another id and other children. */
 record CopiedNode(int id, List<Expression> children) implements ExpressionVisitor<Expression> {
 
   static Expression of(Expression node, int id, List<Expression> children) {

@@ -16,9 +16,9 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The nameless places beside those of a book: what the {@code ±} of a layer comes to, in each row
- * of a column; in which rows a column is filled in by hand, so that its formula has no say; and in
- * which the cell of an opening decides.
+ * The error bounds of a book. They hold how large the {@code ±} of a layer is; in which rows a
+ * column is filled in by hand, so that its formula does not decide; and in which rows the cell of
+ * an opening decides.
  */
 final class ErrorBoundPlaces {
   private final Map<Source, ErrorBound> tolerances = new LinkedHashMap<>();
@@ -27,18 +27,18 @@ final class ErrorBoundPlaces {
   private final Map<OpenedCell, ErrorBound> opened = new LinkedHashMap<>();
   private final Map<OpenedCell, CheckedFormula> openedConditions = new HashMap<>();
 
-  /** What an opening says of a column. */
+  /** The cell that an opening has in a column. */
   private record OpenedCell(Column column, RowOpening opening) {}
 
-  /** Where a {@code ±} stands: in a place, as one of its layers sets it. */
+  /** Where a {@code ±} is written: in one layer of a place. */
   record Source(Place place, int layer) {
-    /** The layer that holds, and what rows say. */
+    /** The layer that decides, together with the cells of its rows. */
     static Source of(Place place) {
       return new Source(place, place.layers().size() - 1);
     }
   }
 
-  /** The place of what the {@code ±} of a layer comes to; absent where nothing has one. */
+  /** The place that holds how large the {@code ±} of a layer is; absent where it has none. */
   @Nullable ErrorBound tolerance(Source source) {
     return tolerances.get(source);
   }

@@ -26,16 +26,16 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Formulas of errors: by what a {@code ±} is multiplied, and what all together come to at worst.
- * The ways by which one and the same error comes in are added before their size is taken.
+ * Makes formulas of errors: the factor of each {@code ±}, and the worst case of all of them. The
+ * ways of one error into a value are added before the absolute value is taken.
  */
 final class ErrorFormulas {
-  private final ErrorBoundPlaces beside;
+  private final ErrorBoundPlaces bounds;
   private final Dimension dimension;
-  private final SyntheticFormula composition;
+  private final SyntheticFormula synthetic;
 
   /**
-   * What comes from one place: in rows that are found in different ways, each way by itself.
+   * The errors from one place, by the path to the row that they come from.
    *
    * @param dimension of the place
    */
@@ -46,15 +46,15 @@ final class ErrorFormulas {
    * Formulas of errors of a value.
    *
    * @param dimension of the value
-   * @param span what they are told to be
+   * @param span where messages place them
    */
-  ErrorFormulas(ErrorBoundPlaces beside, Dimension dimension, Span span) {
-    this.beside = beside;
+  ErrorFormulas(ErrorBoundPlaces bounds, Dimension dimension, Span span) {
+    this.bounds = bounds;
     this.dimension = dimension;
-    this.composition = new SyntheticFormula(span);
+    this.synthetic = new SyntheticFormula(span);
   }
 
-  /** The sum of all errors' sizes; absent where there is none. */
+  /** The sum of the sizes of all errors; absent where there is none. */
   @Nullable CheckedFormula worst(List<Term> terms, Map<Place, CheckedPlace> places, Scope around) {
     Kind kind = new Kind.Measured(dimension);
     Expression sum = null;
@@ -63,18 +63,18 @@ final class ErrorFormulas {
       for (int i = 0; i < rows.size(); i++) {
         Expression size = size(ways, rows, i);
         if (size != null) {
-          sum = sum == null ? size : composition.apply(Operations.ADD, kind, sum, size);
+          sum = sum == null ? size : synthetic.apply(Operations.ADD, kind, sum, size);
         }
       }
     }
-    return sum == null ? null : composition.formula(sum, around);
+    return sum == null ? null : synthetic.formula(sum, around);
   }
 
   private List<Ways> ways(List<Term> terms, Map<Place, CheckedPlace> places) {
     Map<Source, Ways> bySource = new LinkedHashMap<>();
     for (Term term : terms) {
       Source source = term.source();
-      Place tolerance = beside.tolerance(source);
+      Place tolerance = bounds.tolerance(source);
       CheckedPlace checked = places.get(source.place());
       if (tolerance != null && checked != null && checked.kind() instanceof Kind.Measured of) {
         bySource
@@ -82,13 +82,16 @@ final class ErrorFormulas {
                 source, s -> new Ways(tolerance, of.dimension(), new LinkedHashMap<>()))
             .rows()
             .computeIfAbsent(term.row(), r -> new ArrayList<>())
-            .add(term.weight());
+            .add(term.sensitivity());
       }
     }
     return List.copyOf(bySource.values());
   }
 
-  /** What comes from one row, or nothing; all of it is told with the first way to that row. */
+  /**
+   * The error from one row; absent where there is none. Paths that lead to the same row are added
+   * at the first of them.
+   */
   private @Nullable Expression size(Ways ways, List<Optional<Path>> rows, int at) {
     Kind kind = new Kind.Measured(dimension.dividedBy(ways.dimension()));
     List<Sensitivity> own = ways.rows().getOrDefault(rows.get(at), List.of());
@@ -97,84 +100,84 @@ final class ErrorFormulas {
       return null;
     }
     Expression tolerance =
-        composition.read(ways.tolerance(), rows.get(at), new Kind.Measured(ways.dimension()));
+        synthetic.read(ways.tolerance(), rows.get(at), new Kind.Measured(ways.dimension()));
     if (number != null) {
       return number.abs().equals(Rational.ONE)
           ? tolerance
-          : product(composition.number(number.abs()), tolerance);
+          : product(synthetic.number(number.abs()), tolerance);
     }
     Expression coefficient = coefficient(own, kind);
     for (int later = at + 1; later < rows.size(); later++) {
       Expression more = coefficient(ways.rows().getOrDefault(rows.get(later), List.of()), kind);
       Expression same = sameRow(ways, rows.get(at), rows.get(later));
-      Expression added = composition.choice(same, more, zero(kind), kind);
-      coefficient = composition.apply(Operations.ADD, kind, coefficient, added);
+      Expression added = synthetic.choice(same, more, zero(kind), kind);
+      coefficient = synthetic.apply(Operations.ADD, kind, coefficient, added);
     }
-    Expression size = product(composition.size(coefficient, kind), tolerance);
+    Expression size = product(synthetic.size(coefficient, kind), tolerance);
     for (int earlier = 0; earlier < at; earlier++) {
       Kind whole = new Kind.Measured(dimension);
       Expression same = sameRow(ways, rows.get(earlier), rows.get(at));
-      size = composition.choice(same, zero(whole), size, whole);
+      size = synthetic.choice(same, zero(whole), size, whole);
     }
     return size;
   }
 
   private Expression product(Expression coefficient, Expression tolerance) {
-    return composition.apply(
+    return synthetic.apply(
         Operations.MULTIPLY, new Kind.Measured(dimension), coefficient, tolerance);
   }
 
   private Expression zero(Kind kind) {
-    return composition.amount(Rational.ZERO, ((Kind.Measured) kind).dimension());
+    return synthetic.amount(Rational.ZERO, ((Kind.Measured) kind).dimension());
   }
 
   private Expression sameRow(Ways ways, Optional<Path> one, Optional<Path> other) {
     Table table = Objects.requireNonNull(ways.tolerance().table());
     Column key = table.keyColumn();
-    return composition.apply(
+    return synthetic.apply(
         Operations.EQUAL,
         Kind.YES_NO,
-        composition.read(key, one, Kind.TEXT),
-        composition.read(key, other, Kind.TEXT));
+        synthetic.read(key, one, Kind.TEXT),
+        synthetic.read(key, other, Kind.TEXT));
   }
 
-  /** The sum of weights that are mere numbers; absent where one is more. */
-  private static @Nullable Rational number(List<Sensitivity> weights) {
+  /** The sum of sensitivities that are plain numbers; absent where one is more than that. */
+  private static @Nullable Rational number(List<Sensitivity> sensitivities) {
     Rational sum = Rational.ZERO;
-    for (Sensitivity weight : weights) {
-      if (!weight.isNumber()) {
+    for (Sensitivity sensitivity : sensitivities) {
+      if (!sensitivity.isNumber()) {
         return null;
       }
-      sum = sum.plus(weight.number());
+      sum = sum.plus(sensitivity.number());
     }
     return sum;
   }
 
-  private Expression coefficient(List<Sensitivity> weights, Kind kind) {
+  private Expression coefficient(List<Sensitivity> sensitivities, Kind kind) {
     Expression sum = null;
-    for (Sensitivity weight : weights) {
-      Expression one = coefficient(weight, kind);
-      sum = sum == null ? one : composition.apply(Operations.ADD, kind, sum, one);
+    for (Sensitivity sensitivity : sensitivities) {
+      Expression one = coefficient(sensitivity, kind);
+      sum = sum == null ? one : synthetic.apply(Operations.ADD, kind, sum, one);
     }
     return sum == null ? zero(kind) : sum;
   }
 
-  private Expression coefficient(Sensitivity weight, Kind kind) {
-    Expression product = composition.number(weight.number());
+  private Expression coefficient(Sensitivity sensitivity, Kind kind) {
+    Expression product = synthetic.number(sensitivity.number());
     Kind soFar = Kind.NUMBER;
-    for (Sensitivity.Factor factor : weight.factors()) {
-      Expression part = composition.copy(factor.part());
+    for (Sensitivity.Factor factor : sensitivity.factors()) {
+      Expression part = synthetic.copy(factor.part());
       soFar = times(soFar, factor.part().formula().kind(factor.part().node()), factor.divides());
       Operation by = factor.divides() ? Operations.DIVIDE : Operations.MULTIPLY;
-      product = composition.apply(by, soFar, product, part);
+      product = synthetic.apply(by, soFar, product, part);
     }
-    for (int i = weight.gates().size() - 1; i >= 0; i--) {
-      Sensitivity.Gate gate = weight.gates().get(i);
-      Expression condition = composition.copy(gate.condition());
+    for (int i = sensitivity.gates().size() - 1; i >= 0; i--) {
+      Sensitivity.Gate gate = sensitivity.gates().get(i);
+      Expression condition = synthetic.copy(gate.condition());
       product =
           gate.wanted()
-              ? composition.choice(condition, product, zero(kind), kind)
-              : composition.choice(condition, zero(kind), product, kind);
+              ? synthetic.choice(condition, product, zero(kind), kind)
+              : synthetic.choice(condition, zero(kind), product, kind);
     }
     return product;
   }
@@ -187,66 +190,66 @@ final class ErrorFormulas {
         divides ? a.dimension().dividedBy(b.dimension()) : a.dimension().times(b.dimension()));
   }
 
-  /** Each way of an error into a value, in the order of the formulas' words. */
-  static List<ErrorTerm> influences(
-      ErrorBoundPlaces beside,
+  /** Each way of an error into a value, in the order of the text. */
+  static List<ErrorTerm> terms(
+      ErrorBoundPlaces bounds,
       Propagation followed,
       CheckedFormula into,
       Map<Place, CheckedPlace> places) {
-    List<ErrorTerm> influences = new ArrayList<>();
+    List<ErrorTerm> terms = new ArrayList<>();
     for (Term term : followed.terms()) {
-      ErrorFormulas formulas = of(beside, into);
+      ErrorFormulas formulas = of(bounds, into);
       for (Ways ways : formulas.ways(List.of(term), places)) {
         Kind kind = new Kind.Measured(formulas.dimension.dividedBy(ways.dimension()));
-        Expression coefficient = formulas.coefficient(term.weight(), kind);
-        influences.add(
+        Expression coefficient = formulas.coefficient(term.sensitivity(), kind);
+        terms.add(
             new ErrorTerm(
                 ways.tolerance(),
                 term.source().place(),
-                key(beside, term, into),
-                formulas.composition.formula(coefficient, into.scope())));
+                key(bounds, term, into),
+                formulas.synthetic.formula(coefficient, into.scope())));
       }
     }
-    return influences;
+    return terms;
   }
 
   private static @Nullable CheckedFormula key(
-      ErrorBoundPlaces beside, Term term, CheckedFormula into) {
+      ErrorBoundPlaces bounds, Term term, CheckedFormula into) {
     Table table = term.source().place().table();
     if (term.row().isEmpty() || table == null) {
       return null;
     }
-    SyntheticFormula key = of(beside, into).composition;
+    SyntheticFormula key = of(bounds, into).synthetic;
     return key.formula(key.read(table.keyColumn(), term.row(), Kind.TEXT), into.scope());
   }
 
-  /** The barriers, each with the condition under which an error comes there. */
+  /** The barriers, each with the condition under which an error reaches it. */
   static List<ErrorTerm.Barrier> barriers(
-      ErrorBoundPlaces beside, Propagation followed, CheckedFormula into) {
+      ErrorBoundPlaces bounds, Propagation followed, CheckedFormula into) {
     List<ErrorTerm.Barrier> barriers = new ArrayList<>();
     for (Propagation.Barrier barrier : followed.barriers()) {
       barriers.add(
           new ErrorTerm.Barrier(
-              barrier.weight().gates().isEmpty() ? null : when(beside, barrier, into),
+              barrier.sensitivity().gates().isEmpty() ? null : when(bounds, barrier, into),
               barrier.what(),
               barrier.at()));
     }
     return barriers;
   }
 
-  /** One where an error comes to a barrier, else zero. */
+  /** One where an error reaches a barrier, else zero. */
   private static CheckedFormula when(
-      ErrorBoundPlaces beside, Propagation.Barrier barrier, CheckedFormula into) {
-    ErrorFormulas formulas = of(beside, into);
-    Sensitivity gates = new Sensitivity(Rational.ONE, List.of(), barrier.weight().gates());
+      ErrorBoundPlaces bounds, Propagation.Barrier barrier, CheckedFormula into) {
+    ErrorFormulas formulas = of(bounds, into);
+    Sensitivity gates = new Sensitivity(Rational.ONE, List.of(), barrier.sensitivity().gates());
     Expression when = formulas.coefficient(gates, Kind.NUMBER);
-    return formulas.composition.formula(when, into.scope());
+    return formulas.synthetic.formula(when, into.scope());
   }
 
-  private static ErrorFormulas of(ErrorBoundPlaces beside, CheckedFormula into) {
+  private static ErrorFormulas of(ErrorBoundPlaces bounds, CheckedFormula into) {
     Formula formula = into.formula();
     Dimension dimension =
         into.kind() instanceof Kind.Measured measured ? measured.dimension() : Dimension.NONE;
-    return new ErrorFormulas(beside, dimension, formula.span());
+    return new ErrorFormulas(bounds, dimension, formula.span());
   }
 }

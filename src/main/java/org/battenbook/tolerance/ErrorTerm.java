@@ -6,20 +6,20 @@ import org.battenbook.source.Span;
 import org.jspecify.annotations.Nullable;
 
 /**
- * By what one {@code ±} comes into a value.
+ * One way of a {@code ±} into a value.
  *
- * @param tolerance the place of what the {@code ±} comes to
- * @param place whose {@code ±} it is
+ * @param tolerance the place that holds how large the {@code ±} is
+ * @param place the place with the {@code ±}
  * @param key names the row of that place; absent for a line, and where it is the own row
- * @param coefficient by what its error is multiplied
+ * @param coefficient the factor of its error
  */
 public record ErrorTerm(
     Place tolerance, Place place, @Nullable CheckedFormula key, CheckedFormula coefficient) {
 
   /**
-   * What no error goes through.
+   * Something that no error can be followed through.
    *
-   * @param when whether one comes there in a row; absent where it always does
+   * @param when whether an error reaches it in a row; absent where one always does
    * @param what in words, with where it stands
    */
   public record Barrier(@Nullable CheckedFormula when, String what, Span at) {}

@@ -12,10 +12,10 @@ import org.battenbook.syntax.Expression;
 import org.battenbook.syntax.Reference;
 
 /**
- * A node of a formula, and where that formula runs as seen from another one that it is read by.
+ * A node of a formula, and where that formula runs, seen from the formula that reads it.
  *
  * @param row the path to the row it runs in; absent for the own row, and outside of tables
- * @param arguments what a function of the workbook's own was called with, where it is one
+ * @param arguments the arguments, where it is the formula of a function of the workbook
  */
 record NodeInScope(
     CheckedFormula formula, Expression node, Optional<Path> row, List<NodeInScope> arguments) {
@@ -40,7 +40,7 @@ record NodeInScope(
     return new NodeInScope(body, body.expression(), row, values);
   }
 
-  /** What is meant: the argument, where an argument's name stands alone. */
+  /** The node itself; where it is only the name of an argument, that argument. */
   NodeInScope meant() {
     if (node instanceof Reference reference) {
       Path path = formula.path(reference);
@@ -51,7 +51,7 @@ record NodeInScope(
     return this;
   }
 
-  /** A path of this formula as the reading formula has to write it; empty where it cannot. */
+  /** A path of this formula, as the reading formula has to write it; empty where it cannot. */
   Optional<Path> seen(Path path) {
     return path.target().accept(new Seen(path));
   }

@@ -32,19 +32,20 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Follows each {@code ±} into a formula: through the places that it reads, and there through sums,
- * differences, and factors and divisors that are not off themselves. A rounding ends the way, since
- * what is rounded is a decision. Where there is no such way, that is a barrier.
+ * Follows each {@code ±} into a formula, through the places that it reads. An error goes on through
+ * sums and differences, and through a product or a quotient whose other operand has no error. A
+ * rounding ends it, since what is rounded is a decision. Anything else that an error reaches is a
+ * barrier.
  */
 final class Propagation {
-  /** By so many ways at most: formulas that read formulas multiply. */
+  /** The most ways that are followed. Formulas that read formulas multiply them. */
   private static final int MOST_WAYS = 5_000;
 
   private final Map<Place, CheckedPlace> places;
-  private final ErrorBoundPlaces beside;
-  private final ToleranceDependence reaches;
+  private final ErrorBoundPlaces bounds;
+  private final ToleranceDependence dependence;
 
-  /** A place whose value before a change is written, not worked out. */
+  /** A place whose value before a change is written, so that no formula gives it. */
   private final @Nullable Place written;
 
   private final List<Term> terms = new ArrayList<>();
@@ -57,28 +58,28 @@ final class Propagation {
    *
    * @param row the path to the source's row; empty for a line, and for the own row
    */
-  record Term(Source source, Optional<Path> row, Sensitivity weight) {}
+  record Term(Source source, Optional<Path> row, Sensitivity sensitivity) {}
 
   /**
-   * What an error does not go through.
+   * Something that no error can be followed through.
    *
-   * @param weight under which conditions it comes there
+   * @param sensitivity with the conditions under which an error reaches it
    * @param what in words, with where it stands
    */
-  record Barrier(Sensitivity weight, String what, Span at) {}
+  record Barrier(Sensitivity sensitivity, String what, Span at) {}
 
   Propagation(
       Map<Place, CheckedPlace> places,
-      ErrorBoundPlaces beside,
-      ToleranceDependence reaches,
+      ErrorBoundPlaces bounds,
+      ToleranceDependence dependence,
       @Nullable Place written) {
     this.places = places;
-    this.beside = beside;
-    this.reaches = reaches;
+    this.bounds = bounds;
+    this.dependence = dependence;
     this.written = written;
   }
 
-  /** Every way of an error into what was followed. */
+  /** Every way of an error into the nodes that were followed. */
   List<Term> terms() {
     return terms;
   }
@@ -87,9 +88,9 @@ final class Propagation {
     return barriers;
   }
 
-  /** Follows what a part reads. */
-  void follow(NodeInScope part, Sensitivity weight) {
-    if (!reaches.into(part)) {
+  /** Follows what a node reads. */
+  void follow(NodeInScope part, Sensitivity sensitivity) {
+    if (!dependence.into(part)) {
       return;
     }
     Expression node = part.node();
@@ -97,46 +98,46 @@ final class Propagation {
       return;
     }
     if (++ways > MOST_WAYS) {
-      barrier(weight, "more than %d ways into".formatted(MOST_WAYS), part);
+      barrier(sensitivity, "more than %d ways into".formatted(MOST_WAYS), part);
     } else if (node instanceof Reference reference) {
-      reference(part, reference, weight);
+      reference(part, reference, sensitivity);
     } else if (node instanceof Apply apply) {
-      apply(part, apply, weight);
+      apply(part, apply, sensitivity);
     } else if (node instanceof Call call) {
-      call(part, call, weight);
+      call(part, call, sensitivity);
     } else if (node instanceof Choice choice) {
       NodeInScope condition = part.at(choice.condition());
-      follow(part.at(choice.then()), weight.where(condition, true));
-      follow(part.at(choice.otherwise()), weight.where(condition, false));
+      follow(part.at(choice.then()), sensitivity.where(condition, true));
+      follow(part.at(choice.otherwise()), sensitivity.where(condition, false));
     } else if (node instanceof Aggregate) {
-      barrier(weight, "what goes over rows", part);
+      barrier(sensitivity, "what goes over rows", part);
     }
   }
 
-  private void apply(NodeInScope part, Apply apply, Sensitivity weight) {
-    operation(part, part.formula().operation(apply), apply.children(), weight);
+  private void apply(NodeInScope part, Apply apply, Sensitivity sensitivity) {
+    operation(part, part.formula().operation(apply), apply.children(), sensitivity);
   }
 
   private void operation(
-      NodeInScope part, Operation operation, List<Expression> nodes, Sensitivity weight) {
+      NodeInScope part, Operation operation, List<Expression> nodes, Sensitivity sensitivity) {
     List<NodeInScope> operands = nodes.stream().map(part::at).toList();
     if (IntStream.range(0, operands.size()).anyMatch(i -> isStopped(operation, operands, i))) {
-      barrier(weight, operation.obstacle(), part);
+      barrier(sensitivity, operation.obstacle(), part);
       return;
     }
     for (int i = 0; i < operands.size(); i++) {
-      if (operation.slope(i) != Slope.NONE && reaches.into(operands.get(i))) {
-        follow(operands.get(i), times(weight, operation.slope(i), other(operands, i)));
+      if (operation.slope(i) != Slope.NONE && dependence.into(operands.get(i))) {
+        follow(operands.get(i), times(sensitivity, operation.slope(i), other(operands, i)));
       }
     }
   }
 
-  /** Whether an operand is off and its error cannot go on into the result. */
+  /** Whether an operand has an error that cannot go on into the result. */
   private boolean isStopped(Operation operation, List<NodeInScope> operands, int operand) {
     Slope slope = operation.slope(operand);
-    return reaches.into(operands.get(operand))
+    return dependence.into(operands.get(operand))
         && (slope == Slope.CURVED
-            || (slope.needsExactOther() && reaches.into(other(operands, operand))));
+            || (slope.needsExactOther() && dependence.into(other(operands, operand))));
   }
 
   /** The other of two operands; of one, the operand itself. */
@@ -144,48 +145,48 @@ final class Propagation {
     return operands.get(operand == 0 ? operands.size() - 1 : 0);
   }
 
-  private static Sensitivity times(Sensitivity weight, Slope slope, NodeInScope other) {
+  private static Sensitivity times(Sensitivity sensitivity, Slope slope, NodeInScope other) {
     return switch (slope) {
-      case ONE -> weight;
-      case MINUS_ONE -> weight.negated();
-      case OTHER -> weight.times(other);
-      case ONE_OVER_OTHER -> weight.over(other);
+      case ONE -> sensitivity;
+      case MINUS_ONE -> sensitivity.negated();
+      case OTHER -> sensitivity.times(other);
+      case ONE_OVER_OTHER -> sensitivity.over(other);
       case NONE, CURVED -> throw new IllegalArgumentException("no factor: " + slope);
     };
   }
 
-  private void call(NodeInScope part, Call call, Sensitivity weight) {
+  private void call(NodeInScope part, Call call, Sensitivity sensitivity) {
     CheckedFunction function = part.formula().function(call);
     if (function == null) {
-      operation(part, part.formula().operation(call), call.arguments(), weight);
+      operation(part, part.formula().operation(call), call.arguments(), sensitivity);
       return;
     }
     List<NodeInScope> arguments = call.arguments().stream().map(part::at).toList();
-    follow(part.calling(function.body(), arguments), weight);
+    follow(part.calling(function.body(), arguments), sensitivity);
   }
 
-  private void reference(NodeInScope part, Reference reference, Sensitivity weight) {
+  private void reference(NodeInScope part, Reference reference, Sensitivity sensitivity) {
     Path path = part.formula().path(reference);
     if (path.through().isEmpty()) {
-      path.target().accept(new Reading(part, weight)).run();
+      path.target().accept(new Reading(part, sensitivity)).run();
     } else {
-      through(part, path, weight);
+      through(part, path, sensitivity);
     }
   }
 
   /** How to follow what a reference reads. */
   private final class Reading implements TargetVisitor<Runnable> {
     private final NodeInScope part;
-    private final Sensitivity weight;
+    private final Sensitivity sensitivity;
 
-    Reading(NodeInScope part, Sensitivity weight) {
+    Reading(NodeInScope part, Sensitivity sensitivity) {
       this.part = part;
-      this.weight = weight;
+      this.sensitivity = sensitivity;
     }
 
     @Override
     public Runnable here(Target.Here here) {
-      return () -> enter(here.place(), part, weight);
+      return () -> enter(here.place(), part, sensitivity);
     }
 
     @Override
@@ -205,12 +206,12 @@ final class Propagation {
 
     @Override
     public Runnable parameter(Target.Parameter parameter) {
-      return () -> follow(part.meant(), weight);
+      return () -> follow(part.meant(), sensitivity);
     }
 
     @Override
     public Runnable inherited(Target.Inherited inherited) {
-      return () -> Propagation.this.inherited(inherited, part, weight);
+      return () -> Propagation.this.inherited(inherited, part, sensitivity);
     }
 
     @Override
@@ -219,35 +220,35 @@ final class Propagation {
     }
 
     private void otherRow() {
-      barrier(weight, "what reads another row of its own table", part);
+      barrier(sensitivity, "what reads another row of its own table", part);
     }
   }
 
-  private void through(NodeInScope part, Path path, Sensitivity weight) {
+  private void through(NodeInScope part, Path path, Sensitivity sensitivity) {
     int last = path.through().size() - 1;
     Path rowPath = new Path(path.target(), path.through().subList(0, last));
     Optional<Path> row = part.seen(rowPath);
     if (row.isEmpty()) {
-      barrier(weight, "a row that is found in another row", part);
+      barrier(sensitivity, "a row that is found in another row", part);
       return;
     }
     Place place = path.through().get(last);
-    enter(place, new NodeInScope(part.formula(), part.node(), row, List.of()), weight);
+    enter(place, new NodeInScope(part.formula(), part.node(), row, List.of()), sensitivity);
   }
 
   /** Into a place that is read, in the row of the part that reads it. */
-  private void enter(Place place, NodeInScope reader, Sensitivity weight) {
+  private void enter(Place place, NodeInScope reader, Sensitivity sensitivity) {
     CheckedPlace checked = places.get(place);
     if (checked == null || !(checked.kind() instanceof Kind.Measured) || !underway.add(place)) {
       return;
     }
-    addSource(Source.of(place), reader, weight);
+    addSource(Source.of(place), reader, sensitivity);
     CheckedFormula formula = checked.formula();
-    Sensitivity unfilled = weight;
+    Sensitivity unfilled = sensitivity;
     if (place instanceof Column column) {
-      CheckedFormula filled = beside.filled(column);
-      unfilled = filled == null ? weight : weight.where(reader.reading(filled), false);
-      cellFormulas(checked, column, reader, weight);
+      CheckedFormula filled = bounds.filled(column);
+      unfilled = filled == null ? sensitivity : sensitivity.where(reader.reading(filled), false);
+      cellFormulas(checked, column, reader, sensitivity);
     }
     if (formula != null) {
       boolean inRow = place.table() != null;
@@ -260,13 +261,13 @@ final class Propagation {
 
   /** A formula that stands in cells counts in their rows alone. */
   private void cellFormulas(
-      CheckedPlace checked, Column column, NodeInScope reader, Sensitivity weight) {
+      CheckedPlace checked, Column column, NodeInScope reader, Sensitivity sensitivity) {
     namedFormulas(checked, column)
-        .forEach((row, cell) -> inCell(cell, isRow(column, row, cell), reader, weight));
+        .forEach((row, cell) -> inCell(cell, isRow(column, row, cell), reader, sensitivity));
     checked
         .entries()
         .openingFormulas()
-        .forEach((by, cell) -> inCell(cell, beside.opened(column, by), reader, weight));
+        .forEach((by, cell) -> inCell(cell, bounds.opened(column, by), reader, sensitivity));
   }
 
   /** A formula of cells; the condition that they decide is absent where no error comes in. */
@@ -274,15 +275,15 @@ final class Propagation {
       CheckedFormula cell,
       @Nullable CheckedFormula decides,
       NodeInScope reader,
-      Sensitivity weight) {
-    if (decides == null || !reaches.into(NodeInScope.of(cell, cell.expression()))) {
+      Sensitivity sensitivity) {
+    if (decides == null || !dependence.into(NodeInScope.of(cell, cell.expression()))) {
       return;
     }
     NodeInScope inCell = reader.reading(cell);
     if (cell.readsInherited()) {
-      barrier(weight, "a change of a cell that reads what it changes", inCell);
+      barrier(sensitivity, "a change of a cell that reads what it changes", inCell);
     } else {
-      follow(inCell, weight.where(reader.reading(decides), true));
+      follow(inCell, sensitivity.where(reader.reading(decides), true));
     }
   }
 
@@ -301,27 +302,28 @@ final class Propagation {
         compared.apply(Operations.EQUAL, Kind.YES_NO, read, text), cell.scope());
   }
 
-  private void inherited(Target.Inherited inherited, NodeInScope reader, Sensitivity weight) {
+  private void inherited(Target.Inherited inherited, NodeInScope reader, Sensitivity sensitivity) {
     CheckedPlace checked = places.get(inherited.place());
     if (checked == null || inherited.place() == written) {
       return;
     }
-    addSource(new Source(inherited.place(), inherited.layer()), reader, weight);
+    addSource(new Source(inherited.place(), inherited.layer()), reader, sensitivity);
     CheckedFormula replaced = checked.layers().get(inherited.layer()).formula();
     if (replaced != null) {
-      follow(reader.reading(replaced), weight);
+      follow(reader.reading(replaced), sensitivity);
     }
   }
 
-  private void addSource(Source source, NodeInScope reader, Sensitivity weight) {
-    if (beside.tolerance(source) != null) {
+  private void addSource(Source source, NodeInScope reader, Sensitivity sensitivity) {
+    if (bounds.tolerance(source) != null) {
       boolean inRow = source.place().table() != null;
-      terms.add(new Term(source, inRow ? reader.row() : Optional.empty(), weight));
+      terms.add(new Term(source, inRow ? reader.row() : Optional.empty(), sensitivity));
     }
   }
 
-  private void barrier(Sensitivity weight, String what, NodeInScope part) {
+  private void barrier(Sensitivity sensitivity, String what, NodeInScope part) {
     Span at = part.node().span();
-    barriers.add(new Barrier(weight, "%s, '%s' (%s)".formatted(what, at.text(), at.place()), at));
+    barriers.add(
+        new Barrier(sensitivity, "%s, '%s' (%s)".formatted(what, at.text(), at.place()), at));
   }
 }

@@ -7,16 +7,16 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * By what an error is multiplied on its way into a value: a number, factors that are worked out,
- * and the conditions under which it comes in at all.
+ * The factor of an error on its way into a value: a number, nodes that multiply or divide it, and
+ * the conditions under which it reaches the value at all.
  */
 record Sensitivity(Rational number, List<Factor> factors, List<Gate> gates) {
   static final Sensitivity ONE = new Sensitivity(Rational.ONE, List.of(), List.of());
 
-  /** What multiplies it, or divides it. */
+  /** A node that multiplies or divides the error. */
   record Factor(NodeInScope part, boolean divides) {}
 
-  /** A condition, and what it must come to. */
+  /** A condition, and the value that it must have. */
   record Gate(NodeInScope condition, boolean wanted) {}
 
   Sensitivity negated() {
@@ -43,7 +43,7 @@ record Sensitivity(Rational number, List<Factor> factors, List<Gate> gates) {
     return new Sensitivity(number, factors, more);
   }
 
-  /** Whether it is a mere number. */
+  /** Whether it is a plain number. */
   boolean isNumber() {
     return factors.isEmpty() && gates.isEmpty();
   }
@@ -54,7 +54,7 @@ record Sensitivity(Rational number, List<Factor> factors, List<Gate> gates) {
     return new Sensitivity(number, more, gates);
   }
 
-  /** The number that a part is written as; absent where it is more than a plain number. */
+  /** The number that a node is; absent where it is more than a plain number. */
   private static @Nullable Rational literal(NodeInScope part) {
     NodeInScope meant = part.meant();
     return meant.formula().literal(meant.node()).orElse(null) instanceof Value.Amount amount

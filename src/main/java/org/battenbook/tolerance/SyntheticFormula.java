@@ -38,16 +38,16 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Composes a formula that nobody wrote out of parts of those that people wrote. */
+/** Composes a formula out of nodes of formulas that people wrote. */
 final class SyntheticFormula {
-  /** Larger ones help nobody, and every stage has to walk them. */
+  /** A larger formula helps nobody, and every stage has to go through it. */
   private static final int MOST_NODES = 20_000;
 
   private final Span span;
   private final List<NodeFact> learned = new ArrayList<>();
   private final Set<Need> needs = new LinkedHashSet<>();
 
-  /** That a part cannot be read from where the formula is to stand. */
+  /** A node cannot be read from where the formula is to run. */
   static final class OutOfReach extends RuntimeException {
     OutOfReach(Expression node) {
       super("what '%s' reads in another row".formatted(node.span().text()), null, false, false);
@@ -55,15 +55,15 @@ final class SyntheticFormula {
   }
 
   /**
-   * Begins one.
+   * Starts an empty formula.
    *
-   * @param span what it is told to be
+   * @param span where messages place it
    */
   SyntheticFormula(Span span) {
     this.span = span;
   }
 
-  /** The composed formula, to run where another one does. */
+  /** The composed formula, which runs in a scope. */
   CheckedFormula formula(Expression whole, Scope around) {
     Scope scope =
         new Scope(around.file(), around.page(), around.table(), around.outer(), List.of(), null);
@@ -126,7 +126,7 @@ final class SyntheticFormula {
     path.through().forEach(column -> needs.add(new Need(column, Reach.WHOLE)));
   }
 
-  /** A part as it reads from here. */
+  /** A copy of a node, as it is read from here. */
   Expression copy(NodeInScope part) {
     NodeInScope meant = part.meant();
     Expression node = meant.node();

@@ -23,21 +23,24 @@ import org.battenbook.syntax.Reference;
 import org.battenbook.tolerance.ErrorBoundPlaces.Source;
 import org.battenbook.value.Kind;
 
-/** Whether any {@code ±} comes into a formula, however it does. */
+/** Whether any {@code ±} reaches a formula, in whatever way. */
 final class ToleranceDependence {
   private final Map<Place, CheckedPlace> places;
-  private final ErrorBoundPlaces beside;
+  private final ErrorBoundPlaces bounds;
   private final Set<Place> reached = new HashSet<>();
   private final Set<Place> unreached = new HashSet<>();
 
-  /** What was looked into since the question; where places read each other, each is once. */
+  /**
+   * The places that were looked into for one question: places that read each other are looked into
+   * once.
+   */
   private final Set<Place> seen = new HashSet<>();
 
   private int depth;
 
-  ToleranceDependence(Map<Place, CheckedPlace> places, ErrorBoundPlaces beside) {
+  ToleranceDependence(Map<Place, CheckedPlace> places, ErrorBoundPlaces bounds) {
     this.places = places;
-    this.beside = beside;
+    this.bounds = bounds;
   }
 
   boolean into(NodeInScope part) {
@@ -75,7 +78,7 @@ final class ToleranceDependence {
         : into(path.through().get(path.through().size() - 1));
   }
 
-  /** Whether one comes into what a part reads. */
+  /** Whether a {@code ±} reaches what a node reads. */
   private final class Into implements TargetVisitor<Boolean> {
     private final NodeInScope part;
 
@@ -123,17 +126,17 @@ final class ToleranceDependence {
     CheckedPlace checked = places.get(inherited.place());
     CheckedFormula replaced =
         checked == null ? null : checked.layers().get(inherited.layer()).formula();
-    return beside.tolerance(new Source(inherited.place(), inherited.layer())) != null
+    return bounds.tolerance(new Source(inherited.place(), inherited.layer())) != null
         || (replaced != null && into(NodeInScope.of(replaced, replaced.expression())));
   }
 
-  /** Whether one comes into the value of a place in any row. */
+  /** Whether a {@code ±} reaches the value of a place in any row. */
   boolean into(Place place) {
     if (reached.contains(place) || unreached.contains(place) || !seen.add(place)) {
       return reached.contains(place);
     }
     depth++;
-    boolean found = beside.tolerance(Source.of(place)) != null || intoFormulas(place);
+    boolean found = bounds.tolerance(Source.of(place)) != null || intoFormulas(place);
     depth--;
     if (found) {
       reached.add(place);

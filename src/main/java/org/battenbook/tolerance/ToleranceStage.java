@@ -33,14 +33,14 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Adds what tolerances need to a book whose formulas are checked: a place beside each that has a
- * {@code ±}, and for each comparison that is to hold even at worst a formula of how far its sides
- * may come together. After an edit, what it leaves as it was is the same object again.
+ * Adds to a checked book what tolerances need: an error bound for each place with a {@code ±}, and
+ * for each comparison that is to hold even at worst a formula of how far its sides may come
+ * together. After an edit, whatever the edit left is the same object again.
  */
 final class ToleranceStage {
   private final Map<Place, CheckedPlace> places = new LinkedHashMap<>();
   private final @Nullable Tolerances before;
-  private final ErrorBoundPlaces beside = new ErrorBoundPlaces();
+  private final ErrorBoundPlaces bounds = new ErrorBoundPlaces();
   private final IdentityHashMap<AtWorst, CheckedFormula> margins = new IdentityHashMap<>();
 
   /** The places with comparisons that are to hold even at worst. */
@@ -56,7 +56,7 @@ final class ToleranceStage {
   /**
    * Finds the tolerances of a book.
    *
-   * @param checked its error bounds are passed over and made anew
+   * @param checked the book; error bounds that it has are replaced
    * @param before what was found before an edit; absent for a book that was just read
    */
   static Tolerances of(CheckedBook checked, @Nullable Tolerances before, Diagnostics diagnostics) {
@@ -75,16 +75,16 @@ final class ToleranceStage {
   private Tolerances found(CheckedBook book) {
     List<CheckedPlace> own = List.copyOf(places.values());
     own.forEach(this::addTolerances);
-    ToleranceDependence reaches = new ToleranceDependence(places, beside);
-    if (!beside.isEmpty()) {
-      own.forEach(checked -> addFilled(checked, reaches));
-      own.forEach(checked -> addOpened(checked, reaches));
+    ToleranceDependence dependence = new ToleranceDependence(places, bounds);
+    if (!bounds.isEmpty()) {
+      own.forEach(checked -> addFilled(checked, dependence));
+      own.forEach(checked -> addOpened(checked, dependence));
     }
-    own.forEach(checked -> addMargins(checked, reaches));
-    return new Tolerances(book.withPlaces(places), beside, margins, comparing);
+    own.forEach(checked -> addMargins(checked, dependence));
+    return new Tolerances(book.withPlaces(places), bounds, margins, comparing);
   }
 
-  /** For each layer, since a change may read what the one below it gave. */
+  /** Adds a bound for each layer, since a change may read the value of the layer below it. */
   private void addTolerances(CheckedPlace checked) {
     for (int i = 0; i < checked.layers().size(); i++) {
       Source source = new Source(checked.place(), i);
@@ -109,15 +109,15 @@ final class ToleranceStage {
       Dimension dimension) {
     Layer layer = checked.place().layers().get(source.layer());
     ErrorBoundPlaces earlier = before == null ? null : before.bounds();
-    Place place = beside.addTolerance(source, layer, earlier);
+    Place place = bounds.addTolerance(source, layer, earlier);
     places.put(
         place, kept(place, checked, () -> tolerance(place, checked, formula, holds, dimension)));
   }
 
-  /** As it was before an edit that did not touch what it stands beside. */
-  private CheckedPlace kept(Place place, CheckedPlace of, Supplier<CheckedPlace> anew) {
+  /** The bound as it was before, if the edit left the place that it belongs to; else a new one. */
+  private CheckedPlace kept(Place place, CheckedPlace of, Supplier<CheckedPlace> made) {
     CheckedPlace known = before == null ? null : before.book().byPlace().get(place);
-    return known != null && isAsBefore(of) ? known : anew.get();
+    return known != null && isAsBefore(of) ? known : made.get();
   }
 
   /** Whether an edit left a place as it was. */
@@ -148,23 +148,23 @@ final class ToleranceStage {
     return zero.formula(amount, Scope.of(of.place(), 0));
   }
 
-  /** Where a formula that is off may have no say, whether a row is filled in decides. */
-  private void addFilled(CheckedPlace checked, ToleranceDependence reaches) {
+  /** Adds whether a row is filled in, where that decides if the error of the formula counts. */
+  private void addFilled(CheckedPlace checked, ToleranceDependence dependence) {
     CheckedFormula formula = checked.formula();
     boolean matters =
         checked.place() instanceof Column
             && formula != null
             && checked.kind() instanceof Kind.Measured
             && !checked.entries().isEmpty()
-            && reaches.into(NodeInScope.of(formula, formula.expression()));
+            && dependence.into(NodeInScope.of(formula, formula.expression()));
     if (!matters || !(checked.place() instanceof Column column)) {
       return;
     }
-    Place place = beside.addFilled(column, before == null ? null : before.bounds());
+    Place place = bounds.addFilled(column, before == null ? null : before.bounds());
     places.put(place, kept(place, checked, () -> told(place, column, checked.entries().filled())));
   }
 
-  /** Yes where the entries say so, else no. */
+  /** A yes or no for each row: yes where the entries say so. */
   private static CheckedPlace told(Place place, Column column, Entries entries) {
     SyntheticFormula no = new SyntheticFormula(column.origin());
     CheckedFormula open =
@@ -173,15 +173,15 @@ final class ToleranceStage {
         place, Kind.YES_NO, null, List.of(new CheckedPlace.Layered(open)), entries, Set.of());
   }
 
-  /** Where an error comes in by the cell of an opening, whether that decides a row. */
-  private void addOpened(CheckedPlace checked, ToleranceDependence reaches) {
+  /** Adds whether the cell of an opening decides a row, where an error comes in by it. */
+  private void addOpened(CheckedPlace checked, ToleranceDependence dependence) {
     if (checked.place() instanceof Column column && checked.kind() instanceof Kind.Measured) {
       checked
           .entries()
           .openingFormulas()
           .forEach(
               (opening, formula) -> {
-                if (reaches.into(NodeInScope.of(formula, formula.expression()))) {
+                if (dependence.into(NodeInScope.of(formula, formula.expression()))) {
                   addOpened(checked, column, opening);
                 }
               });
@@ -189,13 +189,13 @@ final class ToleranceStage {
   }
 
   private void addOpened(CheckedPlace checked, Column column, RowOpening opening) {
-    Place place = beside.addOpened(column, opening, before == null ? null : before.bounds());
+    Place place = bounds.addOpened(column, opening, before == null ? null : before.bounds());
     places.put(
         place,
         kept(place, checked, () -> told(place, column, checked.entries().decidedBy(opening))));
   }
 
-  private void addMargins(CheckedPlace checked, ToleranceDependence reaches) {
+  private void addMargins(CheckedPlace checked, ToleranceDependence dependence) {
     if (before != null && isAsBefore(checked) && !before.compares(checked.place())) {
       return;
     }
@@ -205,7 +205,7 @@ final class ToleranceStage {
       for (CheckedFormula.Compared compared : formula.atWorst()) {
         comparing.add(checked.place());
         CheckedFormula known = before == null ? null : before.margin(compared.node());
-        CheckedFormula margin = margin(formula, compared.node(), reaches);
+        CheckedFormula margin = margin(formula, compared.node(), dependence);
         if (known != null && margin != null && known.saysSameAs(margin)) {
           margin = known;
         }
@@ -222,10 +222,10 @@ final class ToleranceStage {
   }
 
   private @Nullable CheckedFormula margin(
-      CheckedFormula formula, AtWorst atWorst, ToleranceDependence reaches) {
+      CheckedFormula formula, AtWorst atWorst, ToleranceDependence dependence) {
     Expression left = atWorst.comparison().children().get(0);
     Expression right = atWorst.comparison().children().get(1);
-    Propagation followed = new Propagation(places, beside, reaches, null);
+    Propagation followed = new Propagation(places, bounds, dependence, null);
     followed.follow(NodeInScope.of(formula, left), Sensitivity.ONE);
     followed.follow(NodeInScope.of(formula, right), Sensitivity.ONE.negated());
     if (!followed.barriers().isEmpty()) {
@@ -235,7 +235,7 @@ final class ToleranceStage {
     }
     Dimension dimension = ((Kind.Measured) formula.kind(left)).dimension();
     try {
-      return new ErrorFormulas(beside, dimension, atWorst.span())
+      return new ErrorFormulas(bounds, dimension, atWorst.span())
           .worst(followed.terms(), places, formula.scope());
     } catch (SyntheticFormula.OutOfReach reason) {
       fault(atWorst, String.valueOf(reason.getMessage()), atWorst.span());

@@ -16,7 +16,7 @@ import org.battenbook.source.Diagnostics;
 import org.battenbook.syntax.AtWorst;
 import org.jspecify.annotations.Nullable;
 
-/** What the {@code ±} of a book mean for its values: where its errors come from and where to. */
+/** The tolerances of a book: the error bounds of its places, and how errors reach values. */
 public final class Tolerances {
   private final CheckedBook book;
   private final ErrorBoundPlaces bounds;
@@ -37,7 +37,8 @@ public final class Tolerances {
   /**
    * Finds the tolerances of a book that has no faults.
    *
-   * @param diagnostics takes each comparison that a tolerance comes into, but by no known way
+   * @param diagnostics takes each comparison that a tolerance reaches in a way that cannot be
+   *     followed
    */
   public static Tolerances of(CheckedBook book, Diagnostics diagnostics) {
     return ToleranceStage.of(book, null, diagnostics);
@@ -46,7 +47,7 @@ public final class Tolerances {
   /**
    * The tolerances after an edit of this book. What the edit leaves as it was is the same object.
    *
-   * @return empty where a tolerance comes into a comparison, but by no known way
+   * @return empty where a tolerance reaches a comparison in a way that cannot be followed
    */
   public Optional<Tolerances> after(CheckedBook edited) {
     Diagnostics found = new Diagnostics();
@@ -79,10 +80,10 @@ public final class Tolerances {
   }
 
   /**
-   * How errors come into a value by the formula that decides it.
+   * How errors reach a value through the formula that decides it.
    *
    * @param terms each way of an error into it
-   * @param barriers what no error goes through
+   * @param barriers what no error can be followed through
    */
   public record Errors(List<ErrorTerm> terms, List<ErrorTerm.Barrier> barriers) {}
 
@@ -105,7 +106,7 @@ public final class Tolerances {
     Propagation followed = new Propagation(places, bounds, dependence, written);
     followed.follow(NodeInScope.of(formula, formula.expression()), Sensitivity.ONE);
     return new Errors(
-        ErrorFormulas.influences(bounds, followed, formula, places),
+        ErrorFormulas.terms(bounds, followed, formula, places),
         ErrorFormulas.barriers(bounds, followed, formula));
   }
 }
