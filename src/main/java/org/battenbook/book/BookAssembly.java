@@ -209,7 +209,7 @@ public final class BookAssembly {
       diagnostics.fault(
           "table-without-key",
           section.name().span(),
-          "no table is called '%s', and a new one says what its rows go by"
+          "no table is called '%s', and a new one says which column names its rows"
               .formatted(section.name()),
           "write 'table %s by title', with the column that names its rows"
               .formatted(section.name()));
@@ -383,7 +383,8 @@ public final class BookAssembly {
       diagnostics.fault(
           "no-key-heading",
           headings.get(0).span(),
-          "rows of '%s' go by '%s', and no heading names it".formatted(table, table.keyName()),
+          "'%s' names the rows of '%s', and it has no heading here"
+              .formatted(table.keyName(), table),
           "add a heading '%s'".formatted(table.keyName()));
     }
     return List.copyOf(found.values());

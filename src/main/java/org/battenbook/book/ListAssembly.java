@@ -68,7 +68,10 @@ final class ListAssembly {
     return column(table.keyName().key()) < 0 ? Optional.empty() : Optional.of(rows(written.size()));
   }
 
-  /** The first row that names the column rows go by, below titles perhaps; or that is not blank. */
+  /**
+   * The first row with a heading for the key column, which titles may stand above; else the first
+   * row that is not blank.
+   */
   private int headingRow() {
     int rowCount = list.rows().size();
     int first = 0;
@@ -136,7 +139,7 @@ final class ListAssembly {
         diagnostics.fault(
             "row-without-name",
             cells.span(row, key),
-            "a row of '%s' goes by its '%s', and this one has none"
+            "a row of '%s' is named by its '%s', and this row has none"
                 .formatted(table, table.keyName()),
             "fill in column '%s'".formatted(matched.get(key).written()));
       }

@@ -120,7 +120,7 @@ public final class BookCheck implements Knowledge {
       diagnostics.fault(
           "key-not-text",
           place.origin(),
-          "rows go by '%s', so it is a text".formatted(place.label()),
+          "'%s' names the rows, so it is a text".formatted(place.label()),
           "write '%s : text' under 'given'".formatted(place.label()));
       declared.put(place, Kind.TEXT);
     }

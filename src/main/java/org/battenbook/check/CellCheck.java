@@ -60,7 +60,8 @@ final class CellCheck {
       diagnostics.fault(
           "row-without-name",
           span,
-          "a row of '%s' goes by its '%s', and this one has none".formatted(table, table.keyName()),
+          "a row of '%s' is named by its '%s', and this row has none"
+              .formatted(table, table.keyName()),
           "write a text in quotes there");
       return unnamed(span);
     }

@@ -40,7 +40,7 @@ final class RandomTable {
     return name.substring(0, name.length() - 1);
   }
 
-  /** The column that its rows go by. */
+  /** The column that names its rows. */
   String key() {
     return one();
   }
