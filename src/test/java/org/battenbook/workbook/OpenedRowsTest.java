@@ -72,6 +72,22 @@ class OpenedRowsTest {
     assertThat(shown(filled(JOB), "places")).isEqualTo("4");
   }
 
+  /** "Ferry" is to be counted yet, so that "Ferry: 2" may come; "Tide: 2" may not. */
+  @Test
+  void a_row_that_a_missing_count_may_open_waits_and_others_are_refused() {
+    String uncounted =
+        JOB.replace("quantity : count = 1", "quantity : count")
+                .replace("\"Ferry\" | 9 in  | 3", "\"Ferry\" | 9 in  |")
+                .replace("\"Tide\"  | 11 in |", "\"Tide\"  | 11 in | 1")
+                .replace("  lines\n", "  lines\n    second : row of places = \"%s\"\n")
+            + "  rows of places\n    place | wall\n    \"%s\" | \"south\"\n";
+    Filled waiting = filled(uncounted.formatted("Ferry: 2", "Ferry: 2"));
+    assertThat(names(waiting, "places")).containsExactly("Tide");
+    assertThat(shown(waiting, "second")).isEqualTo("waits for quantity of \"Ferry\"");
+    assertThat(codes(uncounted.formatted("Ferry: 2", "Tide: 2"))).containsExactly("row-not-opened");
+    assertThat(codes(uncounted.formatted("Tide: 2", "Ferry: 2"))).containsExactly("no-such-row");
+  }
+
   @Test
   void written_rows_fill_in_what_was_opened() {
     Filled filled =
