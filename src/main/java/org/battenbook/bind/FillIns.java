@@ -85,7 +85,7 @@ public final class FillIns {
         "keep one of the two");
   }
 
-  /** Where a count is not known, whether it opens the row is told when it is. */
+  /** A count that is not known yet may still open the row. */
   private void checkMayBeOpened(RowSegment.Filled filled) {
     if (rows.lack(filled.name())) {
       notOpened(filled);

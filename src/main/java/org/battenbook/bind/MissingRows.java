@@ -7,9 +7,9 @@ import org.battenbook.value.Value;
 /**
  * Why not all rows of a table are known yet.
  *
- * @param waitsFor what they wait for, as what goes over the rows meets it
- * @param each the keys of the rows whose count is not known: only they may open further rows. Empty
- *     where any row may be missing.
+ * @param waitsFor the value that they wait for, as a formula over the rows reads it
+ * @param each the keys of the rows whose count is not known, as only these may open further rows;
+ *     empty where any row may be missing
  */
 public record MissingRows(Value waitsFor, Set<String> each) {
   public MissingRows {
@@ -21,7 +21,7 @@ public record MissingRows(Value waitsFor, Set<String> each) {
     return new MissingRows(waitsFor, Set.of());
   }
 
-  /** Whether a row of this name may come to be there. */
+  /** Whether one of the missing rows may have this name. */
   boolean mayBring(String name) {
     String key = Name.key(name);
     return each.isEmpty()

@@ -165,14 +165,14 @@ public final class Rows {
     return missing;
   }
 
-  /** Whether it is known that no row has a name. */
+  /** Whether it is certain that no row has this name. */
   public boolean lack(String name) {
     return keys.row(name).isEmpty() && (missing == null || !missing.mayBring(name));
   }
 
   /**
-   * The first row that is another than before: by its name, by where it comes from, or by what a
-   * plan fills in; or {@link #NO_ROW}.
+   * The first row that differs from before in its name, in where it comes from, or in what a plan
+   * fills in; {@link #NO_ROW} where none does.
    *
    * @param before rows of the same table
    */
@@ -206,7 +206,7 @@ public final class Rows {
                     Objects.requireNonNull(before.planned.get(cells.getKey())).get(row)));
   }
 
-  /** The row of a name, as a value; where there is none, a fault, or what it waits for. */
+  /** The row with a name, as a value; else a fault, or the value that missing rows wait for. */
   public Value called(String name) {
     return keys.row(name)
         .<Value>map(row -> new Value.Row(table.key(), row, name(row)))

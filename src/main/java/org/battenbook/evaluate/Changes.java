@@ -36,8 +36,8 @@ final class Changes {
   /**
    * Notes that a table has other rows.
    *
-   * @param firstRow the first row that is another. The count of rows, where they are the same and
-   *     only whether they are all known has changed
+   * @param firstRow the first row that differs. The count of rows, where they are the same and only
+   *     whether they are all known has changed
    */
   void move(Table table, int firstRow) {
     moved.put(table, firstRow);

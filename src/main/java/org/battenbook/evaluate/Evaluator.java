@@ -1,7 +1,6 @@
 package org.battenbook.evaluate;
 
 import java.util.stream.IntStream;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.evaluate.ColumnValues.Chunk;
@@ -66,11 +65,9 @@ public final class Evaluator {
 
   /** The key column of a table stands for its rows. */
   private void makeRows(Slot slot) {
-    if (slot.place() instanceof Column column) {
-      Table table = column.table();
-      if (!table.isWritten() && column == table.keyColumn()) {
-        results.set(rows.of(table));
-      }
+    Table table = slot.rowsOf();
+    if (table != null) {
+      results.set(rows.of(table));
     }
   }
 

@@ -153,7 +153,7 @@ final class LaneChunk implements ColumnValues.Chunk {
         && (!(lane instanceof IndexLane rows) || namesSame(rows, that));
   }
 
-  /** Rows are told by their index, so the same indices may be other rows. */
+  /** Equal indices may be different rows, if rows moved. */
   private boolean namesSame(IndexLane rows, LaneChunk that) {
     RowKeys mine = Objects.requireNonNull(reader.keys());
     RowKeys others = Objects.requireNonNull(that.reader.keys());

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import org.battenbook.bind.Rows;
-import org.battenbook.book.Column;
 import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.bound.Bound;
@@ -127,11 +126,9 @@ public final class Refill {
 
   /** The key column of a table stands for its rows. */
   private void makeRows(Slot slot) {
-    if (slot.place() instanceof Column column
-        && !column.table().isWritten()
-        && column == column.table().keyColumn()
-        && !diagnostics.hasFaults()) {
-      makeRows(column.table(), slot);
+    Table table = slot.rowsOf();
+    if (table != null && !diagnostics.hasFaults()) {
+      makeRows(table, slot);
     }
   }
 

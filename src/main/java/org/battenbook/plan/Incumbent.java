@@ -1,8 +1,8 @@
 package org.battenbook.plan;
 
 /**
- * The best packing that a search has found so far, and the highest bound on the cost of any. The
- * watch is told of every change.
+ * The best packing that a search has found so far, and the highest bound on the cost of any. It
+ * reports every change to the watch.
  */
 public final class Incumbent<P extends Packing> {
   private final CommonStep units;

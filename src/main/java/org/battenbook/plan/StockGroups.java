@@ -55,7 +55,10 @@ public final class StockGroups<O, S> {
     return CommonStep.of("costs", MOST_UNITS, offers().stream().map(cost).toList());
   }
 
-  /** How many there are of each group; more than there are pieces are no limit, unless free. */
+  /**
+   * How many there are of each group. A count that is at least that of the pieces is no limit,
+   * unless the stock is free.
+   */
   public int[] limits(long pieces) {
     return byOffer.entrySet().stream()
         .mapToInt(group -> limit(cost.apply(group.getKey()), group.getValue(), pieces))

@@ -42,7 +42,7 @@ public final class FilledPlan {
     return plan;
   }
 
-  /** Whether it is still to be made, so that nothing is known of what it cuts. */
+  /** Whether the plan is not made yet. It has no rows until then. */
   public boolean isPending() {
     return filled.results().pending().contains(plan);
   }

@@ -55,9 +55,9 @@ final class LargeNeighborhoodSearch {
         Comparator.comparingLong((Pattern stick) -> losses.getOrDefault(stick, 0L))
             .reversed()
             .thenComparing(stick -> stick));
-    List<Pattern> anew = chosen(kept, round);
-    StickInstance part = part(anew, kept);
-    long cost = anew.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();
+    List<Pattern> reopened = chosen(kept, round);
+    StickInstance part = part(reopened, kept);
+    long cost = reopened.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();
     StickPacking packing = new DivingHeuristic(part, known, round % 3, effort).run(cost - 1);
     if (packing != null && packing.isWhole() && packing.cost() < cost) {
       kept.addAll(packing.sticks());
