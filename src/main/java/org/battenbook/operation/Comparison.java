@@ -162,12 +162,16 @@ abstract class Comparison implements Operation {
     if (left instanceof NumberLane x && right instanceof NumberLane y) {
       return x.is(relation, y);
     }
-    return left instanceof IndexLane x && right instanceof IndexLane y ? rows(x, y) : null;
+    if (left instanceof IndexLane x && right instanceof IndexLane y) {
+      return sameness(x.equalTo(y));
+    }
+    return left instanceof BitLane x && right instanceof BitLane y
+        ? sameness(x.and(y).or(x.or(y).not()))
+        : null;
   }
 
-  /** Rows are the same or are not; they have no order. */
-  private BitLane rows(IndexLane left, IndexLane right) {
-    BitLane same = left.equalTo(right);
+  /** Rows, and yes and no, are the same or are not; they have no order. */
+  private BitLane sameness(BitLane same) {
     return relation == Relation.EQUAL ? same : same.not();
   }
 }
