@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.battenbook.SpecTable;
 import org.battenbook.value.Kind;
@@ -105,6 +106,24 @@ class OperationsTest {
             "pixels across",
             "pixels down");
     assertThat(Operations.find("round")).isEmpty();
+  }
+
+  @Test
+  void stages_ask_an_operation_what_it_is() {
+    assertThat(which(Operation::isSign)).containsExactly("negate", "±");
+    assertThat(which(Operation::isEquality)).containsExactly("=");
+    assertThat(which(Operation::isConjunction)).containsExactly("and");
+    assertThat(which(Operation::isRounding))
+        .containsExactly("rounded up", "rounded down", "rounded", "rounded evenly");
+    assertThat(which(operation -> operation.worsening().isPresent()))
+        .containsExactly("<", "<=", ">", ">=");
+  }
+
+  private static List<String> which(Predicate<Operation> asked) {
+    return Stream.concat(Operations.operators().stream(), Operations.functions().stream())
+        .filter(asked)
+        .map(Operation::name)
+        .toList();
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.battenbook.operation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -76,6 +77,12 @@ class SlopeTest {
 
   private static String obstacle(String name) {
     return Operations.find(name).orElseThrow().obstacle();
+  }
+
+  @Test
+  void a_factor_that_is_the_other_operand_needs_it_exact() {
+    assertThat(Arrays.stream(Slope.values()).filter(Slope::needsExactOther))
+        .containsExactly(Slope.OTHER, Slope.ONE_OVER_OTHER);
   }
 
   @Test
