@@ -18,44 +18,50 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads what a list says of one column: values and no formulas. What is wrong is said in the list's
- * words; after some cells at fault the others are not read on, since all may be of one mistake.
+ * Reads the cells of one column of a list, which may be values but not formulas. Messages name the
+ * column of the list. After {@link #MOST_TOLD} faults the rest of the column is not read, since all
+ * can have the same cause.
  */
 final class ListedCells {
-  /** So many messages tell what is wrong with a column. */
+  /** How many faults of one column are reported. */
   static final int MOST_TOLD = 20;
 
-  private final Knowledge knowledge;
+  private final TypingContext typing;
   private final Column column;
   private final Kind kind;
   private final RowSegment.Heading heading;
   private final Diagnostics diagnostics;
   private int told;
 
-  /** A reader of the cells under a heading, which are to be of a kind. */
   ListedCells(
-      Knowledge knowledge,
+      TypingContext typing,
       Column column,
       Kind kind,
       RowSegment.Heading heading,
       Diagnostics diagnostics) {
-    this.knowledge = knowledge;
+    this.typing = typing;
     this.column = column;
     this.kind = kind;
     this.heading = heading;
     this.diagnostics = diagnostics;
   }
 
-  /** Whether so many cells were at fault that no more are read. */
+  /** Whether there were too many faults to continue. */
   boolean isGivenUp() {
     return told > MOST_TOLD;
   }
 
-  /** Puts what a cell of the list says into a row's, or tells what is wrong with it. */
+  /**
+   * Puts the value of a cell of the list into a row's cell, or reports the first fault.
+   *
+   * @param listRow the row in the list
+   * @param at the column in the list
+   * @param row the row in the table
+   */
   void enter(RowCells list, int listRow, int at, int row, Cells cells) {
     Diagnostics found = new Diagnostics();
     Formula value = value(list, listRow, at, found);
-    new CellCheck(knowledge, found).enter(value, row, column, kind, cells);
+    new CellCheck(typing, found).enter(value, row, column, kind, cells);
     found.inOrder().stream().limit(1).forEach(this::tell);
   }
 
@@ -135,12 +141,12 @@ final class ListedCells {
         : "a number with its unit, as in 4.25 " + unit();
   }
 
-  /** A unit that the column's numbers may have, or empty. */
+  /** A unit for the column's numbers; empty if they have none. */
   private String unit() {
     return kind instanceof Kind.Measured measured ? measured.dimension().baseSymbol() : "";
   }
 
-  /** The same message, the column it speaks of before it. */
+  /** A message with the name of the column before it. */
   private Diagnostic inColumn(Diagnostic told) {
     boolean wantsUnit = told.code().equals("kind-mismatch") && !unit().isEmpty();
     return new Diagnostic(

@@ -9,7 +9,7 @@ import org.battenbook.source.Diagnostics;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
 
-/** Checks that the columns which a plan names are of the kinds that it needs. */
+/** Checks that the columns that a plan names have the kinds that it needs. */
 final class PlanKinds {
   private final Function<Column, Kind> kinds;
   private final Diagnostics diagnostics;
@@ -20,7 +20,7 @@ final class PlanKinds {
     this.diagnostics = diagnostics;
   }
 
-  /** Whether nothing is wrong with what a plan is told. */
+  /** Checks a plan; false if it has a fault. */
   boolean allow(PlanStatement plan) {
     PlanRoles roles = PlanRoles.of(plan.cutting());
     check(plan, plan.parts(), roles.parts());
@@ -72,7 +72,7 @@ final class PlanKinds {
     return kind instanceof Kind.Measured measured && measured.dimension().equals(dimension);
   }
 
-  /** Rows are written into it, so that its columns are those that people fill in. */
+  /** Checks a table that the plan writes rows into: its columns must be inputs. */
   private void checkWritten(
       PlanStatement plan, PlanStatement.Source written, PlanRoles.Group roles) {
     check(plan, written, roles);
@@ -101,7 +101,7 @@ final class PlanKinds {
     }
   }
 
-  /** Parts find their stock by what it is made of. */
+  /** Checks that parts and stock name their material by the same kind, or neither names one. */
   private void checkMaterial(PlanStatement plan) {
     Column ofParts = plan.parts().column(PlanRole.MATERIAL);
     Column ofStock = plan.stock().column(PlanRole.MATERIAL);
