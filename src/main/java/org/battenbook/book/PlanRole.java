@@ -4,8 +4,8 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.KindExpression;
 
 /**
- * What a column means to a plan, such as the length of its parts, or what a line of the plan sets.
- * People write the words: {@code length = long point}.
+ * The role of a column in a plan, such as the length of its parts, or of a setting of the plan. In
+ * {@code length = long point}, {@code length} is a role.
  */
 public enum PlanRole {
   LENGTH("length", Says.LENGTH),
@@ -42,15 +42,15 @@ public enum PlanRole {
     this.says = says;
   }
 
-  /** What kind of value a role has. */
+  /** The kind of value that a role needs. */
   public enum Says {
     LENGTH("a length"),
     COUNT("a count"),
     YES_NO("yes or no"),
     TEXT("a text"),
-    /** A text or a row that tells things of one kind from others. */
+    /** A text or a row of a table that identifies something, such as a material. */
     NAME("a text or a row of a table"),
-    /** Any quantity that is to be kept small. */
+    /** Any quantity for the plan to minimize. */
     PRICE("a quantity"),
     TIME("a time");
 
@@ -65,7 +65,7 @@ public enum PlanRole {
     }
   }
 
-  /** As people write it; its own key. */
+  /** Its name in a workbook, which is also its key. */
   public String words() {
     return words;
   }
@@ -74,7 +74,7 @@ public enum PlanRole {
     return says;
   }
 
-  /** The kind of a line that sets it. */
+  /** The declared kind of a setting with this role. */
   KindExpression kind(Span span) {
     String word =
         switch (says) {

@@ -14,8 +14,9 @@ import org.battenbook.syntax.PlanSection.Cutting;
 import org.battenbook.syntax.PlanSection.Role;
 
 /**
- * The tables that hold what comes of a plan, written in the language of workbooks itself: a text
- * with holes for the names that the plan gives.
+ * Generates the tables for the results of a plan, in the language of workbooks. The template is a
+ * resource with holes, {@code {plan}}, for the names that the plan uses; <code>{{</code> and <code>
+ * }}</code> are literal braces.
  */
 final class PlanTemplate {
   private static final Pattern HOLE = Pattern.compile("\\{\\{|}}|\\{([a-z ]+)}");
@@ -38,7 +39,7 @@ final class PlanTemplate {
     holes.put(PlanRole.LABEL.words(), label.isEmpty() ? "\"{part}\"" : "part." + label);
   }
 
-  /** The tables of a plan, as if they were written where it stands. */
+  /** The text of the tables of a plan; its spans lead to the plan. */
   static SourceText text(PlanSection plan) {
     return new PlanTemplate(plan).text();
   }
@@ -69,7 +70,9 @@ final class PlanTemplate {
     holes.put("material", material.isEmpty() ? "" : "material = part." + material);
   }
 
-  /** Without prices, what is taken is counted; an offcut that was kept costs nothing. */
+  /**
+   * Sets the price of a stick or sheet: 1 if there are no prices, and 0 for an offcut from stock.
+   */
   private void putPrice() {
     String offcut = column(plan.stock(), PlanRole.OFFCUT);
     String price = column(plan.stock(), PlanRole.PRICE);
@@ -88,7 +91,7 @@ final class PlanTemplate {
         .orElse("");
   }
 
-  /** What holds where no column says it. */
+  /** The formula for a role without a column. */
   private static String absent(PlanRole role) {
     return switch (role) {
       case PRICE -> "1";
