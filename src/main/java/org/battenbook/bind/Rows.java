@@ -117,8 +117,8 @@ public final class Rows {
   }
 
   /**
-   * An index of opened rows by name. A row without a number in its name is also found by the name with
-   * number 1.
+   * An index of opened rows by name. A row without a number in its name is also found by the name
+   * with number 1.
    */
   private Map<String, Integer> byName() {
     Map<String, Integer> rows = new HashMap<>();

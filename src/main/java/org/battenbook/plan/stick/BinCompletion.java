@@ -106,7 +106,7 @@ final class BinCompletion {
     for (int stock = 0; stock < rest.stocks(); stock++) {
       long cost = known - 1 - draft.cost() - rest.costs[stock];
       if (rest.limits[stock] > 0 && cost >= 0) {
-        all.addAll(Completions.of(rest, stock, left - bound.mostWorth(cost), effort));
+        all.addAll(Completions.of(rest, stock, left - bound.mostSize(cost), effort));
       }
     }
     all.sort(
