@@ -22,7 +22,7 @@ public record MissingRows(Value waitsFor, Set<String> each) {
   }
 
   /** Whether a missing row can have this name. */
-  boolean mayBring(String name) {
+  boolean mayHave(String name) {
     String key = Name.key(name);
     return each.isEmpty()
         || each.contains(key)

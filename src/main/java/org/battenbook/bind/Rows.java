@@ -169,7 +169,7 @@ public final class Rows {
 
   /** Whether it is certain that no row has this name. */
   public boolean lack(String name) {
-    return keys.row(name).isEmpty() && (missing == null || !missing.mayBring(name));
+    return keys.row(name).isEmpty() && (missing == null || !missing.mayHave(name));
   }
 
   /**

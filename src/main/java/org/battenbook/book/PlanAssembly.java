@@ -95,9 +95,9 @@ final class PlanAssembly {
   /**
    * The role with a name; null after a fault if there is none, or it is written already.
    *
-   * @param said the roles before it
+   * @param earlier the roles before it
    */
-  private @Nullable PlanRole known(Name name, PlanRoles.Group roles, Map<PlanRole, ?> said) {
+  private @Nullable PlanRole known(Name name, PlanRoles.Group roles, Map<PlanRole, ?> earlier) {
     PlanRole role = named(name, roles);
     if (role == null) {
       diagnostics.fault(
@@ -107,7 +107,7 @@ final class PlanAssembly {
           "it can be told: " + words(roles));
       return null;
     }
-    if (said.containsKey(role)) {
+    if (earlier.containsKey(role)) {
       diagnostics.fault(
           "role-twice",
           name.span(),

@@ -8,42 +8,42 @@ import org.battenbook.syntax.KindExpression;
  * {@code length = long point}, {@code length} is a role.
  */
 public enum PlanRole {
-  LENGTH("length", Says.LENGTH),
-  ACROSS("across", Says.LENGTH),
-  DOWN("down", Says.LENGTH),
-  QUANTITY("quantity", Says.COUNT),
-  MATERIAL("material", Says.NAME),
-  LABEL("label", Says.TEXT),
-  KERF("kerf", Says.LENGTH),
-  NESTS_BY("nests by", Says.LENGTH),
-  MATCHED_SET("matched set", Says.NAME),
-  SETS("sets", Says.COUNT),
-  MAY_TURN("may turn", Says.YES_NO),
-  PRICE("price", Says.PRICE),
-  ON_HAND("on hand", Says.COUNT),
-  ANY_NUMBER("any number", Says.YES_NO),
-  OFFCUT("offcut", Says.YES_NO),
-  LEAST_OFFCUT("least offcut", Says.LENGTH),
-  STARTS_AT("starts at", Says.LENGTH),
-  FIRST_TRIM("first trim", Says.LENGTH),
-  LAST_TRIM("last trim", Says.LENGTH),
-  TRIM("trim", Says.LENGTH),
-  BOUGHT("bought", Says.COUNT),
-  FROM_RACK("from rack", Says.COUNT),
-  PLANNING_TIME("planning time", Says.TIME),
-  STOPS_WITHIN("stops within", Says.LENGTH),
-  STAGES("stages", Says.COUNT);
+  LENGTH("length", ValueKind.LENGTH),
+  ACROSS("across", ValueKind.LENGTH),
+  DOWN("down", ValueKind.LENGTH),
+  QUANTITY("quantity", ValueKind.COUNT),
+  MATERIAL("material", ValueKind.NAME),
+  LABEL("label", ValueKind.TEXT),
+  KERF("kerf", ValueKind.LENGTH),
+  NESTS_BY("nests by", ValueKind.LENGTH),
+  MATCHED_SET("matched set", ValueKind.NAME),
+  SETS("sets", ValueKind.COUNT),
+  MAY_TURN("may turn", ValueKind.YES_NO),
+  PRICE("price", ValueKind.PRICE),
+  ON_HAND("on hand", ValueKind.COUNT),
+  ANY_NUMBER("any number", ValueKind.YES_NO),
+  OFFCUT("offcut", ValueKind.YES_NO),
+  LEAST_OFFCUT("least offcut", ValueKind.LENGTH),
+  STARTS_AT("starts at", ValueKind.LENGTH),
+  FIRST_TRIM("first trim", ValueKind.LENGTH),
+  LAST_TRIM("last trim", ValueKind.LENGTH),
+  TRIM("trim", ValueKind.LENGTH),
+  BOUGHT("bought", ValueKind.COUNT),
+  FROM_RACK("from rack", ValueKind.COUNT),
+  PLANNING_TIME("planning time", ValueKind.TIME),
+  STOPS_WITHIN("stops within", ValueKind.LENGTH),
+  STAGES("stages", ValueKind.COUNT);
 
   private final String words;
-  private final Says says;
+  private final ValueKind valueKind;
 
-  PlanRole(String words, Says says) {
+  PlanRole(String words, ValueKind valueKind) {
     this.words = words;
-    this.says = says;
+    this.valueKind = valueKind;
   }
 
   /** The kind of value that a role needs. */
-  public enum Says {
+  public enum ValueKind {
     LENGTH("a length"),
     COUNT("a count"),
     YES_NO("yes or no"),
@@ -56,7 +56,7 @@ public enum PlanRole {
 
     private final String words;
 
-    Says(String words) {
+    ValueKind(String words) {
       this.words = words;
     }
 
@@ -70,14 +70,14 @@ public enum PlanRole {
     return words;
   }
 
-  public Says says() {
-    return says;
+  public ValueKind valueKind() {
+    return valueKind;
   }
 
   /** The declared kind of a setting with this role. */
   KindExpression kind(Span span) {
     String word =
-        switch (says) {
+        switch (valueKind) {
           case TIME -> "time";
           case COUNT -> "count";
           default -> "length";

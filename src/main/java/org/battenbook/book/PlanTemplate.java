@@ -30,7 +30,7 @@ final class PlanTemplate {
     holes.put("parts", plan.parts().table().text());
     holes.put("stock", plan.stock().table().text());
     PlanRoles roles = PlanRoles.of(plan.cutting());
-    roles.parts().all().forEach(role -> holes.put(role.words(), absent(role)));
+    roles.parts().all().forEach(role -> holes.put(role.words(), defaultFor(role)));
     plan.parts().roles().forEach(role -> holes.put(role.role().key(), role.column().text()));
     roles.stock().all().forEach(this::putStock);
     putMaterial();
@@ -59,7 +59,7 @@ final class PlanTemplate {
 
   private void putStock(PlanRole role) {
     String column = column(plan.stock(), role);
-    String read = column.isEmpty() ? absent(role) : "stock." + column;
+    String read = column.isEmpty() ? defaultFor(role) : "stock." + column;
     boolean ofBoth = !column(plan.parts(), role).isEmpty();
     holes.put(role.words() + (ofBoth ? " of stock" : ""), ofBoth ? column : read);
   }
@@ -92,7 +92,7 @@ final class PlanTemplate {
   }
 
   /** The formula for a role without a column. */
-  private static String absent(PlanRole role) {
+  private static String defaultFor(PlanRole role) {
     return switch (role) {
       case PRICE -> "1";
       case OFFCUT -> "false";

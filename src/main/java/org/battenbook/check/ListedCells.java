@@ -19,19 +19,19 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the cells of one column of a list, which may be values but not formulas. Messages name the
- * column of the list. After {@link #MOST_TOLD} faults the rest of the column is not read, since all
- * can have the same cause.
+ * column of the list. After {@link #MOST_REPORTED} faults the rest of the column is not read, since
+ * all can have the same cause.
  */
 final class ListedCells {
   /** How many faults of one column are reported. */
-  static final int MOST_TOLD = 20;
+  static final int MOST_REPORTED = 20;
 
   private final TypingContext typing;
   private final Column column;
   private final Kind kind;
   private final RowSegment.Heading heading;
   private final Diagnostics diagnostics;
-  private int told;
+  private int reported;
 
   ListedCells(
       TypingContext typing,
@@ -48,7 +48,7 @@ final class ListedCells {
 
   /** Whether there were too many faults to continue. */
   boolean isGivenUp() {
-    return told > MOST_TOLD;
+    return reported > MOST_REPORTED;
   }
 
   /**
@@ -62,18 +62,18 @@ final class ListedCells {
     Diagnostics found = new Diagnostics();
     Formula value = value(list, listRow, at, found);
     new CellCheck(typing, found).enter(value, row, column, kind, cells);
-    found.inOrder().stream().limit(1).forEach(this::tell);
+    found.inOrder().stream().limit(1).forEach(this::report);
   }
 
-  private void tell(Diagnostic found) {
-    told++;
+  private void report(Diagnostic found) {
+    reported++;
     diagnostics.report(
         isGivenUp()
             ? Diagnostic.fault(
                 "list-column-given-up",
                 found.span(),
                 "column '%s': more than %d cells are at fault, and those below were not read"
-                    .formatted(heading.written(), MOST_TOLD),
+                    .formatted(heading.written(), MOST_REPORTED),
                 "repair the first ones and see what is left")
             : inColumn(found));
   }
@@ -147,18 +147,18 @@ final class ListedCells {
   }
 
   /** A message with the name of the column before it. */
-  private Diagnostic inColumn(Diagnostic told) {
-    boolean wantsUnit = told.code().equals("kind-mismatch") && !unit().isEmpty();
+  private Diagnostic inColumn(Diagnostic fault) {
+    boolean wantsUnit = fault.code().equals("kind-mismatch") && !unit().isEmpty();
     return new Diagnostic(
-        told.severity(),
-        told.code(),
-        told.span(),
-        told.also(),
-        "column '%s': %s".formatted(heading.written(), told.message()),
+        fault.severity(),
+        fault.code(),
+        fault.span(),
+        fault.also(),
+        "column '%s': %s".formatted(heading.written(), fault.message()),
         wantsUnit
             ? () ->
                 "write a unit behind the number, as in 4.25 %s, or into the heading: %s (%s)"
                     .formatted(unit(), column.name(), unit())
-            : told.advice());
+            : fault.advice());
   }
 }

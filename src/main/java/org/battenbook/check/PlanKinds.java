@@ -44,20 +44,24 @@ final class PlanKinds {
     for (PlanRole role : roles.all()) {
       Column column = source.column(role);
       Kind kind = column == null ? Kind.UNKNOWN : kinds.apply(column);
-      if (column != null && kind != Kind.UNKNOWN && !fits(kind, role.says())) {
+      if (column != null && kind != Kind.UNKNOWN && !fits(kind, role.valueKind())) {
         fault(
             "plan-kind",
             plan,
             "the plan '%s' takes '%s' from '%s', which is %s, and it is %s"
                 .formatted(
-                    plan.name(), role.words(), column.words(), kind.words(), role.says().words()),
+                    plan.name(),
+                    role.words(),
+                    column.words(),
+                    kind.words(),
+                    role.valueKind().words()),
             "name another column of '%s' there".formatted(source.table()));
       }
     }
   }
 
-  private static boolean fits(Kind kind, PlanRole.Says says) {
-    return switch (says) {
+  private static boolean fits(Kind kind, PlanRole.ValueKind valueKind) {
+    return switch (valueKind) {
       case LENGTH -> isOf(kind, Dimension.LENGTH);
       case TIME -> isOf(kind, Dimension.TIME);
       case COUNT -> kind.equals(Kind.NUMBER);
