@@ -70,7 +70,7 @@ final class ColumnGeneration {
 
   /** The cost of the last master program's solution, in units of cost. */
   double cost() {
-    return solution == null ? Double.MAX_VALUE : solution.cost * instance.dearest();
+    return solution == null ? Double.MAX_VALUE : solution.cost * instance.highestCost();
   }
 
   /** Solves the pricing problem; false if it found no pattern, or no answer. */

@@ -9,11 +9,11 @@ package org.battenbook.plan.stick;
  * The bound is then lower by the premiums of all sticks of that stock.
  */
 final class DualPrices {
-  /** The highest price of the dearest stick; prices are then exact as doubles. */
-  private static final long DEAREST = 1L << 44;
+  /** The highest price of one stick; prices are then exact as doubles. */
+  private static final long HIGHEST_PRICE = 1L << 44;
 
-  /** The highest price of one dearest stick for each piece; 100 times that fits a long. */
-  private static final long ALL = 1L << 55;
+  /** The highest price of one stick for each piece; 100 times that fits a long. */
+  private static final long HIGHEST_TOTAL = 1L << 55;
 
   /** The price of one piece of each kind. */
   final long[] kinds;
@@ -33,18 +33,18 @@ final class DualPrices {
 
   /** The number of price units in one unit of cost. */
   static long scale(StickInstance instance) {
-    long dearest = Math.min(DEAREST, ALL / Math.max(1, instance.pieces()));
-    return Math.max(1, Long.highestOneBit(dearest / instance.dearest()));
+    long highest = Math.min(HIGHEST_PRICE, HIGHEST_TOTAL / Math.max(1, instance.pieces()));
+    return Math.max(1, Long.highestOneBit(highest / instance.highestCost()));
   }
 
   /**
    * The prices of a linear program, rounded. They need not be valid.
    *
-   * @param kinds the price of each length, in sticks of the dearest stock
+   * @param kinds the price of each length, in sticks of the most expensive stock
    * @param stocks the price of one more stick of each stock, in the same unit
    */
   static DualPrices guessed(StickInstance instance, double[] kinds, double[] stocks) {
-    double unit = (double) instance.dearest() * scale(instance);
+    double unit = (double) instance.highestCost() * scale(instance);
     long[] prices = new long[kinds.length];
     for (int kind = 0; kind < kinds.length; kind++) {
       prices[kind] = (long) (Math.max(0, kinds[kind]) * unit);
@@ -64,7 +64,7 @@ final class DualPrices {
 
   /** The least excess of a pattern's value that rounding alone does not explain. */
   long gain() {
-    return 1 + ((instance.dearest() * scale) >> 32);
+    return 1 + ((instance.highestCost() * scale) >> 32);
   }
 
   /** For each stock, the least value that is not allowed. */

@@ -97,12 +97,12 @@ final class Knapsack {
 
   private void raiseLeastValues() {
     for (int stock = 0; stock < leastValues.length; stock++) {
-      leastValues[stock] = Math.max(leastValues[stock], filled(instance.capacities[stock]));
+      leastValues[stock] = Math.max(leastValues[stock], greedyValue(instance.capacities[stock]));
     }
   }
 
   /** The value of a greedy filling. */
-  private long filled(long room) {
+  private long greedyValue(long room) {
     long value = 0;
     for (int kind : order) {
       long copies = Math.min(instance.demand[kind], room / instance.lengths[kind]);

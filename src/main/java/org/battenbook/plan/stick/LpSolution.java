@@ -1,8 +1,8 @@
 package org.battenbook.plan.stick;
 
 /**
- * A primal and dual solution of the master program. Costs and prices are in sticks of the dearest
- * stock.
+ * A primal and dual solution of the master program. Costs and prices are in sticks of the most
+ * expensive stock.
  */
 final class LpSolution {
   /** The minimum total cost if fractions of sticks were allowed. */

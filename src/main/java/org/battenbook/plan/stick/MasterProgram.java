@@ -19,7 +19,7 @@ import org.ojalgo.optimisation.linear.LinearSolver;
  * bought ready-made for that price.
  */
 final class MasterProgram {
-  /** The highest price of a length, in sticks of the dearest stock. */
+  /** The highest price of a length, in sticks of the most expensive stock. */
   private static final double MOST_PRICE = 100;
 
   /** The largest matrix; a larger program takes longer than its answer is worth. */
@@ -55,7 +55,7 @@ final class MasterProgram {
     R064Store costs = R064Store.FACTORY.make(patterns.size(), 1);
     for (int p = 0; p < patterns.size(); p++) {
       Pattern pattern = patterns.get(p);
-      costs.set(p, 0, (double) instance.costs[pattern.stock] / instance.dearest());
+      costs.set(p, 0, (double) instance.costs[pattern.stock] / instance.highestCost());
       fill(body, p, pattern, instance, branches);
     }
     LinearSolver.Builder program = LinearSolver.newBuilder(goal(instance, branches));

@@ -32,7 +32,7 @@ final class NodePrices {
     this.kinds = guessed.kinds;
     this.premiums = guessed.premiums;
     this.ofBranches = new long[branches.size()];
-    double unit = (double) instance.dearest() * scale;
+    double unit = (double) instance.highestCost() * scale;
     for (int b = 0; b < ofBranches.length; b++) {
       ofBranches[b] = (long) Math.ceil(solution.branches[b] * unit);
     }

@@ -24,7 +24,7 @@ final class PoolSearch {
 
   private static final double NEARLY = 1e-6;
 
-  /** The least gain of a pattern that is worth adding, in sticks of the dearest stock. */
+  /** The least gain of a pattern that is worth adding, in sticks of the most expensive stock. */
   private static final double LEAST_GAIN = 1e-9;
 
   private final StickInstance instance;
@@ -120,7 +120,7 @@ final class PoolSearch {
   /** The value of a pattern less its cost: its reduced cost with the sign changed. */
   private double gain(Pattern pattern, LpSolution solution, List<Branch> branches) {
     double gain = -solution.stocks[pattern.stock];
-    gain -= (double) instance.costs[pattern.stock] / instance.dearest();
+    gain -= (double) instance.costs[pattern.stock] / instance.highestCost();
     for (int i = 0; i < pattern.kinds.length; i++) {
       gain += pattern.counts[i] * solution.kinds[pattern.kinds[i]];
     }

@@ -32,7 +32,7 @@ final class Regrouping {
     this.sticks = new ArrayList<>(sticks);
   }
 
-  /** Improves a packing until no pair of sticks helps, or the effort is spent. */
+  /** Improves a packing until no pair of sticks helps, or the rounds or the effort end. */
   static StickPacking better(StickInstance instance, StickPacking packing, Effort effort) {
     Regrouping regrouping = new Regrouping(instance, packing.sticks(), effort);
     regrouping.addFreeStock();
@@ -42,7 +42,10 @@ final class Regrouping {
     return packing.with(regrouping.sticks, instance);
   }
 
-  /** Adds unused sticks that cost nothing, without pieces; at most one for each stick used. */
+  /**
+   * Adds unused sticks that cost nothing, without pieces. It adds at most as many of each stock as
+   * the packing has sticks.
+   */
   private void addFreeStock() {
     int taken = sticks.size();
     int[] left = instance.limits.clone();
@@ -75,7 +78,7 @@ final class Regrouping {
 
   /**
    * Moves pieces from one stick to others, to make its offcut longer. After a stick that did not
-   * help, others of the same pattern are skipped.
+   * help, the next ones of the same pattern are skipped.
    */
   private boolean drain(int loose) {
     boolean better = false;

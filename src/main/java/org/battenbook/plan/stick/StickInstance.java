@@ -60,7 +60,7 @@ final class StickInstance {
   }
 
   /** The highest cost of a stick, at least 1. */
-  long dearest() {
+  long highestCost() {
     return Math.max(1, Arrays.stream(costs).max().orElse(1));
   }
 

@@ -50,7 +50,7 @@ final class StickSearch {
   void run() {
     raiseByStock();
     if (!isDone()) {
-      complete();
+      completeBins();
     }
     relaxUnlessDone();
   }
@@ -76,10 +76,10 @@ final class StickSearch {
 
   /**
    * Bin completion. If the best packing misses pieces, the known cost is one that no packing of all
-   * pieces reaches: more than the dearest stick for each piece.
+   * pieces reaches: more than the most expensive stick for each piece.
    */
-  private void complete() {
-    long unreachable = instance.dearest() * instance.pieces() + 1;
+  private void completeBins() {
+    long unreachable = instance.highestCost() * instance.pieces() + 1;
     long known = best().isWhole() ? best().cost() : unreachable;
     BinCompletion.Outcome outcome = BinCompletion.search(instance, known, bound(), effort);
     offer(outcome.found());
