@@ -2,7 +2,7 @@ package org.battenbook.bind;
 
 import org.battenbook.book.Table;
 
-/** The rows of every table of a book. */
+/** Looks up the rows of a table. */
 @FunctionalInterface
 public interface BookRows {
   Rows rows(Table table);

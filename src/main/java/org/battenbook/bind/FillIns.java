@@ -12,13 +12,16 @@ import org.battenbook.source.NearNames;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.RowCells;
 
-/** Checks what people fill in of rows that are opened, once these are known. */
+/**
+ * Checks the rows that people write for a table whose rows are opened: whether each of them names
+ * an existing row, and whether two of them enter the same cell.
+ */
 public final class FillIns {
   private final Rows rows;
   private final Table table;
   private final Diagnostics diagnostics;
 
-  /** Where people filled in a cell. */
+  /** Where each cell was entered. */
   private final Map<Spot, Span> cells = new HashMap<>();
 
   private FillIns(Rows rows, Diagnostics diagnostics) {
@@ -28,9 +31,10 @@ public final class FillIns {
   }
 
   /**
-   * Looks at all that is filled in.
+   * Checks all rows that people write for a table.
    *
-   * @param diagnostics takes rows that are not there, and what is filled in twice
+   * @param rows the rows of the table, as far as they are known
+   * @param diagnostics receives rows that do not exist, and rows and cells entered twice
    */
   public static void check(Rows rows, Diagnostics diagnostics) {
     FillIns fillIns = new FillIns(rows, diagnostics);
@@ -61,7 +65,10 @@ public final class FillIns {
         "write all of its cells in one row");
   }
 
-  /** Of two entries for one cell in one file, it is not known which one is meant. */
+  /**
+   * Refuses a second entry for a cell in one file, since it is not clear which of them is meant. An
+   * entry in another file replaces it instead.
+   */
   private void refuseTwice(RowSegment segment, int at, int row) {
     RowCells written = segment.cells();
     for (int i = 0; i < segment.columns().size(); i++) {
@@ -85,7 +92,7 @@ public final class FillIns {
         "keep one of the two");
   }
 
-  /** A count that is not known yet may still open the row. */
+  /** Reports a row that does not exist, unless a count that is not known yet can still open it. */
   private void checkMayBeOpened(RowSegment.Filled filled) {
     if (rows.lack(filled.name())) {
       notOpened(filled);
@@ -111,13 +118,13 @@ public final class FillIns {
         "' and '", table.openings().stream().map(opening -> opening.from().toString()).toList());
   }
 
-  /** What is to be said of the column that counts; nothing where each row opens one. */
-  private String words(String said) {
+  /** A clause about the column with the count; empty if each row opens one row. */
+  private String words(String clause) {
     return table.openings().stream()
         .map(RowOpening::count)
         .flatMap(count -> Optional.ofNullable(count).stream())
         .findFirst()
-        .map(count -> said.formatted(count.upTo().name()))
+        .map(count -> clause.formatted(count.upTo().name()))
         .orElse("");
   }
 }

@@ -7,22 +7,22 @@ import org.battenbook.value.Value;
 /**
  * Why not all rows of a table are known yet.
  *
- * @param waitsFor the value that they wait for, as a formula over the rows reads it
- * @param each the keys of the rows whose count is not known, as only these may open further rows;
- *     empty where any row may be missing
+ * @param waitsFor the value that a formula over the rows gets instead
+ * @param each the keys of the source rows whose count is not known yet; only these can open more
+ *     rows. If empty, any row can be missing.
  */
 public record MissingRows(Value waitsFor, Set<String> each) {
   public MissingRows {
     each = Set.copyOf(each);
   }
 
-  /** Any row may be missing. */
+  /** Missing rows of unknown names. */
   public static MissingRows any(Value waitsFor) {
     return new MissingRows(waitsFor, Set.of());
   }
 
-  /** Whether one of the missing rows may have this name. */
-  boolean mayBring(String name) {
+  /** Whether a missing row can have this name. */
+  boolean mayHave(String name) {
     String key = Name.key(name);
     return each.isEmpty()
         || each.contains(key)

@@ -19,12 +19,20 @@ import org.battenbook.unit.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds what a name means where it is written: an argument, the own column, then a line of the
- * page, then a line that is alone elsewhere. A formula sees only what its own text and the texts
- * that this follows define, so that a job's new line never captures a name of an inherited formula.
+ * Resolves names. A name means the first of these that exists:
+ *
+ * <ol>
+ *   <li>an argument of the function;
+ *   <li>a column of the formula's own table;
+ *   <li>a line of the same page;
+ *   <li>a line of another page, if it is the only one of that name.
+ * </ol>
+ *
+ * <p>A formula sees only what its own file and the files that it follows define. So a new line of a
+ * job never captures a name in an inherited formula.
  */
 public final class NameBinder {
-  /** Longer names are not looked through for two that stand side by side. */
+  /** The longest name, in words, that is searched for two names side by side. */
   private static final int MOST_WORDS = 20;
 
   private final Book book;
@@ -39,6 +47,7 @@ public final class NameBinder {
     }
   }
 
+  /** The meaning of a name in a scope. */
   public Meaning resolve(Name name, Scope scope) {
     for (int i = 0; i < scope.parameters().size(); i++) {
       if (scope.parameters().get(i).key().equals(name.key())) {
@@ -56,7 +65,7 @@ public final class NameBinder {
     return elsewhere(name, scope);
   }
 
-  /** A line by page and name, {@code page.line}. */
+  /** The line that {@code page.line} names; empty if there is none that the scope sees. */
   public Optional<Line> onPage(Name page, Name line, Scope scope) {
     return Optional.ofNullable(book.page(page.key()))
         .map(p -> p.line(line.key()))
@@ -79,7 +88,7 @@ public final class NameBinder {
     return found.size() == 1 ? meaning(found.get(0), scope) : new Meaning.Unclear(found);
   }
 
-  /** Tells what is wrong with a name that is {@link Meaning.Unclear} where it stands. */
+  /** Reports a name whose meaning is unclear. */
   public void unclear(Name name, Scope scope, Meaning.Unclear meaning, Diagnostics diagnostics) {
     if (meaning.candidates().isEmpty()) {
       String what = scope.table() == null ? "line" : "column or line";
@@ -121,10 +130,10 @@ public final class NameBinder {
           + String.join(" and ", tables)
           + ": read it in that table's rows, through a row with a dot, or over the table";
     }
-    return NearNames.question(name.text(), namesSeen(scope));
+    return NearNames.question(name.text(), visibleNames(scope));
   }
 
-  /** Two names side by side: {@code top rail lip}. */
+  /** A question about two names side by side, as in {@code top rail lip}; empty for other names. */
   private Optional<String> missingOperator(Name name, Scope scope) {
     String[] words = name.text().split(" ", MOST_WORDS + 1);
     if (words.length > MOST_WORDS) {
@@ -140,8 +149,8 @@ public final class NameBinder {
     return Optional.empty();
   }
 
-  private boolean isKnown(String words, Scope scope) {
-    String key = Name.key(words);
+  private boolean isKnown(String name, Scope scope) {
+    String key = Name.key(name);
     boolean column = Optional.ofNullable(scope.table()).map(table -> table.column(key)).isPresent();
     boolean parameter = scope.parameters().stream().anyMatch(p -> p.key().equals(key));
     return column
@@ -156,7 +165,7 @@ public final class NameBinder {
         .toList();
   }
 
-  private List<String> namesSeen(Scope scope) {
+  private List<String> visibleNames(Scope scope) {
     List<String> names = new ArrayList<>();
     scope.parameters().forEach(p -> names.add(p.text()));
     Table table = scope.table();
@@ -174,7 +183,7 @@ public final class NameBinder {
     if (place == null) {
       return false;
     }
-    SourceText defined = place.origin().source();
-    return book.sees(scope.file(), defined);
+    SourceText definedIn = place.origin().source();
+    return book.sees(scope.file(), definedIn);
   }
 }

@@ -10,7 +10,7 @@ import org.battenbook.source.NearNames;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
 
-/** What the rows of one table are called, and which row a name calls. */
+/** The names of the rows of one table: an index from name to row. */
 public final class RowKeys {
   private final String table;
   private final List<String> names;
@@ -22,7 +22,7 @@ public final class RowKeys {
     this.rows = rows;
   }
 
-  /** The names of the rows in their order, as written. */
+  /** The names of the rows in order, as written. */
   public List<String> names() {
     return names;
   }
@@ -31,22 +31,25 @@ public final class RowKeys {
     return names.get(row);
   }
 
-  /** The row that a name calls; compared trimmed, without case, composed. */
+  /**
+   * The row with a name; empty if there is none. Names are compared by {@link Name#key}: without
+   * regard to case and outer spaces, in composed Unicode form.
+   */
   public Optional<Integer> row(String name) {
     return Optional.ofNullable(rows.get(Name.key(name)));
   }
 
-  /** What to say of a name that calls no row. */
+  /** The message for a name that no row has. */
   public String missing(String name) {
     return "no row of '%s' is called \"%s\"".formatted(table, name);
   }
 
-  /** What to write instead of a name that calls no row. */
+  /** The advice for a name that no row has: similar names, if there are any. */
   public String repair(String name) {
     return NearNames.question(name, names);
   }
 
-  /** Gathers the rows one after another. */
+  /** Collects the names of the rows in order. */
   public static final class Builder {
     private final String table;
     private final Diagnostics diagnostics;
@@ -59,7 +62,7 @@ public final class RowKeys {
       this.diagnostics = diagnostics;
     }
 
-    /** Adds the next row; a name that an earlier row has is a fault. */
+    /** Adds the next row. A name that an earlier row has is reported as {@code duplicate-row}. */
     public void add(String name, Span span) {
       Integer earlier = rows.putIfAbsent(Name.key(name), names.size());
       if (earlier != null) {

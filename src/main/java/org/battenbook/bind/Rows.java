@@ -22,26 +22,26 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The rows that a table came to have: what they are called, and where each comes from. Rows are
- * told by their index, counted from 0.
+ * The rows of a table after its openings and plan have run: their names, and where each comes from.
+ * A row is identified by its index, counted from 0.
  */
 public final class Rows {
-  /** For what names no row. */
+  /** The index for "no row". */
   public static final int NO_ROW = -1;
 
   private final Table table;
   private final RowKeys keys;
 
-  /** How each row is opened; empty where people write them, or a plan brings them. */
+  /** How each row is opened; empty if people write the rows or a plan makes them. */
   private final List<Opened> opened;
 
-  /** The cells that a plan brings, by column. */
+  /** The cells that a plan makes, by column. */
   private final Map<Column, List<@Nullable Value>> planned;
 
-  /** The rows that each segment fills in. */
+  /** For each segment of an opened table, the rows that it enters cells of. */
   private final Map<RowSegment, int[]> filled = new HashMap<>();
 
-  /** The rows of the tables that open these. */
+  /** The rows of the tables that open these rows. */
   private final Map<Table, Rows> sources;
 
   private final @Nullable MissingRows missing;
@@ -49,8 +49,8 @@ public final class Rows {
   /**
    * How a row is opened.
    *
-   * @param from the row of the other table that opens it
-   * @param number which of its rows it is, counted from 1
+   * @param from the row of the source table that opens it
+   * @param number its number among the rows that this source row opens, from 1
    */
   public record Opened(RowOpening opening, int from, int number) {}
 
@@ -69,7 +69,7 @@ public final class Rows {
     this.missing = missing;
   }
 
-  /** Rows that people write, or a list brings. */
+  /** Rows that people write, or that come from a list. */
   public static Rows written(Table table, RowKeys keys) {
     return new Rows(table, keys, List.of(), Map.of(), Map.of(), null);
   }
@@ -78,7 +78,7 @@ public final class Rows {
    * Rows that are opened.
    *
    * @param sources the rows of the tables that open them
-   * @param missing why they are not all known; absent where they are
+   * @param missing why some are not known yet; null if all are known
    */
   public static Rows opened(
       Table table,
@@ -87,15 +87,15 @@ public final class Rows {
       Map<Table, Rows> sources,
       @Nullable MissingRows missing) {
     Rows rows = new Rows(table, keys, List.copyOf(opened), Map.of(), sources, missing);
-    rows.fillIn();
+    rows.findFilledRows();
     return rows;
   }
 
   /**
-   * Rows that a plan brings.
+   * Rows that a plan makes.
    *
    * @param cells for each column that the plan fills, a value for each row
-   * @param missing why they are not all known; absent where they are
+   * @param missing why some are not known yet; null if all are known
    */
   public static Rows planned(
       Table table,
@@ -105,7 +105,7 @@ public final class Rows {
     return new Rows(table, keys, List.of(), Map.copyOf(cells), Map.of(), missing);
   }
 
-  private void fillIn() {
+  private void findFilledRows() {
     Map<String, Integer> byName = byName();
     for (RowSegment segment : table.segments()) {
       filled.put(
@@ -116,7 +116,10 @@ public final class Rows {
     }
   }
 
-  /** Finds each opened row by its name; one that stands alone is found with its number, too. */
+  /**
+   * An index of opened rows by name. A row without a number in its name is also found by the name
+   * with number 1.
+   */
   private Map<String, Integer> byName() {
     Map<String, Integer> rows = new HashMap<>();
     for (int row = 0; row < opened.size(); row++) {
@@ -146,7 +149,6 @@ public final class Rows {
     return keys.names().size();
   }
 
-  /** What they are called. */
   public RowKeys keys() {
     return keys;
   }
@@ -155,26 +157,26 @@ public final class Rows {
     return keys.name(row);
   }
 
-  /** Each row's value in a column of the table. */
+  /** The spot of a column in each row. */
   public Stream<Spot> spots(Place column) {
     return IntStream.range(0, count()).mapToObj(row -> new Spot(column, row));
   }
 
-  /** Why they are not all known; absent where they are. */
+  /** Why some rows are not known yet; null if all are known. */
   public @Nullable MissingRows missing() {
     return missing;
   }
 
   /** Whether it is certain that no row has this name. */
   public boolean lack(String name) {
-    return keys.row(name).isEmpty() && (missing == null || !missing.mayBring(name));
+    return keys.row(name).isEmpty() && (missing == null || !missing.mayHave(name));
   }
 
   /**
-   * The first row that differs from before in its name, in where it comes from, or in what a plan
-   * fills in; {@link #NO_ROW} where none does.
+   * The first row that differs from before in its name, its source or its planned cells.
    *
-   * @param before rows of the same table
+   * @param before earlier rows of the same table
+   * @return {@link #NO_ROW} if no row differs
    */
   public int firstOther(Rows before) {
     int both = Math.min(count(), before.count());
@@ -206,7 +208,10 @@ public final class Rows {
                     Objects.requireNonNull(before.planned.get(cells.getKey())).get(row)));
   }
 
-  /** The row with a name, as a value; else a fault, or the value that missing rows wait for. */
+  /**
+   * The row with a name, as a value. If there is none, the result is a fault, or what {@link
+   * MissingRows#waitsFor} says while the row can still appear.
+   */
   public Value called(String name) {
     return keys.row(name)
         .<Value>map(row -> new Value.Row(table.key(), row, name(row)))
@@ -219,7 +224,10 @@ public final class Rows {
         : missing.waitsFor();
   }
 
-  /** Where the name of a row stands, or of what that is opened from, or the plan it comes from. */
+  /**
+   * Where the name of a row is written. For an opened row that is the name of its source row, and
+   * for a planned row the statement of the plan.
+   */
   public Span nameSpan(int row) {
     if (table.plan() != null) {
       return table.plan().statement();
@@ -236,19 +244,19 @@ public final class Rows {
     return table.origin();
   }
 
-  /** How a row is opened; empty for one that people write, and for one that a plan brings. */
+  /** The statement that opens a row; empty if people write it or a plan makes it. */
   public Optional<RowOpening> opening(int row) {
     return opened.isEmpty() ? Optional.empty() : Optional.of(opened.get(row).opening());
   }
 
-  /** The row of another table that opens a row; empty for one that people write. */
+  /** The source row that opens a row; empty if people write it or a plan makes it. */
   public Optional<RowOf> openedFrom(int row) {
     return opened.isEmpty()
         ? Optional.empty()
         : Optional.of(new RowOf(opened.get(row).opening().from(), opened.get(row).from()));
   }
 
-  /** The statement that brings a row; for one that people write, that of the table. */
+  /** The statement that makes a row: the plan, the opening, or for a written row the table. */
   public Span origin(int row) {
     PlanStatement plan = table.plan();
     return plan != null
@@ -256,16 +264,19 @@ public final class Rows {
         : opening(row).map(RowOpening::statement).orElseGet(table::origin);
   }
 
-  /** What a row brings into a column by itself; absent where it is left to cells and formulas. */
+  /**
+   * The value that an opened or planned row has in a column from the start: its name, its source
+   * row, its number or a planned cell. It is null if cells and formulas decide.
+   */
   public @Nullable Value brought(Column column, int row) {
     if (!opened.isEmpty()) {
-      return broughtBy(opened.get(row), column, row);
+      return broughtByOpening(opened.get(row), column, row);
     }
     List<@Nullable Value> cells = planned.get(column);
     return cells == null ? null : cells.get(row);
   }
 
-  private @Nullable Value broughtBy(Opened one, Column column, int row) {
+  private @Nullable Value broughtByOpening(Opened one, Column column, int row) {
     RowOpening.Count count = one.opening().count();
     if (column == table.keyColumn()) {
       return new Value.Text(name(row));
@@ -278,13 +289,23 @@ public final class Rows {
         : null;
   }
 
-  /** The row that a row of a segment is, or fills in; or {@link #NO_ROW}. */
+  /**
+   * The row of the table that a row of a segment writes or enters cells of.
+   *
+   * @param at the index of the row in the segment
+   * @return {@link #NO_ROW} if the table has no such row
+   */
   public int row(RowSegment segment, int at) {
     int[] rows = filled.get(segment);
     return rows == null ? segment.firstRow() + at : rows[at];
   }
 
-  /** The last row of a segment that is, or fills in, a row; or {@link #NO_ROW}. */
+  /**
+   * The inverse of {@link #row(RowSegment, int)}: the last row of a segment that writes a row of
+   * the table or enters cells of it.
+   *
+   * @return {@link #NO_ROW} if the segment has no such row
+   */
   public int at(RowSegment segment, int row) {
     int[] rows = filled.get(segment);
     if (rows == null) {
@@ -298,21 +319,21 @@ public final class Rows {
     return NO_ROW;
   }
 
-  /** Where the cell of a row is written; empty where it is left to the column. */
+  /** Where the cell of a row is written, the last place if there are several; empty if nowhere. */
   public Optional<Span> cell(Column column, int row) {
-    Optional<Span> nearest =
+    Optional<Span> last =
         opening(row)
             .flatMap(opening -> Optional.ofNullable(opening.cells().get(column)))
             .map(formula -> formula.span());
     for (RowSegment segment : table.segments()) {
       int at = at(segment, row);
       Optional<Span> here = at == NO_ROW ? Optional.empty() : segment.cell(column, at);
-      nearest = here.isPresent() ? here : nearest;
+      last = here.isPresent() ? here : last;
     }
-    return nearest;
+    return last;
   }
 
-  /** Whether a text says rows of the table, fills them in, or writes those that open them. */
+  /** Whether a file writes rows of the table, cells of them, or rows that open them. */
   public boolean areStatedIn(SourceText text) {
     boolean areOpened =
         !opened.isEmpty()

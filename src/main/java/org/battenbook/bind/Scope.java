@@ -11,15 +11,16 @@ import org.battenbook.syntax.Name;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a formula stands, and so what its names mean.
+ * The scope of a formula, in which its names are resolved.
  *
- * @param file the text it is written in: it sees what that text and those it follows define
- * @param page the page whose lines come before those of others; absent in functions
- * @param table the table whose row it reads; absent outside of tables
- * @param outer the scope around an aggregate, which {@code this} reads
- * @param parameters the names that a function gives its arguments
- * @param own the place whose formula it is, and the layer: in a change, the place's own name means
- *     the inherited value
+ * @param file the file it is written in; it sees what that file and the files it follows define
+ * @param page the page whose lines come before those of other pages; null in functions
+ * @param table the table whose row it reads; null outside of tables
+ * @param outer inside an aggregate or a selection, the scope around it, which {@code this} reads;
+ *     else null
+ * @param parameters the parameter names of the function; empty outside of functions
+ * @param own the place and layer that the formula belongs to; null in functions. In a change, the
+ *     place's own name means the inherited value.
  */
 public record Scope(
     SourceText file,
@@ -29,7 +30,7 @@ public record Scope(
     List<Name> parameters,
     @Nullable Own own) {
 
-  /** A place and which of its layers a formula is. */
+  /** The place that a formula belongs to, and the index of its layer. */
   public record Own(Place place, int layer) {}
 
   /** The scope of a layer of a place. */
@@ -40,7 +41,7 @@ public record Scope(
         written.span().source(), place.page(), table, null, List.of(), new Own(place, layer));
   }
 
-  /** The scope of a formula that stands in one cell of a column. */
+  /** The scope of a formula in a cell of a column. It counts as the layer after the last. */
   public static Scope ofCell(Column column, SourceText file) {
     Own own = new Own(column, column.layers().size());
     return new Scope(file, column.page(), column.table(), null, List.of(), own);
@@ -51,7 +52,7 @@ public record Scope(
     return new Scope(file, null, null, null, parameters, null);
   }
 
-  /** The scope inside of an aggregate over a table. */
+  /** The scope inside an aggregate or a selection over a table. */
   public Scope inside(Table inner) {
     return new Scope(file, page, inner, this, parameters, own);
   }

@@ -9,7 +9,11 @@ import org.battenbook.book.Place;
  */
 public record Spot(Place place, int row) {
 
-  /** As people say it: {@code saw kerf}, {@code top rail of "Tide chart, north"}. */
+  /**
+   * The name of this value for people: {@code saw kerf}, {@code top rail of "Tide chart, north"}.
+   *
+   * @param keys the row names of the place's table
+   */
   public String words(RowKeys keys) {
     return place.table() == null
         ? place.label()

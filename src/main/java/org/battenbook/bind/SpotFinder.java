@@ -13,8 +13,8 @@ import org.battenbook.source.NearNames;
 import org.battenbook.syntax.Name;
 
 /**
- * Finds the value that a person means by {@code saw kerf}, {@code allowances.saw kerf}, {@code top
- * rail of Tide chart, north} or {@code face of mouldings "ash cap"}.
+ * Finds a value by the name that a person types: {@code saw kerf}, {@code allowances.saw kerf},
+ * {@code top rail of Tide chart, north} or {@code face of mouldings "ash cap"}.
  */
 public final class SpotFinder {
   private final Book book;
@@ -25,15 +25,21 @@ public final class SpotFinder {
     this.rows = rows;
   }
 
-  /** What was found: exactly one spot, or why not. */
+  /**
+   * The result of a search.
+   *
+   * @param spots all values that the name can mean
+   * @param message why there is not exactly one; empty if there is
+   */
   public record Answer(List<Spot> spots, String message) {
     public boolean isFound() {
       return spots.size() == 1;
     }
   }
 
-  public Answer find(String said) {
-    String wanted = said.strip();
+  /** Finds a value by name. */
+  public Answer find(String name) {
+    String wanted = name.strip();
     Set<Spot> spots = new LinkedHashSet<>();
     lines(wanted, spots);
     if (spots.isEmpty()) {
@@ -47,7 +53,10 @@ public final class SpotFinder {
     return new Answer(found, found.isEmpty() ? missing(wanted) : ambiguous(wanted, found));
   }
 
-  /** Whether a cell comes with a row that is opened from the other's: that is where it is set. */
+  /**
+   * Whether a cell gets its value from another one, since its row is opened from that row. The
+   * other cell is then the one to find.
+   */
   private boolean isTakenFrom(Spot spot, Spot other) {
     return spot.place() instanceof Column column
         && other.place() instanceof Column there
@@ -75,7 +84,7 @@ public final class SpotFinder {
     }
   }
 
-  /** Every way to read the words as a column, {@code of}, and a row. */
+  /** Adds every way to read a name as a column, {@code of}, and a row. */
   private void cells(String wanted, Set<Spot> spots) {
     String words = " of ";
     for (int at = wanted.indexOf(words); at >= 0; at = wanted.indexOf(words, at + 1)) {
@@ -90,7 +99,7 @@ public final class SpotFinder {
     }
   }
 
-  /** The row's name without its quotes, and without its table's name before it. */
+  /** The name of a row without quotes and without the table's name before it. */
   private static String rowName(Table table, String row) {
     String key = Name.key(row);
     String prefix = table.key() + " \"";

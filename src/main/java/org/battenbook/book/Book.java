@@ -14,19 +14,25 @@ import org.battenbook.syntax.Name;
 import org.battenbook.syntax.ShownAs;
 import org.jspecify.annotations.Nullable;
 
-/** A job with everything that it follows, as one model. */
+/** A job and all files that it follows, as one model. */
 public final class Book {
   private final SourceText source;
   private final String title;
   private final @Nullable Name currency;
   private final @Nullable ShownAs lengths;
+
+  /** The files that each file sees. */
   private final Map<SourceText, Set<SourceText>> seen;
+
   private final Pictures pictures;
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private List<Page> first = List.of();
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final Map<String, PlanStatement> plans = new LinkedHashMap<>();
-  private final Map<SourceText, SourceText> laidOut = new HashMap<>();
+
+  /** The workbook that each generated text belongs to. */
+  private final Map<SourceText, SourceText> generated = new HashMap<>();
+
   private final Map<String, FunctionDefinition> functions = new LinkedHashMap<>();
 
   Book(
@@ -49,7 +55,7 @@ public final class Book {
     return source;
   }
 
-  /** The image files that the job's texts name. */
+  /** The image files that texts in the job name. */
   public Pictures pictures() {
     return pictures;
   }
@@ -58,12 +64,14 @@ public final class Book {
     return title;
   }
 
-  /** The currency that the nearest workbook names; absent where none does. */
+  /** The currency of the last file that names one, in the order of {@link #sources}; or null. */
   public @Nullable Name currency() {
     return currency;
   }
 
-  /** How lengths are shown, as the nearest workbook says; absent where none does. */
+  /**
+   * The form of lengths of the last file that names one, in the order of {@link #sources}; or null.
+   */
   public @Nullable ShownAs lengths() {
     return lengths;
   }
@@ -95,29 +103,34 @@ public final class Book {
     return functions.get(key);
   }
 
-  /** The texts the book is made of, those that are followed before those that follow them. */
+  /** The texts of all files, each after the files that it follows; the job's own text is last. */
   public List<SourceText> sources() {
     return List.copyOf(seen.keySet());
   }
 
-  /** Whether a formula written in one text sees what another defines: its own, or followed. */
+  /**
+   * Whether a formula in one text can use what another text defines: only texts of the same file or
+   * of files that it follows.
+   */
   public boolean sees(SourceText from, SourceText other) {
     return seen.getOrDefault(writtenIn(from), Set.of()).contains(writtenIn(other));
   }
 
-  /** The workbook that a text was laid out for, or typed into; else the text itself. */
+  /**
+   * The workbook that a generated or edited text belongs to; for any other text, the text itself.
+   */
   private SourceText writtenIn(SourceText text) {
-    SourceText workbook = laidOut.get(text);
+    SourceText workbook = generated.get(text);
     Span statement = text.statement();
     return workbook != null ? workbook : statement != null ? writtenIn(statement.source()) : text;
   }
 
-  /** Lets a text that was laid out see what the workbook sees that has it, and be seen as that. */
-  void addLaidOut(SourceText text, SourceText workbook) {
-    laidOut.put(text, writtenIn(workbook));
+  /** Makes a generated text part of a workbook, for what it sees and what sees it. */
+  void addGenerated(SourceText text, SourceText workbook) {
+    generated.put(text, writtenIn(workbook));
   }
 
-  /** The plans, each after those that it may build on. */
+  /** The plans in the order in which they are written; a plan can use tables of those before it. */
   public Collection<PlanStatement> plans() {
     return List.copyOf(plans.values());
   }
@@ -134,7 +147,7 @@ public final class Book {
     pages.put(page.name().key(), page);
   }
 
-  /** Has some pages shown before all others. */
+  /** Sets the pages to show before all others. */
   void showFirst(List<Page> shownFirst) {
     first = List.copyOf(shownFirst);
   }

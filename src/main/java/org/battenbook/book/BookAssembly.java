@@ -27,7 +27,10 @@ import org.battenbook.syntax.TableSection;
 import org.battenbook.syntax.WorkbookFile;
 import org.jspecify.annotations.Nullable;
 
-/** Puts the files of a job together into one {@link Book}: pages, then rows, then changes. */
+/**
+ * Builds one {@link Book} from the files of a job. It adds the definitions of all files first, then
+ * their rows, then their changes, so that each step can name what the steps before it added.
+ */
 public final class BookAssembly {
   private final Diagnostics diagnostics;
   private final FollowedFiles files;
@@ -46,10 +49,10 @@ public final class BookAssembly {
   }
 
   /**
-   * Puts a job with all that it follows together.
+   * Builds the book of a job.
    *
-   * @param diagnostics takes every fault of what the files say together
-   * @return the book, as far as it could be put together
+   * @param diagnostics receives faults such as duplicate or unknown names
+   * @return the book; after a fault it lacks what could not be added
    */
   public static Book assemble(FollowedFiles files, Diagnostics diagnostics) {
     return new BookAssembly(files, diagnostics).assemble();
@@ -71,19 +74,19 @@ public final class BookAssembly {
   }
 
   private @Nullable Name currency() {
-    Name nearest = null;
+    Name last = null;
     for (WorkbookFile file : files.inOrder()) {
-      nearest = file.currency() == null ? nearest : file.currency();
+      last = file.currency() == null ? last : file.currency();
     }
-    return nearest;
+    return last;
   }
 
   private @Nullable ShownAs lengths() {
-    ShownAs nearest = null;
+    ShownAs last = null;
     for (WorkbookFile file : files.inOrder()) {
-      nearest = file.lengths() == null ? nearest : file.lengths();
+      last = file.lengths() == null ? last : file.lengths();
     }
-    return nearest;
+    return last;
   }
 
   private void addDefinitions(WorkbookFile file) {
@@ -169,7 +172,7 @@ public final class BookAssembly {
   private void addTable(Page page, TableSection section) {
     Table table = book.table(section.name().key());
     if (table == null) {
-      table = openTable(page, section);
+      table = newTable(page, section);
     } else if (section.key() != null && !section.key().key().equals(table.keyName().key())) {
       duplicate(section.name(), table.origin());
     }
@@ -188,7 +191,7 @@ public final class BookAssembly {
     }
   }
 
-  /** Adds the column that names the rows of a table, where the table leaves it out. */
+  /** Reports that a table has no key column, and adds one. */
   private void addKeyColumn(Page page, Table table) {
     Name key = table.keyName();
     List<String> columns = table.columns().stream().map(c -> c.name().text()).toList();
@@ -203,7 +206,7 @@ public final class BookAssembly {
     table.add(new Column(key, page, table, text, true, new Layer(null, null, "", key.span())));
   }
 
-  private Table openTable(Page page, TableSection section) {
+  private Table newTable(Page page, TableSection section) {
     Name key = section.key();
     if (key == null) {
       diagnostics.fault(
@@ -263,7 +266,7 @@ public final class BookAssembly {
     }
   }
 
-  /** The nearest file that gives an order has the word; each is looked through for faults. */
+  /** Checks the page order of a file. The last file that has one decides. */
   private void orderPages(WorkbookFile file) {
     List<Page> pages = new ArrayList<>();
     for (Name name : file.pageOrder()) {
@@ -321,15 +324,15 @@ public final class BookAssembly {
       ListAssembly.segment(rows, table, list, diagnostics)
           .ifPresent(
               segment -> {
-                book.addLaidOut(segment.cells().source(), from);
+                book.addGenerated(segment.cells().source(), from);
                 table.add(segment);
               });
     } catch (Loader.Unreadable bad) {
-      bad.tell(rows.file().span(), diagnostics);
+      bad.report(rows.file().span(), diagnostics);
     }
   }
 
-  /** The table of a name; absent, with a fault, where none is called so. */
+  /** The table with a name; null after a fault if there is none. */
   private @Nullable Table table(Name name) {
     Table table = book.table(name.key());
     if (table == null) {

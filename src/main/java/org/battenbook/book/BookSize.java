@@ -5,7 +5,7 @@ import org.battenbook.bound.Bound;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
 
-/** Refuses tables that are larger than they may be, alone or together, as their rows are known. */
+/** Adds up the sizes of tables, and refuses a workbook if one or all of them are too large. */
 public final class BookSize {
   private static final String FEWER = "part the job in two";
 
@@ -14,9 +14,9 @@ public final class BookSize {
   private long cells;
 
   /**
-   * The size of no tables.
+   * Begins with no tables.
    *
-   * @param diagnostics takes what is too large
+   * @param diagnostics receives the refusal
    */
   public BookSize(Diagnostics diagnostics) {
     this.diagnostics = diagnostics;
@@ -28,9 +28,10 @@ public final class BookSize {
   }
 
   /**
-   * Adds rows to a table.
+   * Adds the rows of a table.
    *
-   * @param last what brings the last of them
+   * @param count the number of rows
+   * @param last where the last row comes from, for the message
    */
   public void add(Table table, int count, Supplier<Span> last) {
     int columns = table.columns().size();
@@ -48,12 +49,12 @@ public final class BookSize {
     }
   }
 
-  /** How many rows there are so far. */
+  /** The number of rows added so far. */
   public long rows() {
     return rows;
   }
 
-  /** The name of its last row; of a table without rows its own. */
+  /** Where the last written row of a table is named; for a table without rows, the table's name. */
   private static Span last(Table table) {
     Span last = table.origin();
     for (RowSegment segment : table.rows()) {

@@ -13,12 +13,12 @@ import org.battenbook.syntax.Name;
 import org.battenbook.syntax.Quoted;
 import org.jspecify.annotations.Nullable;
 
-/** Lays {@code change … because} over what was inherited. */
+/** Applies {@code change … because} statements to inherited lines, columns and cells. */
 final class ChangeAssembly {
   private final Book book;
   private final Diagnostics diagnostics;
 
-  /** Where cells are changed: one change of each in a file. */
+  /** Where each cell is changed. */
   private final Map<Cell, List<Span>> cellChanges = new HashMap<>();
 
   private record Cell(Column column, String row) {}
@@ -117,14 +117,19 @@ final class ChangeAssembly {
     }
   }
 
-  /** A line or a column is changed again if another change, or a clashing file, set it before. */
+  /**
+   * Whether a change of a line or a column clashes with an earlier layer: another change in the
+   * same file, or a layer of a file that this one does not follow. It reports the clash.
+   */
   private boolean clashes(Change change, Place place) {
     return place.layers().stream()
         .filter(layer -> layer.because() != null || !isSeen(change, layer.span()))
         .anyMatch(layer -> clashes(change, layer.span()));
   }
 
-  /** The same thing changed twice in one file, or in two of which neither follows the other. */
+  /**
+   * Whether two changes of the same thing clash: in one file, or in a file that is not followed.
+   */
   private boolean clashes(Change change, Span earlier) {
     boolean again = earlier.source() == change.span().source();
     if (!again && isSeen(change, earlier)) {
@@ -140,7 +145,7 @@ final class ChangeAssembly {
     return true;
   }
 
-  /** What is changed, as it is written. */
+  /** The name of what is changed, as written. */
   private static String words(Change change) {
     Quoted row = change.row();
     return row == null ? change.place().text() : "%s \"%s\"".formatted(change.place(), row.text());

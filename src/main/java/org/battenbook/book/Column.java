@@ -8,7 +8,7 @@ import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.Name;
 import org.jspecify.annotations.Nullable;
 
-/** A column of a table: one name, a value in each row. */
+/** A column of a table: a name, and a value in each row. */
 public final class Column extends Place {
   private final Name name;
   private final Table table;
@@ -35,7 +35,7 @@ public final class Column extends Place {
     return table;
   }
 
-  /** Changes of single cells, {@code change face of mouldings "ash cap" = …}, in order. */
+  /** The changes of single cells, {@code change face of mouldings "ash cap" = …}, in order. */
   public List<Change> cellChanges() {
     return Collections.unmodifiableList(cellChanges);
   }
@@ -45,17 +45,17 @@ public final class Column extends Place {
     return isOpened() || isPlanned();
   }
 
-  /** Whether its cells come with the rows that its table takes over from a plan. */
+  /** Whether a plan fills its cells. */
   public boolean isPlanned() {
     return isGiven() && table.plan() != null && isOfPlan();
   }
 
-  /** A workbook may give a plan's tables columns of its own. */
+  /** Whether the plan defines it. A workbook can add columns of its own to the tables of a plan. */
   private boolean isOfPlan() {
     return origin().source() == table.keyColumn().origin().source();
   }
 
-  /** Whether its cells come with the rows that its table opens from another's. */
+  /** Whether an opening fills its cells, with the row's name, source row or number. */
   public boolean isOpened() {
     List<RowOpening> openings = table.openings();
     return !openings.isEmpty()

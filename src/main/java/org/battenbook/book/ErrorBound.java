@@ -3,18 +3,20 @@ package org.battenbook.book;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is calculated beside another place to bound its error: how large its {@code ±} is, or which
- * of its rows a formula decides. No workbook names it. It has a value wherever that place has one.
+ * A place that the program adds to bound the error of another place: the size of its {@code ±}, or
+ * in which rows a formula decides. No workbook can name it. It has a value wherever the other place
+ * has one.
  */
 public final class ErrorBound extends Place {
   private final Place of;
   private final String label;
 
   /**
-   * A bound beside a place.
+   * Creates an error bound.
    *
-   * @param label in words, {@code tolerance of rail}
-   * @param layer the layer of that place which it belongs to
+   * @param of the place whose error it bounds
+   * @param label its name for people, {@code tolerance of rail}
+   * @param layer the layer of that place that it belongs to
    */
   public ErrorBound(Place of, String label, Layer layer) {
     super(of.page(), null, false, layer);
@@ -22,7 +24,7 @@ public final class ErrorBound extends Place {
     this.label = label;
   }
 
-  /** The place beside which it is. */
+  /** The place whose error it bounds. */
   public Place of() {
     return of;
   }

@@ -15,7 +15,10 @@ import org.battenbook.syntax.Quoted;
 import org.battenbook.syntax.WorkbookFile;
 import org.jspecify.annotations.Nullable;
 
-/** A job and all that it follows, each file read once; circles among them are found. */
+/**
+ * A job and all files that it follows, directly or through others. It reads each file once, and
+ * reports files that follow each other in a circle.
+ */
 public final class FollowedFiles {
   private final String jobPath;
   private final LoadedFiles files;
@@ -23,7 +26,10 @@ public final class FollowedFiles {
   private final Map<String, WorkbookFile> read = new LinkedHashMap<>();
   private final Map<SourceText, Set<SourceText>> seen = new LinkedHashMap<>();
   private final List<WorkbookFile> inOrder = new ArrayList<>();
+
+  /** The chain of files being read now, from the job on. */
   private final List<SourceText> open = new ArrayList<>();
+
   private final JobSize size;
   private final WorkbookFile job;
   private final Pictures pictures;
@@ -40,11 +46,11 @@ public final class FollowedFiles {
   }
 
   /**
-   * Reads a job with all that it follows.
+   * Reads a job and all files that it follows.
    *
    * @param job the job's path, for the loader
-   * @param diagnostics takes what is wrong with the text of every file
-   * @throws Loader.Unreadable when the job itself cannot be read
+   * @param diagnostics receives syntax errors and files that cannot be read
+   * @throws Loader.Unreadable if the job itself cannot be read
    */
   public static FollowedFiles read(String job, Loader loader, Diagnostics diagnostics)
       throws Loader.Unreadable {
@@ -52,11 +58,11 @@ public final class FollowedFiles {
   }
 
   /**
-   * The same job with other texts in some of its files. Files that stay as they are, are not parsed
-   * again; files that were not followed before are loaded.
+   * The same job with new texts for some of its files. Other files are not parsed again. Files that
+   * the new texts follow for the first time are loaded.
    *
-   * @param texts the new text of each file that changes, by its name
-   * @param diagnostics takes what is wrong with the text of every file
+   * @param texts the new text of each file that changes, by file name
+   * @param diagnostics receives syntax errors and files that cannot be read
    */
   public FollowedFiles revised(Map<String, String> texts, Diagnostics diagnostics) {
     try {
@@ -66,12 +72,12 @@ public final class FollowedFiles {
     }
   }
 
-  /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
+  /** The new text of each file that differs from the loaded one, by the loaded text. */
   public Map<SourceText, String> revisions() {
     return files.revisions();
   }
 
-  /** The text of a file by its name, as it reads now; absent where the job has no such file. */
+  /** The current text of a file by name; null if the job has no such file. */
   public @Nullable String text(String name) {
     WorkbookFile file = read.get(name);
     return file == null ? null : file.source().text();
@@ -82,17 +88,22 @@ public final class FollowedFiles {
     return job;
   }
 
-  /** Every file, those that are followed first. */
+  /** All files, each after the files that it follows; the job is last. */
   public List<WorkbookFile> inOrder() {
     return inOrder;
   }
 
-  /** What each file sees: itself and all that it follows, near and far. */
+  /** The files that each file sees: itself and all that it follows, directly or through others. */
   Map<SourceText, Set<SourceText>> seen() {
     return seen;
   }
 
-  /** The list that a workbook names. */
+  /**
+   * Reads a list that a workbook names.
+   *
+   * @param page the page of a spreadsheet file; null for its first page
+   * @throws Loader.Unreadable if it cannot be read
+   */
   Listing list(Quoted file, SourceText from, @Nullable String page) throws Loader.Unreadable {
     return files.list(file, from, page);
   }
@@ -102,7 +113,7 @@ public final class FollowedFiles {
     return files.planTables(plan, diagnostics);
   }
 
-  /** The image files that the job's texts name. */
+  /** The image files that texts in the job name. */
   Pictures pictures() {
     return pictures;
   }
@@ -148,7 +159,7 @@ public final class FollowedFiles {
       WorkbookFile followed = known == null ? visit(text) : known;
       sees.addAll(seen.getOrDefault(followed.source(), Set.of(followed.source())));
     } catch (Loader.Unreadable unreadable) {
-      unreadable.tell(follows.span(), diagnostics);
+      unreadable.report(follows.span(), diagnostics);
     }
   }
 

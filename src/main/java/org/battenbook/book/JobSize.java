@@ -6,7 +6,7 @@ import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.WorkbookFile;
 
-/** How large the workbooks of a job are together. One that is too much is not read. */
+/** Adds up the sizes of a job's workbooks, and refuses those that make it too large. */
 final class JobSize {
   private final Diagnostics diagnostics;
   private int workbooks;
@@ -15,15 +15,15 @@ final class JobSize {
   private long characters;
 
   /**
-   * The size of a job of which nothing is read yet.
+   * Begins with no workbooks.
    *
-   * @param diagnostics takes what is too large
+   * @param diagnostics receives the refusal
    */
   JobSize(Diagnostics diagnostics) {
     this.diagnostics = diagnostics;
   }
 
-  /** Adds a workbook that was read. */
+  /** Adds a workbook that was parsed. */
   void add(WorkbookFile file) {
     workbooks++;
     statements += file.statements();
@@ -36,7 +36,11 @@ final class JobSize {
     }
   }
 
-  /** Whether one more workbook may be read; a fault tells that it may not. */
+  /**
+   * Whether the job may have one more workbook. If not, this is reported.
+   *
+   * @param follows where the workbook is named
+   */
   boolean admits(SourceText text, Span follows) {
     if (Bound.WORKBOOK_FILES.isPassedBy(workbooks + 1)) {
       refuse(Bound.WORKBOOK_FILES.shown() + " workbooks", follows);

@@ -6,10 +6,11 @@ import org.battenbook.syntax.Quoted;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One formula that was set for a place; a later layer replaces the earlier, and all stay.
+ * One formula of a place. A later layer overrides the earlier ones, which are kept.
  *
- * @param formula the formula; absent only in the first layer of a place that is given without one
- * @param because the reason of a change; absent where the place was defined or filled
+ * @param formula the formula; null only in the first layer of an input without a default
+ * @param because the reason of a change; null if the layer is not a change
+ * @param note the note of the statement; empty if it has none
  * @param span the statement that set it
  */
 public record Layer(@Nullable Formula formula, @Nullable Quoted because, String note, Span span) {}

@@ -4,7 +4,7 @@ import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.Name;
 import org.jspecify.annotations.Nullable;
 
-/** A line of a page: one name, one value. */
+/** A line of a page: a name and one value. */
 public final class Line extends Place {
   private final Name name;
 

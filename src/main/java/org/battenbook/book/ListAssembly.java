@@ -17,11 +17,14 @@ import org.battenbook.unit.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Brings the rows of a list into a table: its headings are matched to given columns, and its cells
- * laid out as they would be written in the workbook, so that all that comes after reads them alike.
+ * Adds the rows of a list to a table. It matches the headings of the list to input columns, and
+ * generates the text that a workbook would have for the cells. So later stages read lists and
+ * written rows in the same way.
  */
 final class ListAssembly {
-  /** So many rows may stand above the headings: whose list it is, and of when. */
+  /**
+   * The highest number of rows above the headings, for titles such as a supplier's name or a date.
+   */
   private static final int MOST_TITLES = 20;
 
   private final ListedRows statement;
@@ -41,9 +44,9 @@ final class ListAssembly {
   }
 
   /**
-   * Adds the rows of a list to its table.
+   * Generates the rows of a list.
    *
-   * @return the rows; empty where its headings do not let them be read, with a fault
+   * @return the rows; empty after a fault if no heading names the key column
    */
   static Optional<RowSegment> segment(
       ListedRows statement, Table table, Listing list, Diagnostics diagnostics) {
@@ -62,15 +65,15 @@ final class ListAssembly {
     }
     List<String> written = list.rows().get(headingRow);
     written.forEach(heading -> headings.add(ListHeading.of(heading, table).orElse(null)));
-    layOut(headingRow);
+    generate(headingRow);
     source = text.source(list.name());
     checkHeadings();
     return column(table.keyName().key()) < 0 ? Optional.empty() : Optional.of(rows(written.size()));
   }
 
   /**
-   * The first row with a heading for the key column, which titles may stand above; else the first
-   * row that is not blank.
+   * The row with the headings: the first one that names the key column, with at most {@link
+   * #MOST_TITLES} titles above it; else the first row that is not blank.
    */
   private int headingRow() {
     int rowCount = list.rows().size();
@@ -94,20 +97,20 @@ final class ListAssembly {
     return cells.stream().allMatch(String::isBlank);
   }
 
-  /** A line for each row of the list, so that its number is the row's. */
-  private void layOut(int headingRow) {
+  /** Generates a line for each row of the list, so that line numbers are row numbers. */
+  private void generate(int headingRow) {
     for (int row = 0; row < list.rows().size(); row++) {
       if (row == headingRow) {
         list.rows().get(row).forEach(heading -> text.cell(ListHeading.spaced(heading)));
       } else if (row > headingRow) {
-        layOut(list.rows().get(row));
+        generate(list.rows().get(row));
       }
       text.endLine();
     }
   }
 
-  /** A row in which no cell is of the table's is passed over. */
-  private void layOut(List<String> row) {
+  /** Generates the cells of one row; none if all cells of the table's columns are blank. */
+  private void generate(List<String> row) {
     List<String> cells = new ArrayList<>();
     for (int i = 0; i < headings.size(); i++) {
       ListHeading heading = headings.get(i);
@@ -153,7 +156,7 @@ final class ListAssembly {
             matched.stream().map(h -> new RowSegment.Heading(h.written(), h.unit())).toList()));
   }
 
-  /** The place of a column among the matched ones; -1 where no heading names it. */
+  /** The index of a column among the matched ones; -1 if no heading names it. */
   private int column(String key) {
     List<ListHeading> matched = matched();
     for (int i = 0; i < matched.size(); i++) {
@@ -208,7 +211,7 @@ final class ListAssembly {
     return isKey || (column.isGiven() && column.layer().formula() == null);
   }
 
-  /** Headings that name no given column, where they stand. */
+  /** Where the headings that name no input column are. */
   private List<Span> unmatched() {
     List<Span> left = new ArrayList<>();
     for (int i = 0; i < headings.size(); i++) {

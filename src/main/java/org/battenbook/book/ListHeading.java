@@ -11,25 +11,25 @@ import org.battenbook.unit.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A heading of a list that names a given column: by itself, or with the unit of its numbers, {@code
+ * A heading of a list that names an input column, with or without the unit of its numbers: {@code
  * price (USD/ft)}, {@code price [USD/ft]} or {@code price, USD/ft}.
  *
- * @param written as it stands in the list
- * @param unit of numbers that have none of their own, or empty
- * @param hasGoodUnit whether the unit is one, or none is needed
+ * @param written the heading as written, with single spaces
+ * @param unit the unit for numbers that have none of their own; can be empty
+ * @param hasGoodUnit whether the unit exists, or none is needed
  */
 record ListHeading(String written, Column column, String unit, boolean hasGoodUnit) {
   private static final Pattern WITH_UNIT =
       Pattern.compile("(?<name>.+?) ?(?:\\((?<round>[^()]*)\\)|\\[(?<square>[^\\[\\]]*)\\])");
 
-  /** Of every sort, line breaks too: a row is one line. */
+  /** Spaces and control characters of every sort, including line breaks. */
   private static final Pattern SPACES = Pattern.compile("[\\p{Cntrl}\\p{Z}]+");
 
   private static final Pattern TOLERANCE = Pattern.compile("±|\\+/[-−]");
 
   private static final Pattern WITH_COMMA = Pattern.compile("(?<name>.+),(?<unit>[^,]*)");
 
-  /** What a heading names; empty where no given column is called so. */
+  /** The heading of an input column; empty if no input column has that name. */
   static Optional<ListHeading> of(String listed, Table table) {
     String written = spaced(listed);
     Column whole = given(written, table);
@@ -53,7 +53,7 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
         .map(
             column ->
                 new ListHeading(
-                    written, column, unit, isOfWords(column) || Units.find(unit).isPresent()));
+                    written, column, unit, isTextual(column) || Units.find(unit).isPresent()));
   }
 
   private static @Nullable Column given(String name, Table table) {
@@ -61,8 +61,8 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
     return column != null && column.isGiven() ? column : null;
   }
 
-  /** Whether cells of a column are words, so that what looks like a number is one of them. */
-  private static boolean isOfWords(Column column) {
+  /** Whether the cells of a column are texts, even if they look like numbers. */
+  private static boolean isTextual(Column column) {
     KindExpression kind = column.declaredKind();
     if (kind == null) {
       Formula formula = column.layer().formula();
@@ -74,15 +74,15 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
   }
 
   /**
-   * A cell as it would be written in a workbook; empty for a blank one, and where the heading's
-   * unit is at fault.
+   * A cell as it would be written in a workbook. It is empty if the cell is blank, or the unit of
+   * the heading has a fault.
    */
   String cell(String listed) {
     String words = spaced(listed);
     if (words.isEmpty() || !hasGoodUnit) {
       return "";
     }
-    if (isOfWords(column)) {
+    if (isTextual(column)) {
       return '"' + words.replace("\"", "\"\"") + '"';
     }
     String[] parts = TOLERANCE.split(words, 2);
@@ -102,7 +102,7 @@ record ListHeading(String written, Column column, String unit, boolean hasGoodUn
         || Character.getType(c) == Character.OTHER_NUMBER;
   }
 
-  /** With plain spaces alone, and none at the ends; most cells are so already. */
+  /** A text with single plain spaces, and none at its ends. Most cells need no work for that. */
   static String spaced(String listed) {
     boolean plain = listed.chars().allMatch(c -> c > ' ' && c <= '~');
     return plain ? listed : SPACES.matcher(listed).replaceAll(" ").strip();

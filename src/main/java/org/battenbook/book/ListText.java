@@ -5,16 +5,19 @@ import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.RowCells;
 
-/** The text of a list as it would be written in a workbook, a line for each row, being laid out. */
+/** Builds the text that a workbook would have for a list, with a line for each row. */
 final class ListText {
   private static final String BAR = " | ";
 
   private final StringBuilder text = new StringBuilder();
+
+  /** The start and end of each cell in the text. */
   private int[] bounds = new int[64];
+
   private int used;
   private boolean opensLine = true;
 
-  /** Puts a cell behind those of its line. */
+  /** Adds a cell to the current line. */
   void cell(String content) {
     text.append(opensLine ? "" : BAR);
     opensLine = false;
@@ -35,12 +38,12 @@ final class ListText {
     return SourceText.of(name, text.toString());
   }
 
-  /** Where a cell stands, counted from 0 over all of them. */
+  /** Where a cell is; cells are counted from 0 over all lines. */
   Span span(SourceText source, int cell) {
     return source.span(bounds[2 * cell], bounds[2 * cell + 1]);
   }
 
-  /** The cells from this one on, as rows. */
+  /** The cells from {@code firstCell} on, as rows of {@code width} cells. */
   RowCells rows(SourceText source, int firstCell, int width) {
     RowCells.Builder rows = new RowCells.Builder(source, width);
     for (int at = 2 * firstCell; at < used; at += 2) {

@@ -16,8 +16,8 @@ import org.battenbook.syntax.WorkbookFile;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The texts and lists that a job was read from. Each is loaded once and parsed once. A revision has
- * other texts in place of some, and shares what was parsed of the rest.
+ * A cache of the texts and lists of a job: each is loaded once and parsed once. A revision replaces
+ * some texts, and shares the parsed files of the others.
  */
 final class LoadedFiles {
   private final Loader loader;
@@ -27,21 +27,21 @@ final class LoadedFiles {
   private final IdentityHashMap<SourceText, Parsed> parsed = new IdentityHashMap<>();
   private final IdentityHashMap<PlanSection, Parsed> planTables = new IdentityHashMap<>();
 
-  /** Each text as the loader gave it, by its name. */
+  /** The loaded texts, by file name. */
   private final Map<String, SourceText> loaded = new LinkedHashMap<>();
 
-  /** The texts that stand in place of loaded ones, by their name. */
+  /** The texts that replace loaded ones, by file name. */
   private final Map<String, SourceText> revised = new LinkedHashMap<>();
 
   /**
-   * What a file asks for.
+   * A request for a file.
    *
-   * @param from the name of the file that asks; empty for the job itself
-   * @param page the page of a list; empty where none is named
+   * @param from the name of the file that names it; empty for the job itself
+   * @param page the page of a list; empty if none is named
    */
   private record Asked(String path, String from, String page) {}
 
-  /** A text as it was parsed, and what was wrong with it. */
+  /** A parsed file, and the diagnostics of parsing it. */
   private record Parsed(WorkbookFile file, Diagnostics found) {}
 
   LoadedFiles(Loader loader) {
@@ -49,9 +49,9 @@ final class LoadedFiles {
   }
 
   /**
-   * These files with other texts in place of some.
+   * A copy with new texts for some files.
    *
-   * @param newTexts by the name of the file
+   * @param newTexts the new texts, by file name
    */
   LoadedFiles revised(Map<String, String> newTexts) {
     LoadedFiles copy = new LoadedFiles(loader);
@@ -66,14 +66,14 @@ final class LoadedFiles {
     return copy;
   }
 
-  /** Another text for a file; what was parsed of an earlier revision of it is let go. */
+  /** Replaces the text of a file, and forgets the parsed file of its earlier revision. */
   private void revise(String name, String text) {
     SourceText earlier = revised.put(name, SourceText.of(name, text));
     parsed.remove(earlier);
     planTables.keySet().removeIf(plan -> plan.span().source() == earlier);
   }
 
-  /** The new text of each file that no longer reads as it was loaded, by the loaded one. */
+  /** The new text of each file that differs from the loaded one, by the loaded text. */
   Map<SourceText, String> revisions() {
     Map<SourceText, String> revisions = new LinkedHashMap<>();
     revised.forEach(
@@ -87,9 +87,11 @@ final class LoadedFiles {
   }
 
   /**
-   * The text of a workbook.
+   * The current text of a workbook.
    *
-   * @param from the workbook that follows it; absent for the job itself
+   * @param path the path as written
+   * @param from the workbook that follows it; null for the job itself
+   * @throws Loader.Unreadable if it cannot be read
    */
   SourceText text(String path, @Nullable SourceText from) throws Loader.Unreadable {
     Asked asked = new Asked(path, from == null ? "" : from.name(), "");
@@ -103,12 +105,13 @@ final class LoadedFiles {
   }
 
   WorkbookFile parse(SourceText text, Diagnostics diagnostics) {
-    return told(parsed.computeIfAbsent(text, LoadedFiles::parse), diagnostics);
+    return reported(parsed.computeIfAbsent(text, LoadedFiles::parse), diagnostics);
   }
 
   /** The tables of a plan. */
   WorkbookFile planTables(PlanSection plan, Diagnostics diagnostics) {
-    return told(planTables.computeIfAbsent(plan, p -> parse(PlanTemplate.text(p))), diagnostics);
+    return reported(
+        planTables.computeIfAbsent(plan, p -> parse(PlanTemplate.text(p))), diagnostics);
   }
 
   private static Parsed parse(SourceText text) {
@@ -116,12 +119,18 @@ final class LoadedFiles {
     return new Parsed(WorkbookParser.parse(text, found), found);
   }
 
-  private static WorkbookFile told(Parsed parsed, Diagnostics diagnostics) {
+  /** Passes the diagnostics of a parsed file on, and returns the file. */
+  private static WorkbookFile reported(Parsed parsed, Diagnostics diagnostics) {
     diagnostics.addAll(parsed.found());
     return parsed.file();
   }
 
-  /** The list that a workbook names. */
+  /**
+   * Reads a list that a workbook names.
+   *
+   * @param page the page of a spreadsheet file; null for its first page
+   * @throws Loader.Unreadable if it cannot be read, or the lists of the job are too large
+   */
   Listing list(Quoted file, SourceText from, @Nullable String page) throws Loader.Unreadable {
     Asked asked = new Asked(file.text(), from.name(), Optional.ofNullable(page).orElse(""));
     Listing known = lists.get(asked);
@@ -144,7 +153,7 @@ final class LoadedFiles {
     }
   }
 
-  /** The image files that texts of a job name. */
+  /** The image files that texts in a job name. */
   Pictures pictures(SourceText job) {
     return new Pictures(loader, job);
   }

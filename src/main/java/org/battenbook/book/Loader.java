@@ -9,53 +9,51 @@ import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.jspecify.annotations.Nullable;
 
-/** Where the texts of workbooks come from: a folder, an archive, a test. */
+/** Loads the files of a job, from a folder or any other source. */
 public interface Loader {
 
   /**
-   * Reads a workbook's text.
+   * Reads a workbook.
    *
-   * @param path as the user or a {@code follows} wrote it
-   * @param from the workbook that follows it; absent for the job itself
+   * @param path the path as the user or a {@code follows} wrote it
+   * @param from the workbook that follows it; null for the job itself
    * @return its text; two paths to the same file give texts of the same name
-   * @throws Unreadable when it cannot be read or may not be
+   * @throws Unreadable if it cannot be read, or reading it is not allowed
    */
   SourceText load(String path, @Nullable SourceText from) throws Unreadable;
 
   /**
-   * Reads a list that rows of a table stand in. Where workbooks come from may hold no lists: then
-   * none of any name is there.
+   * Reads a list with rows of a table. A loader without lists finds none.
    *
-   * @param path as the workbook wrote it
+   * @param path the path as the workbook wrote it
    * @param from the workbook that names it
-   * @param page the page of a spreadsheet file; absent where its first is meant
-   * @throws Unreadable when it cannot be read or may not be
+   * @param page the page of a spreadsheet file; null for its first page
+   * @throws Unreadable if it cannot be read, or reading it is not allowed
    */
   default Listing list(String path, SourceText from, @Nullable String page) throws Unreadable {
     throw new Unreadable("no-such-file", "there is no file '%s'".formatted(path), "");
   }
 
   /**
-   * Reads the size of an image. Where workbooks come from may hold no images: then none of any name
-   * is there.
+   * Reads the size of an image, in pixels. A loader without images finds none.
    *
-   * @param path as a text of the job names it
+   * @param path the path as a text in the job names it
    * @param from the job
-   * @throws Unreadable when it cannot be read, may not be, or is none
+   * @throws Unreadable if it cannot be read, reading it is not allowed, or it is not an image
    */
   default PictureSize picture(String path, SourceText from) throws Unreadable {
     throw new Unreadable("no-such-file", "there is no file '%s'".formatted(path), "");
   }
 
   /**
-   * Whether a workbook has changed while the job was read, so that all have to be read again. Where
-   * workbooks come from may never change.
+   * Whether a workbook has changed since the job was read, so that all files must be read again. A
+   * loader whose files never change returns false.
    */
   default boolean hasChanged() {
     return false;
   }
 
-  /** Why a workbook could not be read, for people. */
+  /** Reports that a file could not be read, with a message for people. */
   final class Unreadable extends Explained {
     private static final long serialVersionUID = 1;
 
@@ -63,18 +61,18 @@ public interface Loader {
         Set.of("file-too-large", "list-too-large", "lists-too-large");
 
     /**
-     * Says why.
+     * Creates a report.
      *
      * @param code a stable name, {@code no-such-file}
      * @param message what is wrong
-     * @param repair what to do, or empty
+     * @param repair what to do; can be empty
      */
     public Unreadable(String code, String message, String repair) {
       super(code, message, repair);
     }
 
-    /** Tells of it at the place that names the file; of one that is too large, nothing is read. */
-    void tell(Span where, Diagnostics diagnostics) {
+    /** Reports it where the file is named. A file that is too large ends the reading of the job. */
+    void report(Span where, Diagnostics diagnostics) {
       if (TOO_LARGE.contains(code())) {
         diagnostics.refuse(code(), where, message(), repair());
       } else {

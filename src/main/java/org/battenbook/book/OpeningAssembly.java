@@ -18,7 +18,10 @@ import org.battenbook.syntax.RowsSection;
 import org.battenbook.syntax.TextLiteral;
 import org.jspecify.annotations.Nullable;
 
-/** Opens the rows of tables from the rows of others, and lays what people fill in over them. */
+/**
+ * Resolves {@code for each} statements, which open the rows of a table from those of another, and
+ * adds the cells that people enter for opened rows.
+ */
 final class OpeningAssembly {
   private final Book book;
   private final Diagnostics diagnostics;
@@ -29,7 +32,9 @@ final class OpeningAssembly {
     this.diagnostics = diagnostics;
   }
 
-  /** Notes how a table opens its rows; columns of other tables may come after it. */
+  /**
+   * Stores the openings of a table. They are resolved later, as they can name tables further down.
+   */
   void state(Table table, List<Opening> opened) {
     if (!opened.isEmpty()) {
       stated.put(table, opened);
@@ -40,7 +45,7 @@ final class OpeningAssembly {
     return stated.containsKey(table);
   }
 
-  /** Finds what every statement names. */
+  /** Resolves the tables and columns that all openings name. */
   void resolve() {
     stated.forEach((table, openings) -> openings.forEach(opening -> resolve(table, opening)));
   }
@@ -77,7 +82,7 @@ final class OpeningAssembly {
     return number == null || upTo == null ? null : new RowOpening.Count(number, upTo);
   }
 
-  /** The column of a name; absent, with a fault, where the table has none. */
+  /** The column with a name; null after a fault if there is none. */
   private @Nullable Column column(Table table, Name name) {
     Column column = table.column(name.key());
     if (column == null) {
@@ -99,12 +104,15 @@ final class OpeningAssembly {
     return cells;
   }
 
-  /** Whether one of the table's openings fills a column with its row or its number. */
+  /** Whether an opening of the table fills a column with its source row or number. */
   private boolean opensBy(Table table, Name column) {
     return stated.getOrDefault(table, List.of()).stream().anyMatch(o -> o.fills(column));
   }
 
-  /** A row's name, and what is worked out, are not for an opening to say; nor is a thing twice. */
+  /**
+   * Reports a cell that an opening may not have: the row's name, source row or number, a calculated
+   * column, or the same column twice.
+   */
   private void refuseFixed(Table table, Column column, Name name, boolean twice) {
     boolean isName = column == table.keyColumn() || opensBy(table, name);
     if (twice || isName || !column.isGiven()) {
@@ -127,7 +135,7 @@ final class OpeningAssembly {
         code, name.span(), message.formatted(name), () -> NearNames.question(name.text(), known));
   }
 
-  /** Lays rows that people wrote over those that were opened: they fill in other columns. */
+  /** Adds rows that people write to enter cells of opened rows. */
   void fill(Table table, RowsSection rows, List<Column> columns) {
     int key = columns.indexOf(table.keyColumn());
     RowOpening named = null;
@@ -169,18 +177,18 @@ final class OpeningAssembly {
     RowCells rows = section.rows();
     List<RowSegment.Filled> filled = new ArrayList<>();
     for (int row = 0; row < rows.rowCount(); row++) {
-      String called = text(rows, row, name);
+      String rowName = text(rows, row, name);
       if (number >= 0 && !rows.isEmpty(row, number)) {
-        called = RowOpening.numbered(called, rows.span(row, number).text());
+        rowName = RowOpening.numbered(rowName, rows.span(row, number).text());
       }
-      filled.add(new RowSegment.Filled(called, rows.span(row, name)));
+      filled.add(new RowSegment.Filled(rowName, rows.span(row, name)));
     }
     if (!table.isWritten()) {
       table.add(RowSegment.filling(section, columns, filled));
     }
   }
 
-  /** The words of a cell that is nothing but a text; else what is written there. */
+  /** The text of a cell that is a text literal; for any other cell, its source text. */
   private static String text(RowCells rows, int row, int at) {
     Formula cell = CellReader.read(rows, row, at, new Diagnostics());
     return cell != null && cell.expression() instanceof TextLiteral text

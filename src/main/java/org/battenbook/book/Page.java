@@ -9,7 +9,7 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
 import org.jspecify.annotations.Nullable;
 
-/** A page: lines, tables, rules, and the order in which they are written. */
+/** A page: its lines, tables and rules, each in the order in which they are written. */
 public final class Page {
   private final Name name;
   private String title;
@@ -29,7 +29,7 @@ public final class Page {
     return name;
   }
 
-  /** The title in quotes, or the name where there is none. */
+  /** The title in quotes, or the name if there is none. */
   public String title() {
     return title;
   }
@@ -38,7 +38,7 @@ public final class Page {
     return note;
   }
 
-  /** Where it was opened first. */
+  /** Where it is named first. */
   public Span origin() {
     return name.span();
   }
@@ -47,12 +47,12 @@ public final class Page {
     return List.copyOf(lines.values());
   }
 
-  /** The lines that are written before the page's first table. */
+  /** The lines before the page's first table. */
   public List<Line> linesAbove() {
     return lines().subList(0, linesAbove);
   }
 
-  /** The other lines. */
+  /** The lines after the page's first table. */
   public List<Line> linesBelow() {
     return lines().subList(linesAbove, lines.size());
   }
@@ -65,7 +65,7 @@ public final class Page {
     return Collections.unmodifiableList(tables);
   }
 
-  /** The requirements and cautions of the page itself, not of its tables' rows. */
+  /** The requirements and cautions of the page itself, without those of its tables. */
   public List<Rule> rules() {
     return Collections.unmodifiableList(rules);
   }

@@ -7,18 +7,18 @@ import org.battenbook.picture.PictureSize;
 import org.battenbook.source.SourceText;
 import org.jspecify.annotations.Nullable;
 
-/** The image files that texts of a job name, each looked into once. */
+/** A cache of the image files that texts in a job name. It is thread-safe. */
 public final class Pictures {
   private final Loader loader;
   private final SourceText job;
   private final Map<String, Seen> seen = new ConcurrentHashMap<>();
 
   /**
-   * What a name leads to.
+   * The size of an image.
    *
-   * @param across pixels, 0 where it leads to no image
-   * @param down pixels, likewise
-   * @param trouble why there is no size; absent where there is, or no name
+   * @param across the width in pixels; 0 if there is no image
+   * @param down the height in pixels; 0 if there is no image
+   * @param trouble why there is no size; null if there is one, or no image is named
    */
   public record Seen(int across, int down, Loader.@Nullable Unreadable trouble) {
     static final Seen NOTHING = new Seen(0, 0, null);
@@ -29,7 +29,7 @@ public final class Pictures {
     this.job = job;
   }
 
-  /** The image of a name, beside the job or in a folder below it; nothing for an empty name. */
+  /** The image with a path relative to the job; {@link Seen#NOTHING} for a blank path. */
   public Seen of(String file) {
     return file.isBlank() ? Seen.NOTHING : seen.computeIfAbsent(file.strip(), this::look);
   }

@@ -8,7 +8,7 @@ import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.ShownAs;
 import org.jspecify.annotations.Nullable;
 
-/** Something that has a value: one, or one in each row of a table. */
+/** Something that has one value, or one value in each row of a table. */
 public abstract sealed class Place permits Line, Column, Condition, Setting, ErrorBound {
   private final Page page;
   private final @Nullable KindExpression declaredKind;
@@ -24,10 +24,10 @@ public abstract sealed class Place permits Line, Column, Condition, Setting, Err
     layers.add(first);
   }
 
-  /** The table that has a value of it in each row; absent where it has one value. */
+  /** The table in whose rows it has values; null if it has one value. */
   public abstract @Nullable Table table();
 
-  /** Whether nobody writes its cells: they come with rows that are opened or planned. */
+  /** Whether its cells come with opened or planned rows, so that people cannot write them. */
   public boolean comesWithRow() {
     return false;
   }
@@ -36,17 +36,17 @@ public abstract sealed class Place permits Line, Column, Condition, Setting, Err
     return page;
   }
 
-  /** The kind as written after the colon; absent where it is left to the formula. */
+  /** The kind as written after the colon; null if it is inferred from the formula. */
   public @Nullable KindExpression declaredKind() {
     return declaredKind;
   }
 
-  /** Whether a person fills it in, rather than a formula. */
+  /** Whether it is an input, which a person enters, rather than calculated. */
   public boolean isGiven() {
     return given;
   }
 
-  /** The note beside its definition, or empty. */
+  /** The note of its definition; empty if it has none. */
   public String note() {
     return note;
   }
@@ -56,17 +56,17 @@ public abstract sealed class Place permits Line, Column, Condition, Setting, Err
     return layers.get(0).span();
   }
 
-  /** Every formula that was set for it, the inherited ones first; the last one holds. */
+  /** All its layers, inherited ones first. The last one is in effect. */
   public List<Layer> layers() {
     return Collections.unmodifiableList(layers);
   }
 
-  /** The layer that holds. */
+  /** The layer in effect: the last one. */
   public Layer layer() {
     return layers.get(layers.size() - 1);
   }
 
-  /** How it is to be shown, as its nearest formula says; absent where none does. */
+  /** The form of the last layer that has {@code shown as}; null if none has. */
   public @Nullable ShownAs shownAs() {
     for (int i = layers.size() - 1; i >= 0; i--) {
       var formula = layers.get(i).formula();
@@ -81,10 +81,10 @@ public abstract sealed class Place permits Line, Column, Condition, Setting, Err
     layers.add(layer);
   }
 
-  /** Its own name, or what stands for one: {@code saw kerf}, {@code top rail}. */
+  /** Its name without that of its table: {@code saw kerf}, {@code top rail}. */
   public abstract String label();
 
-  /** As people say it: {@code saw kerf}, {@code top rail of pieces}. */
+  /** Its name for people: {@code saw kerf}, {@code top rail of pieces}. */
   public String words() {
     Table table = table();
     return table == null ? label() : label() + " of " + table.name().text();

@@ -1,6 +1,6 @@
 package org.battenbook.book;
 
-/** One case for each kind of {@link Place}; no defaults, so that none is forgotten. */
+/** A visitor of {@link Place}, without defaults, so that no case is forgotten. */
 public interface PlaceVisitor<R> {
   R line(Line line);
 

@@ -14,7 +14,7 @@ import org.battenbook.syntax.PlanSection;
 import org.battenbook.syntax.WorkbookFile;
 import org.jspecify.annotations.Nullable;
 
-/** Finds what plans name, gives each its tables, and fills these with what was planned. */
+/** Resolves the tables and columns that plans name, and defines the tables for their results. */
 final class PlanAssembly {
   private final Book book;
   private final Diagnostics diagnostics;
@@ -24,7 +24,7 @@ final class PlanAssembly {
     this.diagnostics = diagnostics;
   }
 
-  /** The plan that a section states; absent, with a fault, where it names what is not there. */
+  /** The plan of a section; null after a fault, such as a table or column that does not exist. */
   @Nullable PlanStatement state(Page page, PlanSection section) {
     PlanRoles roles = PlanRoles.of(section.cutting());
     PlanStatement.Source parts = source(section.parts(), roles.parts(), section.name());
@@ -92,8 +92,12 @@ final class PlanAssembly {
     return complete ? new PlanStatement.Source(table, columns) : null;
   }
 
-  /** The role of a name that was not met before; absent, with a fault, where it is none. */
-  private @Nullable PlanRole known(Name name, PlanRoles.Group roles, Map<PlanRole, ?> said) {
+  /**
+   * The role with a name; null after a fault if there is none, or it is written already.
+   *
+   * @param earlier the roles before it
+   */
+  private @Nullable PlanRole known(Name name, PlanRoles.Group roles, Map<PlanRole, ?> earlier) {
     PlanRole role = named(name, roles);
     if (role == null) {
       diagnostics.fault(
@@ -103,7 +107,7 @@ final class PlanAssembly {
           "it can be told: " + words(roles));
       return null;
     }
-    if (said.containsKey(role)) {
+    if (earlier.containsKey(role)) {
       diagnostics.fault(
           "role-twice",
           name.span(),
@@ -163,9 +167,9 @@ final class PlanAssembly {
     return settings;
   }
 
-  /** The definitions of the tables that hold what comes of a plan. */
+  /** The definitions of the tables for the results of a plan. */
   List<PageItem> tables(PlanSection section, WorkbookFile made) {
-    book.addLaidOut(made.source(), section.name().span().source());
+    book.addGenerated(made.source(), section.name().span().source());
     return made.pages().get(0).items();
   }
 }

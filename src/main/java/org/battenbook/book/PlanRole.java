@@ -4,59 +4,59 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.KindExpression;
 
 /**
- * What a column means to a plan, such as the length of its parts, or what a line of the plan sets.
- * People write the words: {@code length = long point}.
+ * The role of a column in a plan, such as the length of its parts, or of a setting of the plan. In
+ * {@code length = long point}, {@code length} is a role.
  */
 public enum PlanRole {
-  LENGTH("length", Says.LENGTH),
-  ACROSS("across", Says.LENGTH),
-  DOWN("down", Says.LENGTH),
-  QUANTITY("quantity", Says.COUNT),
-  MATERIAL("material", Says.NAME),
-  LABEL("label", Says.TEXT),
-  KERF("kerf", Says.LENGTH),
-  NESTS_BY("nests by", Says.LENGTH),
-  MATCHED_SET("matched set", Says.NAME),
-  SETS("sets", Says.COUNT),
-  MAY_TURN("may turn", Says.YES_NO),
-  PRICE("price", Says.PRICE),
-  ON_HAND("on hand", Says.COUNT),
-  ANY_NUMBER("any number", Says.YES_NO),
-  OFFCUT("offcut", Says.YES_NO),
-  LEAST_OFFCUT("least offcut", Says.LENGTH),
-  STARTS_AT("starts at", Says.LENGTH),
-  FIRST_TRIM("first trim", Says.LENGTH),
-  LAST_TRIM("last trim", Says.LENGTH),
-  TRIM("trim", Says.LENGTH),
-  BOUGHT("bought", Says.COUNT),
-  FROM_RACK("from rack", Says.COUNT),
-  PLANNING_TIME("planning time", Says.TIME),
-  STOPS_WITHIN("stops within", Says.LENGTH),
-  STAGES("stages", Says.COUNT);
+  LENGTH("length", ValueKind.LENGTH),
+  ACROSS("across", ValueKind.LENGTH),
+  DOWN("down", ValueKind.LENGTH),
+  QUANTITY("quantity", ValueKind.COUNT),
+  MATERIAL("material", ValueKind.NAME),
+  LABEL("label", ValueKind.TEXT),
+  KERF("kerf", ValueKind.LENGTH),
+  NESTS_BY("nests by", ValueKind.LENGTH),
+  MATCHED_SET("matched set", ValueKind.NAME),
+  SETS("sets", ValueKind.COUNT),
+  MAY_TURN("may turn", ValueKind.YES_NO),
+  PRICE("price", ValueKind.PRICE),
+  ON_HAND("on hand", ValueKind.COUNT),
+  ANY_NUMBER("any number", ValueKind.YES_NO),
+  OFFCUT("offcut", ValueKind.YES_NO),
+  LEAST_OFFCUT("least offcut", ValueKind.LENGTH),
+  STARTS_AT("starts at", ValueKind.LENGTH),
+  FIRST_TRIM("first trim", ValueKind.LENGTH),
+  LAST_TRIM("last trim", ValueKind.LENGTH),
+  TRIM("trim", ValueKind.LENGTH),
+  BOUGHT("bought", ValueKind.COUNT),
+  FROM_RACK("from rack", ValueKind.COUNT),
+  PLANNING_TIME("planning time", ValueKind.TIME),
+  STOPS_WITHIN("stops within", ValueKind.LENGTH),
+  STAGES("stages", ValueKind.COUNT);
 
   private final String words;
-  private final Says says;
+  private final ValueKind valueKind;
 
-  PlanRole(String words, Says says) {
+  PlanRole(String words, ValueKind valueKind) {
     this.words = words;
-    this.says = says;
+    this.valueKind = valueKind;
   }
 
-  /** What kind of value a role has. */
-  public enum Says {
+  /** The kind of value that a role needs. */
+  public enum ValueKind {
     LENGTH("a length"),
     COUNT("a count"),
     YES_NO("yes or no"),
     TEXT("a text"),
-    /** A text or a row that tells things of one kind from others. */
+    /** A text or a row of a table that identifies something, such as a material. */
     NAME("a text or a row of a table"),
-    /** Any quantity that is to be kept small. */
+    /** Any quantity for the plan to minimize. */
     PRICE("a quantity"),
     TIME("a time");
 
     private final String words;
 
-    Says(String words) {
+    ValueKind(String words) {
       this.words = words;
     }
 
@@ -65,19 +65,19 @@ public enum PlanRole {
     }
   }
 
-  /** As people write it; its own key. */
+  /** Its name in a workbook, which is also its key. */
   public String words() {
     return words;
   }
 
-  public Says says() {
-    return says;
+  public ValueKind valueKind() {
+    return valueKind;
   }
 
-  /** The kind of a line that sets it. */
+  /** The declared kind of a setting with this role. */
   KindExpression kind(Span span) {
     String word =
-        switch (says) {
+        switch (valueKind) {
           case TIME -> "time";
           case COUNT -> "count";
           default -> "length";

@@ -31,21 +31,21 @@ import java.util.Set;
 import org.battenbook.syntax.PlanSection.Cutting;
 
 /**
- * Which roles a plan of sticks, or of sheets, can have.
+ * The roles that a plan for sticks or for sheets can have.
  *
- * @param parts of columns of the parts
- * @param stock of columns of the stock
- * @param kept of columns of the table that offcuts are kept in
- * @param recorded of columns of the table that records what was taken
- * @param settings of lines of the plan itself
+ * @param parts roles of columns of the parts
+ * @param stock roles of columns of the stock
+ * @param kept roles of columns of the table for kept offcuts
+ * @param recorded roles of columns of the table that records the stock used
+ * @param settings roles of settings
  */
 public record PlanRoles(Group parts, Group stock, Group kept, Group recorded, Group settings) {
 
   /**
-   * The roles that can be written in one place.
+   * The roles that are allowed in one section of a plan.
    *
-   * @param all in the order in which messages list them
-   * @param needed those without which nothing can be planned
+   * @param all all roles, in the order in which messages list them
+   * @param needed the required roles
    */
   public record Group(List<PlanRole> all, Set<PlanRole> needed) {}
 

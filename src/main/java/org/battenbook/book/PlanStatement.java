@@ -11,12 +11,13 @@ import org.battenbook.syntax.PlanSection.Cutting;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which parts to cut from what, as a workbook states it; tables of its own hold what comes of it.
+ * A plan in a workbook: which parts to cut from which stock. Its results go into tables of its own.
  *
- * @param settings by what they set
- * @param keep the table that offcuts are written into; absent where none is
- * @param record the table that what was taken is written into; absent where none is
- * @param statement where the workbook says so
+ * @param cutting whether it cuts sticks or sheets
+ * @param settings the settings, by role
+ * @param keep the table to write kept offcuts into; null for none
+ * @param record the table to write the stock used into; null for none
+ * @param statement where the plan is written
  */
 public record PlanStatement(
     Cutting cutting,
@@ -30,16 +31,16 @@ public record PlanStatement(
     Span statement) {
 
   /**
-   * A table, and what its columns say.
+   * A table that a plan names, and the roles of its columns.
    *
-   * @param columns by what they say, in the order in which they are written
+   * @param columns the columns by role, in the order in which they are written
    */
   public record Source(Table table, Map<PlanRole, Column> columns) {
     public Source {
       columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     }
 
-    /** The column that says something; absent where the plan names none. */
+    /** The column with a role; null if the plan names none. */
     public @Nullable Column column(PlanRole role) {
       return columns.get(role);
     }
@@ -49,12 +50,12 @@ public record PlanStatement(
     settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
   }
 
-  /** The key of a table that it fills, such as its {@code cuts}. */
+  /** The key of the name of a table that it fills, such as its {@code cuts}. */
   public String table(PlanTable table) {
     return Name.key(name.text() + " " + table.words());
   }
 
-  /** The lines and columns whose values decide what is planned. */
+  /** The settings and columns that the plan depends on. */
   public Set<Place> reads() {
     Set<Place> reads = new LinkedHashSet<>(settings.values());
     reads.addAll(parts.columns().values());

@@ -3,7 +3,9 @@ package org.battenbook.book;
 import java.util.List;
 import org.battenbook.syntax.PlanSection.Cutting;
 
-/** A table that a plan fills. Its name in a workbook is that of the plan, then {@link #words}. */
+/**
+ * A table that a plan fills. Its name in a workbook is the name of the plan, then {@link #words}.
+ */
 public enum PlanTable {
   TOTALS("totals"),
   STICKS("sticks"),
@@ -23,7 +25,7 @@ public enum PlanTable {
     return words;
   }
 
-  /** The tables of a plan of sticks or of sheets, in the order in which they are written. */
+  /** The tables of a plan for sticks or for sheets, in the order of its template. */
   public static List<PlanTable> of(Cutting cutting) {
     return switch (cutting) {
       case STICKS -> List.of(TOTALS, STICKS, STOPS, CUTS);
@@ -31,7 +33,7 @@ public enum PlanTable {
     };
   }
 
-  /** The table with a row for each stick or sheet that a plan takes. */
+  /** The table with a row for each stick or sheet that a plan uses. */
   public static PlanTable ofTaken(Cutting cutting) {
     return switch (cutting) {
       case STICKS -> STICKS;

@@ -14,8 +14,9 @@ import org.battenbook.syntax.PlanSection.Cutting;
 import org.battenbook.syntax.PlanSection.Role;
 
 /**
- * The tables that hold what comes of a plan, written in the language of workbooks itself: a text
- * with holes for the names that the plan gives.
+ * Generates the tables for the results of a plan, in the language of workbooks. The template is a
+ * resource with holes, {@code {plan}}, for the names that the plan uses; <code>{{</code> and <code>
+ * }}</code> are literal braces.
  */
 final class PlanTemplate {
   private static final Pattern HOLE = Pattern.compile("\\{\\{|}}|\\{([a-z ]+)}");
@@ -29,7 +30,7 @@ final class PlanTemplate {
     holes.put("parts", plan.parts().table().text());
     holes.put("stock", plan.stock().table().text());
     PlanRoles roles = PlanRoles.of(plan.cutting());
-    roles.parts().all().forEach(role -> holes.put(role.words(), absent(role)));
+    roles.parts().all().forEach(role -> holes.put(role.words(), defaultFor(role)));
     plan.parts().roles().forEach(role -> holes.put(role.role().key(), role.column().text()));
     roles.stock().all().forEach(this::putStock);
     putMaterial();
@@ -38,7 +39,7 @@ final class PlanTemplate {
     holes.put(PlanRole.LABEL.words(), label.isEmpty() ? "\"{part}\"" : "part." + label);
   }
 
-  /** The tables of a plan, as if they were written where it stands. */
+  /** The text of the tables of a plan; its spans lead to the plan. */
   static SourceText text(PlanSection plan) {
     return new PlanTemplate(plan).text();
   }
@@ -58,7 +59,7 @@ final class PlanTemplate {
 
   private void putStock(PlanRole role) {
     String column = column(plan.stock(), role);
-    String read = column.isEmpty() ? absent(role) : "stock." + column;
+    String read = column.isEmpty() ? defaultFor(role) : "stock." + column;
     boolean ofBoth = !column(plan.parts(), role).isEmpty();
     holes.put(role.words() + (ofBoth ? " of stock" : ""), ofBoth ? column : read);
   }
@@ -69,7 +70,9 @@ final class PlanTemplate {
     holes.put("material", material.isEmpty() ? "" : "material = part." + material);
   }
 
-  /** Without prices, what is taken is counted; an offcut that was kept costs nothing. */
+  /**
+   * Sets the price of a stick or sheet: 1 if there are no prices, and 0 for an offcut from stock.
+   */
   private void putPrice() {
     String offcut = column(plan.stock(), PlanRole.OFFCUT);
     String price = column(plan.stock(), PlanRole.PRICE);
@@ -88,8 +91,8 @@ final class PlanTemplate {
         .orElse("");
   }
 
-  /** What holds where no column says it. */
-  private static String absent(PlanRole role) {
+  /** The formula for a role without a column. */
+  private static String defaultFor(PlanRole role) {
     return switch (role) {
       case PRICE -> "1";
       case OFFCUT -> "false";

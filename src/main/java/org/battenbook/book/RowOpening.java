@@ -6,23 +6,23 @@ import org.battenbook.syntax.Formula;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How rows of a table are opened from another's: {@code for each piece of pieces, number to
- * quantity}.
+ * A statement that opens rows of a table from the rows of a source table: {@code for each piece of
+ * pieces, number to quantity}.
  *
- * @param from the other table
- * @param each the column that holds the row of the other table
- * @param count how many rows it opens; absent where each row opens one
- * @param cells what its rows have in given columns
- * @param statement where the workbook says so
+ * @param from the source table
+ * @param each the column for the source row
+ * @param count how many rows each source row opens; null for one
+ * @param cells the formulas that all its rows have in input columns
+ * @param statement where it is written
  */
 public record RowOpening(
     Table from, Column each, @Nullable Count count, Map<Column, Formula> cells, Span statement) {
 
   /**
-   * How many rows each row opens.
+   * How many rows each source row opens.
    *
-   * @param number the column that counts 1, 2, … from there
-   * @param upTo the column of the other table that says how many
+   * @param number the column that numbers these rows 1, 2, …
+   * @param upTo the column of the source table with the number of rows
    */
   public record Count(Column number, Column upTo) {}
 
@@ -30,12 +30,12 @@ public record RowOpening(
     cells = Map.copyOf(cells);
   }
 
-  /** The name of a row that is not alone. */
+  /** The name of one of several rows that a source row opens: {@code Tide chart: 2}. */
   public static String numbered(String each, String number) {
     return each + ": " + number;
   }
 
-  /** Whether a column is filled by the opening itself: with its row, or with its number. */
+  /** Whether the opening fills a column, with the source row or the number. */
   public boolean fills(Column column) {
     return column == each || (count != null && column == count.number());
   }

@@ -6,12 +6,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** By which tables the rows of one come from those of another: opened from them, or planned. */
+/**
+ * Finds how the rows of one table come from those of another, through openings and plans: a path in
+ * the graph of tables, found depth first.
+ */
 final class RowPath {
   /**
-   * One step of the way.
+   * One step of a path.
    *
-   * @param words how the rows of the one table come from the other's
+   * @param from the table that the rows come from
+   * @param words the step for people, with a comma before it
    */
   private record Step(Table from, String words) {}
 
@@ -23,7 +27,8 @@ final class RowPath {
   }
 
   /**
-   * The way in words, such as {@code 'b' from 'a'}; empty where the rows do not come from there.
+   * The path for people, such as {@code , 'b' from 'a'}; empty if no rows of {@code start} come
+   * from {@code goal}.
    */
   static Optional<String> between(Table start, Table goal) {
     return new RowPath(goal).from(start);

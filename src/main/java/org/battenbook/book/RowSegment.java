@@ -9,14 +9,14 @@ import org.battenbook.syntax.RowsSection;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Rows that stand together under one line of headings: new rows of a table, or cells for rows that
- * it opens.
+ * Rows under one line of headings: new rows of a table, or cells for rows that the table opens.
  *
+ * @param cells the cells of the rows
  * @param columns the column of each heading
- * @param firstRow the place of its first row in the whole table, counted from 0
- * @param filled what the row of the table is called that each of these fills in; empty for new rows
- * @param written the block in which people write them; absent where nobody does
- * @param list the list they come from; absent where they are written in the workbook itself
+ * @param firstRow the index of its first row in the table, counted from 0
+ * @param filled the opened row that each row enters cells of; empty for new rows
+ * @param written the section of a workbook with the rows; null if they come from a list
+ * @param list the list with the rows; null if a workbook has them
  */
 public record RowSegment(
     RowCells cells,
@@ -27,17 +27,17 @@ public record RowSegment(
     @Nullable FromList list) {
 
   /**
-   * What the row is called that is filled in.
+   * The name of an opened row whose cells are entered.
    *
-   * @param at where that is said
+   * @param at where the name is written
    */
   public record Filled(String name, Span at) {}
 
   /**
-   * Where a workbook says that rows come from a list.
+   * The source of rows from a list.
    *
-   * @param statement in the workbook
-   * @param headings one for each column
+   * @param statement the statement in the workbook that names the list
+   * @param headings the headings of the list, one for each column
    */
   public record FromList(Span statement, List<Heading> headings) {
     public FromList {
@@ -48,8 +48,8 @@ public record RowSegment(
   /**
    * A heading of a list.
    *
-   * @param written as it stands there
-   * @param unit that it gives to numbers without one of their own, or empty
+   * @param written the heading as written
+   * @param unit the unit for numbers that have none of their own; can be empty
    */
   public record Heading(String written, String unit) {}
 
@@ -69,28 +69,28 @@ public record RowSegment(
     return new RowSegment(section.rows(), columns, firstRow, List.of(), section, null);
   }
 
-  /** Cells that people write for rows that are there. */
+  /** Cells that people write for opened rows. */
   static RowSegment filling(RowsSection section, List<Column> columns, List<Filled> filled) {
     return new RowSegment(section.rows(), columns, 0, filled, section, null);
   }
 
-  /** Whether its rows are new ones; else they fill in rows that are opened. */
+  /** Whether its rows are new rows; if not, they enter cells of opened rows. */
   public boolean bringsRows() {
     return filled.isEmpty();
   }
 
-  /** Whether it brings a row of the whole table. */
+  /** Whether it has a row of the table as a new row. */
   public boolean brings(int row) {
     return bringsRows() && row >= firstRow && row < firstRow + cells.rowCount();
   }
 
-  /** Where the name of one of its rows stands. */
+  /** Where the name of one of its rows is written. */
   public Span nameSpan(int at) {
     int key = columns.indexOf(columns.get(0).table().keyColumn());
     return cells.span(at, Math.max(key, 0));
   }
 
-  /** Where a cell of one of its rows stands, if it is written. */
+  /** Where a cell of one of its rows is written; empty if it is not. */
   public Optional<Span> cell(Column column, int at) {
     int place = columns.indexOf(column);
     return place >= 0 && !cells.isEmpty(at, place)
@@ -98,7 +98,7 @@ public record RowSegment(
         : Optional.empty();
   }
 
-  /** The workbook that says these rows, or names the list of them. */
+  /** The workbook that has these rows, or names the list with them. */
   public SourceText statedIn() {
     return list == null ? cells.source() : list.statement().source();
   }

@@ -5,15 +5,16 @@ import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.TruthLiteral;
 
 /**
- * A requirement or a caution.
+ * A check of a job: a requirement or a caution.
  *
- * @param condition decides by its value, yes or no
- * @param required whether it must hold (a requirement), rather than warn when it fires (a caution)
- * @param message what to say: a text with holes
+ * @param condition its condition, which is yes or no
+ * @param required whether it is a requirement, which fails if the condition is no; otherwise it is
+ *     a caution, which applies if the condition is yes
+ * @param message the message, a text with holes
  */
 public record Rule(Condition condition, boolean required, Formula message, String note, Span span) {
 
-  /** Whether it is {@code caution when true}: it does not fire, it stands for every job. */
+  /** Whether it is {@code caution when true}, a general caution for every job. */
   public boolean isStanding() {
     Formula formula = condition.layer().formula();
     return !required

@@ -4,7 +4,7 @@ import org.battenbook.syntax.KindExpression;
 import org.battenbook.syntax.Name;
 import org.jspecify.annotations.Nullable;
 
-/** What a plan is set to: its kerf, its planning time. */
+/** A setting of a plan, such as its planning time. */
 public final class Setting extends Place {
   private final Name plan;
   private final Name name;

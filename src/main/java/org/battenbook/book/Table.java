@@ -11,7 +11,10 @@ import org.battenbook.source.Span;
 import org.battenbook.syntax.Name;
 import org.jspecify.annotations.Nullable;
 
-/** A table: columns, rules for each row, and the rows that people wrote. */
+/**
+ * A table: its columns, the rules for each row, and all that files write of its rows. The rows
+ * themselves are known only after evaluation.
+ */
 public final class Table {
   private final Name name;
   private final Page page;
@@ -36,7 +39,7 @@ public final class Table {
     return name;
   }
 
-  /** What it is looked up by. */
+  /** The key of its name, for lookups. */
   public String key() {
     return name.key();
   }
@@ -53,14 +56,14 @@ public final class Table {
     return name.span();
   }
 
-  /** The name of the column by which rows are called. */
+  /** The name of the key column, which names the rows. */
   public Name keyName() {
     return keyName;
   }
 
   /**
-   * The column by which rows are called. Where a workbook forgets it, {@link BookAssembly} says so
-   * and puts one in, so that every table has one.
+   * The key column, which names the rows. Every table has one: if a workbook does not define it,
+   * {@link BookAssembly} reports that and adds one.
    */
   public Column keyColumn() {
     return Objects.requireNonNull(columns.get(keyName.key()));
@@ -70,7 +73,7 @@ public final class Table {
     return columns.containsKey(keyName.key());
   }
 
-  /** Whether no workbook defines the key column: the one that is there was put in. */
+  /** Whether no workbook defines the key column, so that {@link BookAssembly} added it. */
   boolean forgetsKeyColumn() {
     return keyColumn().name().equals(keyName);
   }
@@ -88,42 +91,42 @@ public final class Table {
     return Collections.unmodifiableList(rules);
   }
 
-  /** The columns that a person wants to see first; all of them where the workbook does not say. */
+  /** The columns to show first; all columns if the workbook names none. */
   public List<Column> ticket() {
     return ticket.isEmpty() ? columns() : ticket;
   }
 
-  /** How its rows are opened from other tables'; none where people write them. */
+  /** The statements that open its rows from other tables; none if people write its rows. */
   public List<RowOpening> openings() {
     return Collections.unmodifiableList(openings);
   }
 
-  /** The plan that its rows come of; absent where they do not. */
+  /** The plan that makes its rows; null if none does. */
   public @Nullable PlanStatement plan() {
     return plan;
   }
 
-  /** Whether people write its rows; else they are opened from another table's, or planned. */
+  /** Whether people write its rows, or a list has them; if not, they are opened or planned. */
   public boolean isWritten() {
     return openings.isEmpty() && plan == null;
   }
 
-  /** All that is written of its rows, in order; what comes later holds. */
+  /** All row segments, in file order. A later segment overrides an earlier one. */
   public List<RowSegment> segments() {
     return Collections.unmodifiableList(segments);
   }
 
-  /** The segments that bring rows, in the order of the rows. */
+  /** The segments with new rows, in the order of the rows. */
   public List<RowSegment> rows() {
     return segments.stream().filter(RowSegment::bringsRows).toList();
   }
 
-  /** How many rows people write, or lists bring. */
+  /** The number of rows that people write or lists have. */
   public int writtenRows() {
     return writtenRows;
   }
 
-  /** Whether a text says rows of the table, or fills them in. */
+  /** Whether a file has rows of the table, or cells for its opened rows. */
   public boolean isWrittenIn(SourceText text) {
     return segments.stream().anyMatch(segment -> segment.statedIn() == text);
   }

@@ -1,4 +1,4 @@
-/** One model, with the provenance of every formula, out of all files that a workbook follows. */
+/** The model of a job and all files that it follows, with the origin of every formula. */
 @NullMarked
 package org.battenbook.book;
 

@@ -8,9 +8,12 @@ import org.battenbook.source.Span;
 import org.battenbook.unit.Shown;
 import org.battenbook.value.Value;
 
-/** Shows values: what a person wrote as a number stays in their own words and unit. */
+/**
+ * Shows values. A number that a person wrote is shown as written, in its own unit. Calculated
+ * values are shown in the form of their place.
+ */
 final class AsWritten {
-  /** In what is a number, this can only begin its tolerance. */
+  /** The start of a tolerance; a number has none of these characters elsewhere. */
   private static final Pattern TOLERANCE = Pattern.compile("±|\\+/[-−]");
 
   private AsWritten() {}
@@ -20,10 +23,10 @@ final class AsWritten {
     Optional<Span> written = own ? literal(decided, spot) : Optional.empty();
     return written
         .map(span -> new Shown(TOLERANCE.split(span.text(), 2)[0].strip(), false))
-        .orElseGet(() -> decided.book().showReckoned(spot.place(), value));
+        .orElseGet(() -> decided.book().showCalculated(spot.place(), value));
   }
 
-  /** Where the value stands as a plain number, in a cell or as a line's whole formula. */
+  /** Where a value is written as a literal, in a cell or as the whole formula of a place. */
   private static Optional<Span> literal(Decisions decided, Spot spot) {
     if (decided.ownFormula(spot) != null) {
       return Optional.empty();
@@ -37,7 +40,7 @@ final class AsWritten {
         : Optional.empty();
   }
 
-  /** Where a row's cell stands: in an edit, or else in the text; nowhere for a line. */
+  /** Where the cell of a spot is written, in an edit or in the file; empty for a line. */
   static Optional<Span> cell(Decisions decided, Spot spot) {
     if (!(spot.place() instanceof Column column)) {
       return Optional.empty();

@@ -27,25 +27,33 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Checks every formula of a book. Kinds are found on demand: a place that another reads is checked
- * first. A place that reads itself, as {@code above} may, is checked twice: once to find its kind
- * from the branch that does not, and once more knowing it.
+ * Type-checks every formula of a book. Kinds are inferred on demand: a place that another one reads
+ * is checked first. A place that reads itself, as one with {@code above} can, is checked twice. The
+ * first check infers its kind from a branch that does not read it; the second check uses that kind.
  */
-public final class BookCheck implements Knowledge {
+public final class BookCheck implements TypingContext {
   private final Book book;
   private final Diagnostics diagnostics;
   private final CheckEnvironment environment;
   private final DeclaredKinds declaredKinds;
+
+  /** The kinds that the workbook declares. */
   private final Map<Place, Kind> declared = new HashMap<>();
+
   private final Map<Place, CheckedPlace> done = new LinkedHashMap<>();
 
-  /** The places being checked, with the kind that is known of them so far. */
-  private final Map<Place, Kind> underway = new HashMap<>();
+  /** The places being checked now, with the kind of each as far as it is known. */
+  private final Map<Place, Kind> inProgress = new HashMap<>();
 
-  /** Places checked while a place that they read was underway: good until that one is done. */
+  /**
+   * Places that read a place still in progress. Their results are valid only until that place's
+   * kind is known.
+   */
   private final Map<Place, CheckedPlace> provisional = new HashMap<>();
 
-  private Set<Place> readUnderway = new HashSet<>();
+  /** The places in progress that the current place has read. */
+  private Set<Place> readInProgress = new HashSet<>();
+
   private final FunctionChecks functions;
 
   private BookCheck(Book book, Diagnostics diagnostics) {
@@ -59,13 +67,13 @@ public final class BookCheck implements Knowledge {
   /**
    * Checks a whole book.
    *
-   * @param diagnostics takes every fault of names, kinds and dimensions
+   * @param diagnostics receives every fault of names, kinds and dimensions
    */
   public static CheckedBook check(Book book, Diagnostics diagnostics) {
     return new BookCheck(book, diagnostics).check();
   }
 
-  /** Every place, once the kinds that are written are known. */
+  /** Reads the declared kinds of all places, and returns the places. */
   private List<Place> declared() {
     List<Place> places = places();
     places.forEach(this::declare);
@@ -84,7 +92,10 @@ public final class BookCheck implements Knowledge {
     return new CheckedBook(environment, inOrder, messages);
   }
 
-  /** What is wrong with a plan would be told again by each of its tables. */
+  /**
+   * Checks a plan. After a fault, the faults of the tables it makes are dropped: they follow from
+   * it.
+   */
   private void checkPlan(PlanStatement plan) {
     if (!new PlanKinds(column -> checked(column).kind(), diagnostics).allow(plan)) {
       book.tables().stream()
@@ -93,7 +104,7 @@ public final class BookCheck implements Knowledge {
     }
   }
 
-  /** Every line, every column, the condition of every rule, and what plans are set to. */
+  /** All lines and columns, the conditions of rules, and the settings of plans. */
   private List<Place> places() {
     List<Place> places = new ArrayList<>();
     for (Page page : book.pages()) {
@@ -136,24 +147,24 @@ public final class BookCheck implements Knowledge {
     if (known != null) {
       return known;
     }
-    boolean root = underway.isEmpty();
-    Set<Place> readAround = readUnderway;
-    readUnderway = new HashSet<>();
-    underway.put(place, kindOrUnknown(place));
+    boolean root = inProgress.isEmpty();
+    Set<Place> readAround = readInProgress;
+    readInProgress = new HashSet<>();
+    inProgress.put(place, kindOrUnknown(place));
     CheckedPlace result = checkPlace(place);
-    if (readUnderway.contains(place)) {
+    if (readInProgress.contains(place)) {
       provisional.clear();
-      underway.put(place, result.kind());
+      inProgress.put(place, result.kind());
       result = checkPlace(place);
     }
-    underway.remove(place);
-    readUnderway.remove(place);
-    (readUnderway.isEmpty() ? done : provisional).put(place, result);
+    inProgress.remove(place);
+    readInProgress.remove(place);
+    (readInProgress.isEmpty() ? done : provisional).put(place, result);
     if (root) {
       provisional.clear();
     }
-    readAround.addAll(readUnderway);
-    readUnderway = readAround;
+    readAround.addAll(readInProgress);
+    readInProgress = readAround;
     return result;
   }
 
@@ -170,8 +181,8 @@ public final class BookCheck implements Knowledge {
             new FormulaCheck(this, diagnostics, checked, List.of())
                 .check(kind == Kind.UNKNOWN ? null : kind);
         kind = kind == Kind.UNKNOWN ? found : kind;
-        if (wanted == Kind.UNKNOWN && underway.get(place) == Kind.UNKNOWN && i == 0) {
-          underway.put(place, kind);
+        if (wanted == Kind.UNKNOWN && inProgress.get(place) == Kind.UNKNOWN && i == 0) {
+          inProgress.put(place, kind);
         }
       }
       layers.add(new CheckedPlace.Layered(checked));
@@ -185,7 +196,7 @@ public final class BookCheck implements Knowledge {
 
   private @Nullable Form form(Place place, Kind kind) {
     if (place.shownAs() != null) {
-      Optional<Form> own = form(place.shownAs(), kind, diagnostics);
+      Optional<Form> own = environment.shownForms().form(place.shownAs(), kind, diagnostics);
       if (own.isPresent()) {
         return own.get();
       }
@@ -204,7 +215,7 @@ public final class BookCheck implements Knowledge {
     }
   }
 
-  /** Rows are opened by a plain number. */
+  /** Checks that the number of rows to open is a plain number. */
   private void checkCount(RowOpening opening, Column upTo) {
     Kind kind = checked(upTo).kind();
     if (kind != Kind.UNKNOWN && !kind.equals(Kind.NUMBER)) {
@@ -246,9 +257,9 @@ public final class BookCheck implements Knowledge {
     if (known != null) {
       return known;
     }
-    Kind soFar = underway.get(place);
+    Kind soFar = inProgress.get(place);
     if (soFar != null) {
-      readUnderway.add(place);
+      readInProgress.add(place);
       return soFar;
     }
     return checked(place).kind();

@@ -24,20 +24,24 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Reads and checks what rows say of a column. */
+/** Reads and type-checks the cells of a column. */
 final class CellCheck {
-  private final Knowledge knowledge;
+  private final TypingContext typing;
   private final Diagnostics diagnostics;
 
-  /** How many operations the formulas in cells have so far, functions written out. */
+  /** The number of operations in formulas of cells so far, with functions expanded inline. */
   private long operations;
 
-  CellCheck(Knowledge knowledge, Diagnostics diagnostics) {
-    this.knowledge = knowledge;
+  CellCheck(TypingContext typing, Diagnostics diagnostics) {
+    this.typing = typing;
     this.diagnostics = diagnostics;
   }
 
-  /** The names of a table's rows, out of its key column. */
+  /**
+   * The names of a table's written rows, from its key column.
+   *
+   * @param diagnostics receives rows without a name and names used twice
+   */
   static RowKeys keys(Table table, Diagnostics diagnostics) {
     RowKeys.Builder keys = new RowKeys.Builder(table.name().text(), diagnostics);
     for (RowSegment segment : table.rows()) {
@@ -68,7 +72,7 @@ final class CellCheck {
     return text.strip();
   }
 
-  /** What a row is called that has no name; a fault says so already. */
+  /** The name of a row without a name. That is reported already. */
   private static String unnamed(Span row) {
     return "row at " + row.place();
   }
@@ -77,7 +81,7 @@ final class CellCheck {
     return expression instanceof TextLiteral text ? text.plainWords().orElse("") : "";
   }
 
-  /** All entries of a column, those that changes set included. */
+  /** All entries of a column, including those of changes. */
   Entries entries(Column column, Kind kind) {
     Table table = column.table();
     Cells written = table.isWritten() ? new Cells(table.writtenRows()) : Cells.NONE;
@@ -86,8 +90,8 @@ final class CellCheck {
       table.openings().forEach(opening -> addShared(opening, column, kind, entries));
     }
     for (RowSegment segment : table.segments()) {
-      boolean isSaid = segment.columns().contains(column) && !column.comesWithRow();
-      if (isSaid && !diagnostics.isRefused()) {
+      boolean hasColumn = segment.columns().contains(column) && !column.comesWithRow();
+      if (hasColumn && !diagnostics.isRefused()) {
         Cells into = table.isWritten() ? written : new Cells(segment.cells().rowCount());
         read(segment, column, kind, into);
         if (!table.isWritten()) {
@@ -99,7 +103,7 @@ final class CellCheck {
     return entries.isEmpty() && entries.lateNames().isEmpty() ? Entries.NONE : entries;
   }
 
-  /** What an opening says of all its rows. */
+  /** Adds the cell that an opening has for all its rows, if any. */
   private void addShared(RowOpening opening, Column column, Kind kind, Entries entries) {
     Formula shared = opening.cells().get(column);
     if (shared != null) {
@@ -109,7 +113,9 @@ final class CellCheck {
     }
   }
 
-  /** Reads a segment of rows; cells of one text are read once, there are few different ones. */
+  /**
+   * Reads the cells of a segment. Cells of the same text are read once, since most texts repeat.
+   */
   private void read(RowSegment segment, Column column, Kind kind, Cells cells) {
     int at = segment.columns().indexOf(column);
     RowCells written = segment.cells();
@@ -145,17 +151,22 @@ final class CellCheck {
     RowSegment.FromList list = segment.list();
     return list == null
         ? null
-        : new ListedCells(knowledge, column, kind, list.headings().get(at), diagnostics);
+        : new ListedCells(typing, column, kind, list.headings().get(at), diagnostics);
   }
 
-  /** Puts an entry into a cell: its value, or its formula, or a message of what is wrong. */
+  /**
+   * Puts an entry into a cell, as a value if it is a literal, else as a formula. After a fault the
+   * cell stays empty.
+   *
+   * @param entry null to empty the cell
+   */
   void enter(@Nullable Formula entry, int row, Column column, Kind kind, Cells cells) {
     cells.clear(row);
     if (entry == null) {
       return;
     }
     CheckedFormula checked = new CheckedFormula(entry, Scope.ofCell(column, entry.span().source()));
-    Kind found = new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(kind);
+    Kind found = new FormulaCheck(typing, diagnostics, checked, List.of()).check(kind);
     Optional<Value> literal = checked.literal();
     if (found == Kind.UNKNOWN) {
       return;
@@ -173,9 +184,9 @@ final class CellCheck {
     }
   }
 
-  /** Memory may not hold all of them, so that they are counted one by one. */
+  /** Counts the operations of a cell's formula, and refuses the workbook if there are too many. */
   private void count(CheckedFormula formula, Column column) {
-    operations += formula.writtenOut();
+    operations += formula.expandedSize();
     if (Bound.ALL_OPERATIONS.isPassedBy(operations)) {
       diagnostics.refuse(
           "formulas-too-large",
@@ -233,7 +244,7 @@ final class CellCheck {
       entries.add(new LateName(column.table(), name, change.row().span()), one);
       return;
     }
-    RowKeys keys = knowledge.keys(column.table());
+    RowKeys keys = typing.environment().rows(column.table()).keys();
     Optional<Integer> row = keys.row(name);
     if (row.isEmpty()) {
       diagnostics.fault(
@@ -246,7 +257,7 @@ final class CellCheck {
   private void enter(Change change, int row, Column column, Kind kind, Cells cells) {
     CheckedFormula checked =
         new CheckedFormula(change.formula(), Scope.ofCell(column, change.span().source()));
-    new FormulaCheck(knowledge, diagnostics, checked, List.of()).check(kind);
+    new FormulaCheck(typing, diagnostics, checked, List.of()).check(kind);
     cells.set(row, checked);
     setTolerance(checked, row, cells);
     cells.change(row, change);

@@ -13,11 +13,11 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the rows of a table say of one column: a value, a formula of the cell's own, or nothing.
- * Cells of one column are few kinds of values, so equal ones are kept once.
+ * The cells of one column, by row. A cell has a value or a formula of its own, or is empty. Cells
+ * of the same text share one value object.
  */
 public final class Cells {
-  /** A column that no row speaks of. */
+  /** The cells of a column in which nothing is written. */
   public static final Cells NONE = new Cells(0);
 
   private @Nullable Value[] values;
@@ -25,22 +25,22 @@ public final class Cells {
   private final Map<Integer, Change> changes = new HashMap<>();
   private final Map<Integer, CheckedFormula> tolerances = new HashMap<>();
 
-  /** What edits wrote into cells since the text was read, by row. */
+  /** The text that an edit wrote into each cell since the file was read, by row. */
   private final Map<Integer, Span> typed = new HashMap<>();
 
-  /** The names of rows that are not known yet, in whatever cells. */
+  /** The names of rows in all cells that are still to be checked. */
   private final List<LateName> lateNames = new ArrayList<>();
 
   Cells(int rowCount) {
     values = new @Nullable Value[rowCount];
   }
 
-  /** The value written in a row's cell; absent where the cell is empty or holds a formula. */
+  /** The value written in a row's cell; null if the cell is empty or has a formula only. */
   public @Nullable Value value(int row) {
     return row < values.length ? values[row] : null;
   }
 
-  /** The formulas that stand in cells, by row. */
+  /** The formulas written in cells, by row. */
   public Map<Integer, CheckedFormula> formulas() {
     return formulas;
   }
@@ -50,22 +50,22 @@ public final class Cells {
     return changes;
   }
 
-  /** What stands behind {@code ±} in cells, by row. */
+  /** The tolerances written after {@code ±} in cells, by row. */
   public Map<Integer, CheckedFormula> tolerances() {
     return tolerances;
   }
 
-  /** Whether a row says what it is, be it by a value or by a formula. */
+  /** Whether a row's cell has a value or a formula. */
   public boolean isFilled(int row) {
     return value(row) != null || formulas.containsKey(row);
   }
 
-  /** How many rows there is a cell for. */
+  /** The number of rows that have a cell. */
   int size() {
     return values.length;
   }
 
-  /** Whether any row says anything. */
+  /** Whether all cells are empty. */
   public boolean isEmpty() {
     if (!formulas.isEmpty()) {
       return false;
@@ -78,7 +78,7 @@ public final class Cells {
     return true;
   }
 
-  /** A copy to be edited, with a cell for each row. */
+  /** A copy for an edit, with cells for at least {@code rowCount} rows. */
   Cells copy(int rowCount) {
     Cells copy = new Cells(0);
     copy.values = Arrays.copyOf(values, Math.max(values.length, rowCount));
@@ -98,7 +98,12 @@ public final class Cells {
     lateNames.addAll(names);
   }
 
-  /** These with the rows that cells name known; where there is none, that is a fault. */
+  /**
+   * A copy in which the names of rows are replaced by rows. A name that no row has becomes a fault.
+   *
+   * @param late the names to replace
+   * @param others the rows of all tables, which are known now
+   */
   Cells resolved(List<LateName> late, BookRows others) {
     if (late.isEmpty()) {
       return this;
@@ -123,7 +128,7 @@ public final class Cells {
     typed.remove(row);
   }
 
-  /** What an edit wrote into a row's cell since the text was read; absent where none did. */
+  /** The text that an edit wrote into a row's cell since the file was read; null if none did. */
   @Nullable Span typed(int row) {
     return typed.get(row);
   }
@@ -144,7 +149,7 @@ public final class Cells {
     formulas.put(row, formula);
   }
 
-  /** Sets a row's cell to one of others. */
+  /** Sets the cell of {@code row} to cell {@code at} of another column's cells. */
   void copy(Cells from, int at, int row) {
     clear(row);
     values[row] = from.value(at);
@@ -156,7 +161,11 @@ public final class Cells {
     setTyped(row, from.typed.get(at));
   }
 
-  /** Lets a change, the only cell of others, decide a row; what it read before stays. */
+  /**
+   * Applies a change to a row. The value written there stays, since the change can read it.
+   *
+   * @param one the cell of the change, at index 0
+   */
   void change(Cells one, int row) {
     CheckedFormula formula = one.formulas.get(0);
     if (formula == null) {
@@ -169,7 +178,7 @@ public final class Cells {
     one.changes.values().forEach(change -> changes.put(row, change));
   }
 
-  /** Sets by how much a row's value may be off; nothing is said of it without one. */
+  /** Sets the tolerance of a row's value; null for no tolerance. */
   void setTolerance(int row, @Nullable CheckedFormula tolerance) {
     if (tolerance == null) {
       tolerances.remove(row);

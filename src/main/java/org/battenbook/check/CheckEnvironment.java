@@ -27,8 +27,8 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What names, rows, functions and settings of a book mean, whatever its formulas say. It never
- * changes, so that edits of one book may be checked in several threads.
+ * The static environment of a book: what its names, tables, functions and settings mean, apart from
+ * the kinds of formulas. It never changes, so edits of one book can be checked in several threads.
  */
 final class CheckEnvironment {
   private final Book book;
@@ -39,9 +39,9 @@ final class CheckEnvironment {
   private final Map<FunctionDefinition.Parameter, Kind> parameters = new HashMap<>();
 
   /**
-   * The environment of a book.
+   * Creates the environment of a book.
    *
-   * @param diagnostics takes what is wrong with its settings, the names of its rows, and the kinds
+   * @param diagnostics receives faults of its settings, of the names of its rows, and of the kinds
    *     of its functions' parameters
    */
   CheckEnvironment(Book book, Diagnostics diagnostics) {
@@ -64,7 +64,7 @@ final class CheckEnvironment {
     return one.kind() == null ? Kind.UNKNOWN : declared.kind(one.kind());
   }
 
-  /** The job's currency; none where what is written is no currency, which is said once, here. */
+  /** The job's currency; null after a fault. */
   private static @Nullable String currency(@Nullable Name written, Diagnostics diagnostics) {
     if (written == null) {
       return Dimension.NO_CURRENCY;
@@ -83,7 +83,7 @@ final class CheckEnvironment {
     return code;
   }
 
-  /** Reads the kinds that are written behind a colon. */
+  /** A reader of the kinds written after a colon. */
   DeclaredKinds declaredKinds(Diagnostics diagnostics) {
     return new DeclaredKinds(book, currency, diagnostics);
   }
@@ -100,6 +100,11 @@ final class CheckEnvironment {
     return shownForms;
   }
 
+  /**
+   * The rows of a table that people write.
+   *
+   * @throws IllegalArgumentException if people do not write the rows of that table
+   */
   Rows rows(Table table) {
     Rows found = rows.get(table);
     if (found == null) {
@@ -108,6 +113,11 @@ final class CheckEnvironment {
     return found;
   }
 
+  /**
+   * A table by the key of its name.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
   Table table(String key) {
     Table table = book.table(key);
     if (table == null) {
@@ -116,7 +126,8 @@ final class CheckEnvironment {
     return table;
   }
 
-  @Nullable Table tableSeen(String key, Scope scope) {
+  /** A table by the key of its name; null if there is none that the scope sees. */
+  @Nullable Table visibleTable(String key, Scope scope) {
     Table table = book.table(key);
     return table != null && book.sees(scope.file(), table.origin().source()) ? table : null;
   }
@@ -125,11 +136,13 @@ final class CheckEnvironment {
     return book.tables().stream().map(Table::toString).toList();
   }
 
+  /** A workbook function by the key of its name; null if there is none that the scope sees. */
   @Nullable FunctionDefinition function(String key, Scope scope) {
     FunctionDefinition function = book.function(key);
     return function != null && book.sees(scope.file(), function.span().source()) ? function : null;
   }
 
+  /** The names of all functions, built-in or of the workbook. */
   Collection<String> functionNames() {
     List<String> names = new ArrayList<>();
     Operations.functions().stream().map(Operation::name).forEach(names::add);
@@ -137,10 +150,19 @@ final class CheckEnvironment {
     return names;
   }
 
+  /**
+   * The declared kind of a parameter; {@link Kind#UNKNOWN} if none is declared, or after a fault.
+   */
   Kind parameterKind(FunctionDefinition.Parameter parameter) {
     return parameters.getOrDefault(parameter, Kind.UNKNOWN);
   }
 
+  /**
+   * A value that the job's settings define: {@code minor unit}, the smallest amount of its
+   * currency.
+   *
+   * @return a fault if the setting has one; empty for any other key
+   */
   Optional<Value> setting(String key) {
     if (!key.equals("minor unit")) {
       return Optional.empty();

@@ -25,7 +25,10 @@ import org.battenbook.value.ShownValue;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** A book whose every formula is checked. */
+/**
+ * A book with the results of type checking. It is immutable: an edit gives a new one, which shares
+ * all places that the edit did not change.
+ */
 public final class CheckedBook {
   private final CheckEnvironment environment;
   private final Map<Place, CheckedPlace> places;
@@ -44,12 +47,16 @@ public final class CheckedBook {
     return environment.book();
   }
 
-  /** How quantities are shown where nothing else is said. */
+  /** The default forms in which quantities are shown. */
   public Forms forms() {
     return environment.shownForms().defaults();
   }
 
-  /** The rows of a table that people write. */
+  /**
+   * The rows of a table that people write.
+   *
+   * @throws IllegalArgumentException if people do not write the rows of that table
+   */
   public Rows writtenRows(Table table) {
     return environment.rows(table);
   }
@@ -59,19 +66,21 @@ public final class CheckedBook {
     return places.values();
   }
 
-  /** What is known of each place, in the same order. */
+  /** What the check found, by place, in the same order. */
   public Map<Place, CheckedPlace> byPlace() {
     return places;
   }
 
-  /** This book with other places: with error bounds, or without. */
+  /** This book with other places, such as those with error bounds. */
   public CheckedBook withPlaces(Map<Place, CheckedPlace> others) {
     return new CheckedBook(environment, others, messages);
   }
 
   /**
-   * The places that an edit of an earlier state of this book changed; empty where it came to have
-   * places that were not there. What an edit leaves as it was is the same object.
+   * The places that edits have changed since an earlier state of this book. Places are compared by
+   * identity, since an edit keeps the objects of places that it does not change.
+   *
+   * @return empty if the two books do not have the same places
    */
   @SuppressWarnings("ReferenceEquality")
   public Optional<Set<Place>> changesFrom(CheckedBook before) {
@@ -84,6 +93,11 @@ public final class CheckedBook {
     return Optional.of(changed);
   }
 
+  /**
+   * A place and what the check found.
+   *
+   * @throws IllegalArgumentException if the book has no such place
+   */
   public CheckedPlace place(Place place) {
     CheckedPlace found = places.get(place);
     if (found == null) {
@@ -92,12 +106,16 @@ public final class CheckedBook {
     return found;
   }
 
-  /** How a value that was reckoned from those of a place is shown, whatever is written there. */
-  public Shown showReckoned(Place place, Value value) {
+  /** A value shown in the form of a place, even if a literal is written there. */
+  public Shown showCalculated(Place place, Value value) {
     return ShownValue.of(value, place(place).form());
   }
 
-  /** The message of a rule, a text with holes. */
+  /**
+   * The message of a rule, a text with holes.
+   *
+   * @throws IllegalArgumentException if the book has no such rule
+   */
   public CheckedFormula message(Rule rule) {
     CheckedFormula found = messages.get(rule);
     if (found == null) {
@@ -107,25 +125,24 @@ public final class CheckedBook {
   }
 
   /**
-   * This book with another formula in place of the one that decides a place. Its error bounds are
-   * still those of before.
+   * This book with another formula in the last layer of a place. Error bounds stay as they were.
    *
-   * @param formula in a text that stands for the statement it belongs to
-   * @return empty where the formula is at fault, or is of another kind: then the text of the
-   *     workbook has to be read again, which says what is wrong
+   * @param formula the new formula; its source text is the edited statement
+   * @return empty if the formula has a fault or another kind. The caller must then read the whole
+   *     workbook again, which reports what is wrong.
    */
   public Optional<CheckedBook> withFormula(Place place, Formula formula) {
     CheckedPlace old = place(place);
     int last = old.layers().size() - 1;
-    boolean saysKind = last == 0 && place.declaredKind() == null;
+    boolean infersKind = last == 0 && place.declaredKind() == null;
     Scope scope = Scope.of(place, last);
     CheckedFormula checked = new CheckedFormula(formula, scope);
     Diagnostics found = new Diagnostics();
     Kind kind =
         new FormulaCheck(new CheckedKinds(environment, places), found, checked, List.of())
-            .check(saysKind ? null : old.kind());
+            .check(infersKind ? null : old.kind());
     boolean readsItself = checked.needs().stream().anyMatch(need -> need.place() == place);
-    if (!kind.equals(old.kind()) || (saysKind && readsItself)) {
+    if (!kind.equals(old.kind()) || (infersKind && readsItself)) {
       return Optional.empty();
     }
     List<CheckedPlace.Layered> layers = new ArrayList<>(old.layers());
@@ -136,12 +153,13 @@ public final class CheckedBook {
   }
 
   /**
-   * This book with another entry in one row's cell. Its error bounds are still those of before.
+   * This book with another entry in one cell. Error bounds stay as they were.
    *
-   * @param rows those of the column's table
-   * @param entry what is written there, in a text that stands for the row; absent to empty the cell
-   * @return empty where the entry is at fault, or no row that people write has the cell: then the
-   *     text of the workbook has to be read again, which says what is wrong
+   * @param rows the rows of the column's table
+   * @param row the index of the row
+   * @param entry the new entry; its source text is the edited row. Null to empty the cell.
+   * @return empty if the entry has a fault, or no written row has the cell. The caller must then
+   *     read the whole workbook again, which reports what is wrong.
    */
   public Optional<CheckedBook> withCell(
       Column column, Rows rows, int row, @Nullable Formula entry) {

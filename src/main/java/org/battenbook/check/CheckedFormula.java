@@ -26,27 +26,36 @@ import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A formula as written, with what the check learned of each node, by the node's id. Later stages
- * read it and never change it.
+ * A formula with the results of type checking: the kind and the meaning of each node, in arrays by
+ * the node's id. Only the check changes it; later stages only read it.
  */
 public final class CheckedFormula {
   private final Formula formula;
   private final Scope scope;
   private final Set<Need> needs = new LinkedHashSet<>();
   private final @Nullable Kind[] kinds;
+
+  /**
+   * The meaning of each node, if it has one: the {@link Value} of a literal, the {@link Path} of a
+   * reference, the {@link Operation} or {@link CheckedFunction} of a call, or the {@link Table} of
+   * an aggregate or a selection.
+   */
   private final @Nullable Object[] facts;
+
   private boolean readsInherited;
   private @Nullable CheckedFormula tolerance;
   private final List<Compared> atWorst = new ArrayList<>();
 
   /**
-   * A comparison that is to hold even at worst.
+   * A comparison marked {@code even at worst}.
    *
-   * @param overRows whether it runs in each of the rows that an aggregate goes through
+   * @param overRows whether it is inside an aggregate or a selection, and so runs for each row
+   *     there
    */
   public record Compared(AtWorst node, boolean overRows) {}
 
-  private long writtenOut;
+  /** See {@link #expandedSize}. */
+  private long expandedSize;
 
   private final List<LateName> lateNames = new ArrayList<>();
 
@@ -57,21 +66,21 @@ public final class CheckedFormula {
     this.scope = scope;
     this.kinds = new @Nullable Kind[formula.nodeCount()];
     this.facts = new @Nullable Object[formula.nodeCount()];
-    this.writtenOut = formula.nodeCount();
+    this.expandedSize = formula.nodeCount();
   }
 
   /**
-   * What is known of a node of a formula that nobody wrote.
+   * The kind and meaning of a node of a synthetic formula.
    *
-   * @param fact what there is to know besides its kind; absent where there is nothing
+   * @param fact the meaning, as {@link #fact(Expression)} returns it; null if it has none
    */
   public record NodeFact(Expression node, Kind kind, @Nullable Object fact) {}
 
   /**
-   * A formula that nobody wrote, of which all is known.
+   * A formula that the program made, with all results of a check.
    *
-   * @param nodes what is known of each of its nodes
-   * @param needs what it reads
+   * @param nodes the kind and meaning of each node
+   * @param needs what the formula reads
    */
   public static CheckedFormula synthetic(
       Formula formula, Scope scope, Collection<NodeFact> nodes, Collection<Need> needs) {
@@ -96,7 +105,7 @@ public final class CheckedFormula {
     return scope;
   }
 
-  /** What stands behind its {@code ±}; absent where nothing does. */
+  /** The tolerance after its {@code ±}; null if there is none. */
   public @Nullable CheckedFormula tolerance() {
     return tolerance;
   }
@@ -105,19 +114,19 @@ public final class CheckedFormula {
     tolerance = checked;
   }
 
-  /** Its comparisons that are to hold even at worst. */
+  /** Its comparisons marked {@code even at worst}. */
   public List<Compared> atWorst() {
     return atWorst;
   }
 
-  /** Whether another formula, made anew of the same parts, says the same. */
+  /** Whether another formula, built again, has the same nodes, meanings and needs. */
   public boolean saysSameAs(CheckedFormula other) {
     return formula.equals(other.formula)
         && Arrays.equals(facts, other.facts)
         && needs.equals(other.needs);
   }
 
-  /** Whether it counts pixels of an image file anywhere. */
+  /** Whether any node counts the pixels of an image file. */
   public boolean countsPixels() {
     return countsPixels(formula.expression());
   }
@@ -131,19 +140,17 @@ public final class CheckedFormula {
     return facts[node.id()] instanceof PixelCount;
   }
 
-  /** What was learned of a node besides its kind; absent where nothing is. */
+  /** The meaning of a node: a value, path, operation, function or table; null if it has none. */
   public @Nullable Object fact(Expression node) {
     return facts[node.id()];
   }
 
-  /** What it reads, in the order of its words. */
+  /** What it reads, in the order in which it is written. */
   public Set<Need> needs() {
     return needs;
   }
 
-  /**
-   * Whether it reads the value that its place had before a change: what that reads, it needs too.
-   */
+  /** Whether it reads the value before a change. If so, it also needs what that value needs. */
   public boolean readsInherited() {
     return readsInherited;
   }
@@ -152,7 +159,7 @@ public final class CheckedFormula {
     readsInherited = true;
   }
 
-  /** The names of rows that are not known yet, in functions and behind its {@code ±} too. */
+  /** The names of rows that are still to be checked, also in called functions and its tolerance. */
   List<LateName> lateNames() {
     if (tolerance == null) {
       return lateNames;
@@ -166,36 +173,41 @@ public final class CheckedFormula {
     lateNames.addAll(names);
   }
 
-  /** How many nodes it has once each function that it calls is written out in place of its call. */
-  public long writtenOut() {
-    return writtenOut;
+  /** The number of nodes once the calls of workbook functions are expanded inline. */
+  public long expandedSize() {
+    return expandedSize;
   }
 
-  void writeOut(CheckedFunction function) {
-    writtenOut += function.body().writtenOut();
+  /** Adds a call of a workbook function to the expanded size. */
+  void addCall(CheckedFunction function) {
+    expandedSize += function.body().expandedSize();
   }
 
-  /** The kind of the whole. */
+  /** The kind of the formula. */
   public Kind kind() {
     return kind(formula.expression());
   }
 
+  /** The kind of a node; {@link Kind#UNKNOWN} after a fault. */
   public Kind kind(Expression node) {
     Kind kind = kinds[node.id()];
     return kind == null ? Kind.UNKNOWN : kind;
   }
 
-  /** The value of a literal, its units resolved; a text without holes; a row called by its name. */
+  /**
+   * The value of a literal with its units resolved, of a text without holes, or of a row given by
+   * its name.
+   */
   public Value constant(Expression literal) {
     return fact(literal, Value.class);
   }
 
-  /** The value of a formula that is nothing but a literal, a minus before it or not. */
+  /** The value of a formula that is only a literal, with or without a minus; else empty. */
   public Optional<Value> literal() {
     return literal(formula.expression());
   }
 
-  /** The value of a node that is nothing but a literal, a minus or a ± before it or not. */
+  /** The value of a node that is only a literal, with or without a sign; else empty. */
   public Optional<Value> literal(Expression whole) {
     if (facts[whole.id()] instanceof Value value) {
       return Optional.of(value);
@@ -209,11 +221,12 @@ public final class CheckedFormula {
     return Optional.empty();
   }
 
+  /** The path that a reference reads. */
   public Path path(Reference reference) {
     return fact(reference, Path.class);
   }
 
-  /** The form that a hole of a text asks for; absent where the value shows in its own. */
+  /** The form that a hole of a text names; null if the value is shown in its own form. */
   public @Nullable Form holeForm(Reference hole) {
     return holeForms.get(hole.id());
   }
@@ -227,7 +240,7 @@ public final class CheckedFormula {
     return fact(node, Operation.class);
   }
 
-  /** The workbook's own function that a call means; absent for a built-in one. */
+  /** The workbook function of a call; null for a built-in function. */
   public @Nullable CheckedFunction function(Call call) {
     return facts[call.id()] instanceof CheckedFunction function ? function : null;
   }
@@ -252,6 +265,7 @@ public final class CheckedFormula {
     needs.add(need);
   }
 
+  /** The meaning of a node, which the caller knows to be of a type. */
   private <T> T fact(Expression node, Class<T> type) {
     Object fact = facts[node.id()];
     if (!type.isInstance(fact)) {

@@ -9,8 +9,8 @@ import org.battenbook.syntax.FunctionDefinition;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
-/** What one edit of a checked book is checked against: every kind is known. */
-final class CheckedKinds implements Knowledge {
+/** The typing context for an edit of a checked book, in which every kind is known. */
+final class CheckedKinds implements TypingContext {
   private final CheckEnvironment environment;
   private final Map<Place, CheckedPlace> places;
   private final FunctionChecks functions = new FunctionChecks(this, new Diagnostics());

@@ -11,13 +11,14 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A place whose formulas are checked.
+ * A place with the results of type checking.
  *
  * @param kind the kind of its values
- * @param form how they are shown; absent for values that are not quantities
- * @param layers the formula of each layer, absent where the layer has none
- * @param entries what rows say of their own; none for lines and for columns without a heading
- * @param furtherNeeds what its comparisons read, beside their sides, to hold even at worst
+ * @param form the form in which they are shown; null for values that are not quantities
+ * @param layers the formula of each layer
+ * @param entries the cells that are written in its rows; none for lines
+ * @param furtherNeeds what its comparisons marked {@code even at worst} read, apart from their
+ *     sides
  */
 public record CheckedPlace(
     Place place,
@@ -27,19 +28,19 @@ public record CheckedPlace(
     Entries entries,
     Set<Need> furtherNeeds) {
 
-  /** A layer's formula, or none. */
+  /** The formula of a layer; null if the layer has none. */
   public record Layered(@Nullable CheckedFormula formula) {}
 
   public CheckedPlace {
     layers = List.copyOf(layers);
   }
 
-  /** The same place, its comparisons needing this to hold even at worst. */
+  /** The same place with other further needs. */
   public CheckedPlace needing(Set<Need> needs) {
     return new CheckedPlace(place, kind, form, layers, entries, Set.copyOf(needs));
   }
 
-  /** Those of all layers, then those in cells. */
+  /** The formulas of all layers, then those in cells. */
   public List<CheckedFormula> formulas() {
     List<CheckedFormula> formulas = new ArrayList<>();
     for (Layered layer : layers) {
@@ -51,30 +52,30 @@ public record CheckedPlace(
     return formulas;
   }
 
-  /** The operations of its formulas, functions written out. */
+  /** The number of operations in its formulas, with functions expanded inline. */
   public long operations() {
     long ofLayers =
         layers.stream()
             .map(Layered::formula)
             .filter(Objects::nonNull)
-            .mapToLong(CheckedFormula::writtenOut)
+            .mapToLong(CheckedFormula::expandedSize)
             .sum();
     return ofLayers + entries.operations();
   }
 
-  /** The names of rows that are not known yet, in its formulas and cells. */
+  /** The names of rows in its formulas and cells that are still to be checked. */
   public List<LateName> lateNames() {
     List<LateName> names = new ArrayList<>(entries.lateNames());
     formulas().forEach(formula -> names.addAll(formula.lateNames()));
     return names;
   }
 
-  /** The formula that holds; absent where the place is given and not filled in. */
+  /** The formula in effect, that of the last layer; null for an input without one. */
   public @Nullable CheckedFormula formula() {
     return layers.get(layers.size() - 1).formula();
   }
 
-  /** All that its values are worked out from. */
+  /** All that its values are calculated from. */
   public Set<Need> needs() {
     Set<Need> needs = new LinkedHashSet<>();
     boolean goesDeeper = true;

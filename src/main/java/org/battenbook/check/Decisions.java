@@ -13,16 +13,18 @@ import org.battenbook.unit.Shown;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** What decides each value of a book, in the rows that its tables came to have. */
+/**
+ * What decides each value of a book: a written value, a formula of its own, or its place's formula.
+ */
 public final class Decisions {
   private final CheckedBook book;
   private final BookRows rows;
   private final Map<Place, Cells> cells = new ConcurrentHashMap<>();
 
   /**
-   * The decisions of a book.
+   * Creates the decisions of a book.
    *
-   * @param rows those of each of its tables
+   * @param rows the rows of its tables
    */
   public Decisions(CheckedBook book, BookRows rows) {
     this.book = book;
@@ -37,20 +39,20 @@ public final class Decisions {
     return rows.rows(table);
   }
 
-  /** What the rows of its table say of a place; nothing for a line. */
+  /** The cells of a place; none for a line. */
   public Cells cells(Place place) {
     Table table = place.table();
     if (table == null) {
       return Cells.NONE;
     }
     Entries entries = book.place(place).entries();
-    boolean isSaid = entries != Entries.NONE || place.comesWithRow();
-    return isSaid
+    boolean hasCells = entries != Entries.NONE || place.comesWithRow();
+    return hasCells
         ? cells.computeIfAbsent(place, p -> entries.in(p, rows(table), rows))
         : Cells.NONE;
   }
 
-  /** Takes over the cells of a place from those before an edit that left them, and the rows. */
+  /** Reuses the cells of a place from before an edit, which changed neither them nor the rows. */
   public void share(Place place, Decisions before) {
     Cells known = before.cells.get(place);
     if (known != null) {
@@ -58,17 +60,17 @@ public final class Decisions {
     }
   }
 
-  /** The value that stands in a spot's cell; absent where none does. */
+  /** The value written in a spot's cell; null if there is none. */
   public @Nullable Value written(Spot spot) {
     return cells(spot.place()).value(spot.row());
   }
 
-  /** The formula that stands in a spot's own cell; absent where none does. */
+  /** The formula written in a spot's cell; null if there is none. */
   public @Nullable CheckedFormula ownFormula(Spot spot) {
     return cells(spot.place()).formulas().get(spot.row());
   }
 
-  /** The formula that decides a spot; absent where a written value or nothing does. */
+  /** The formula that decides a spot; null if a written value does, or nothing. */
   public @Nullable CheckedFormula formula(Spot spot) {
     CheckedFormula own = ownFormula(spot);
     if (own != null || written(spot) != null) {
@@ -77,28 +79,32 @@ public final class Decisions {
     return book.place(spot.place()).formula();
   }
 
-  /** The change of a spot's own cell; absent where there is none. */
+  /** The change that set a spot's cell; null if there is none. */
   public @Nullable Change change(Spot spot) {
     return cells(spot.place()).changes().get(spot.row());
   }
 
-  /** Whether a spot stays empty: its row is opened from another table than its column speaks of. */
+  /**
+   * Whether a spot stays empty, since its row is opened from another table than its column names.
+   */
   public boolean staysEmpty(Spot spot) {
     return spot.place().comesWithRow() && written(spot) == null;
   }
 
-  /** As people say a spot. */
+  /** The name of a spot for people, as {@link Spot#words} has it. */
   public String words(Spot spot) {
     Table table = spot.place().table();
     return table == null ? spot.place().label() : spot.words(rows(table).keys());
   }
 
-  /** A value of a spot as people read it: as it was written, or in the form of its place. */
+  /** A value of a spot for people: as it was written, or in the form of its place. */
   public Shown show(Spot spot, Value value) {
     return AsWritten.show(this, spot, value);
   }
 
-  /** The statement that decides a spot: its cell in a row, else the formula that holds. */
+  /**
+   * Where what decides a spot is written: its change, its row or cell, else its place's formula.
+   */
   public Span origin(Spot spot) {
     Change change = change(spot);
     if (change != null) {
@@ -114,7 +120,9 @@ public final class Decisions {
         : ofPlace;
   }
 
-  /** Where the value of a spot stood before a change: in its cell, or in a layer of its place. */
+  /**
+   * Where the value of a spot before a change is written: in its cell, or in a layer of its place.
+   */
   public Span replaced(Spot spot, int layer) {
     Span ofPlace = spot.place().layers().get(layer).span();
     return written(spot) == null ? ofPlace : AsWritten.cell(this, spot).orElse(ofPlace);

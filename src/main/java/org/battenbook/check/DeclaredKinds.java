@@ -12,7 +12,10 @@ import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
-/** What the words after a colon mean: {@code length}, {@code money / length}, {@code row of …}. */
+/**
+ * Reads declared kinds, written after a colon: {@code length}, {@code money / length}, {@code row
+ * of …}.
+ */
 final class DeclaredKinds {
   /** The kind whose values are whole and not negative. */
   static final String COUNT = "count";
@@ -49,7 +52,10 @@ final class DeclaredKinds {
   private final Diagnostics diagnostics;
 
   /**
-   * @param currency the job's; absent where it is at fault, which was said
+   * Creates a reader.
+   *
+   * @param currency the job's currency; null if it has a fault, which is reported already
+   * @param diagnostics receives faults of declared kinds
    */
   DeclaredKinds(Book book, @Nullable String currency, Diagnostics diagnostics) {
     this.book = book;
@@ -57,6 +63,7 @@ final class DeclaredKinds {
     this.diagnostics = diagnostics;
   }
 
+  /** The kind that is written; {@link Kind#UNKNOWN} after a fault. */
   Kind kind(KindExpression written) {
     if (written instanceof KindExpression.RowOf rowOf) {
       return rowOf(rowOf);
@@ -80,7 +87,7 @@ final class DeclaredKinds {
     return new Kind.Measured(dimension);
   }
 
-  /** Whether values are to be whole and not negative. */
+  /** Whether the declared kind is a count, whose values must be whole and not negative. */
   static boolean isCount(@Nullable KindExpression written) {
     return written instanceof KindExpression.Product product
         && product.factors().size() == 1
@@ -102,7 +109,7 @@ final class DeclaredKinds {
     return new Kind.RowOf(table.key());
   }
 
-  /** Absent where the name is at fault, which was said: of no kind when it was read. */
+  /** The dimension of a name; null if the name or the currency has a fault, reported already. */
   private @Nullable Dimension dimension(Name name) {
     if (name.key().equals(MONEY)) {
       return currency == null ? null : Dimension.money(currency);

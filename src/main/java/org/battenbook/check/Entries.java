@@ -22,31 +22,31 @@ import org.battenbook.syntax.Name;
 import org.battenbook.value.Value;
 
 /**
- * What is written of the cells of a column, before it is known which rows there are. Of rows that
- * people write there is a cell for each; of those that are opened or planned, a cell stands where
- * an opening, a row that fills in, or a change says it.
+ * The cells written for a column, before all rows are known. A table whose rows people write has
+ * one cell for each row. The cells of opened and planned rows come from three sources: an opening's
+ * cell for all its rows, rows that people write to enter cells, and changes of single rows.
  */
 public final class Entries {
-  /** A place of which no row speaks. */
+  /** The entries of a place without written cells. */
   public static final Entries NONE = new Entries(Cells.NONE);
 
   /** The cells of the rows that people write. */
   private final Cells written;
 
-  /** What each opening says of all its rows: one cell. */
+  /** The one cell that each opening has for all its rows. */
   private final Map<RowOpening, Cells> byOpening = new LinkedHashMap<>();
 
-  /** A cell for each row of a segment that fills in. */
+  /** The cells that people enter for opened rows, by segment. */
   private final Map<RowSegment, Cells> byFillIn = new LinkedHashMap<>();
 
-  /** What changes say of rows by their names: one cell each. */
+  /** The one cell of each change of an opened or planned row. */
   private final Map<LateName, Cells> byName = new LinkedHashMap<>();
 
   Entries(Cells written) {
     this.written = written;
   }
 
-  /** The cells of rows that people write, known as they are. */
+  /** The cells of the rows that people write. */
   Cells written() {
     return written;
   }
@@ -63,19 +63,23 @@ public final class Entries {
     byName.put(row, one);
   }
 
-  /** A copy, each of its groups of cells copied or made into another. */
-  Entries map(UnaryOperator<Cells> made) {
-    Entries copy = new Entries(made.apply(written));
-    byOpening.forEach((key, cells) -> copy.byOpening.put(key, made.apply(cells)));
-    byFillIn.forEach((key, cells) -> copy.byFillIn.put(key, made.apply(cells)));
-    byName.forEach((key, cells) -> copy.byName.put(key, made.apply(cells)));
+  /** A copy with a function applied to each group of cells. */
+  Entries map(UnaryOperator<Cells> function) {
+    Entries copy = new Entries(function.apply(written));
+    byOpening.forEach((key, cells) -> copy.byOpening.put(key, function.apply(cells)));
+    byFillIn.forEach((key, cells) -> copy.byFillIn.put(key, function.apply(cells)));
+    byName.forEach((key, cells) -> copy.byName.put(key, function.apply(cells)));
     return copy;
   }
 
-  /** A cell that people write. */
+  /** A cell: the group that has it, and its index there. */
   record Cell(Cells cells, int at) {}
 
-  /** The cell of a row in which people write, or would write; empty where no segment has it. */
+  /**
+   * The cell in which people write, or could write, an entry of a row.
+   *
+   * @return empty if the rows are not written by people, and no segment names the row
+   */
   Optional<Cell> cell(Column column, Rows rows, int row) {
     if (column.table().isWritten()) {
       return Optional.of(new Cell(written, row));
@@ -97,17 +101,20 @@ public final class Entries {
     return all;
   }
 
-  /** Whether nothing is written. */
+  /** Whether all cells are empty. */
   public boolean isEmpty() {
     return this == NONE || all().stream().allMatch(Cells::isEmpty);
   }
 
-  /** Whether any row says a {@code ±}. */
+  /** Whether any cell has a tolerance. */
   public boolean hasTolerances() {
     return this != NONE && all().stream().anyMatch(cells -> !cells.tolerances().isEmpty());
   }
 
-  /** The formulas that stand in cells and decide a row, each once: rows may share one. */
+  /**
+   * The formulas of cells, each once, since rows can share one. It leaves out formulas that a later
+   * entry or a change replaces.
+   */
   public Set<CheckedFormula> formulas() {
     Set<CheckedFormula> formulas = new LinkedHashSet<>(written.formulas().values());
     byOpening.values().forEach(cells -> formulas.addAll(cells.formulas().values()));
@@ -119,8 +126,8 @@ public final class Entries {
   }
 
   /**
-   * The formulas of single rows by the names of these: those that people write, and those that
-   * changes set. Of two for one row the last holds.
+   * The formulas of single rows, by row name: those that people write and those of changes. If a
+   * row has several, the last one counts.
    *
    * @param keys the entries of the key column
    */
@@ -134,17 +141,23 @@ public final class Entries {
     return named;
   }
 
-  /** The text that people wrote into a row; empty where there is none. */
+  /** The text written in a row's cell; empty if there is none. */
   private String writtenText(int row) {
     return written.value(row) instanceof Value.Text text ? text.text() : "";
   }
 
+  /** Receives the name of a row and a formula of its cell. */
   @FunctionalInterface
   private interface Named {
     void take(String name, CheckedFormula formula);
   }
 
-  /** Goes through what fills in, but for what a later row of the same name fills in. */
+  /**
+   * Visits the formulas that people enter for opened rows. It leaves out those that a later entry
+   * for the same row replaces.
+   *
+   * @param counts whether to visit the formulas of a row
+   */
   private void fillIns(Named to, Predicate<String> counts) {
     Map<String, CheckedFormula> last = new LinkedHashMap<>();
     byFillIn.forEach(
@@ -162,7 +175,7 @@ public final class Entries {
     last.forEach(to::take);
   }
 
-  /** The formulas that openings say of all their rows. */
+  /** The formulas that openings have for all their rows. */
   public Map<RowOpening, CheckedFormula> openingFormulas() {
     if (byOpening.isEmpty()) {
       return Map.of();
@@ -173,7 +186,10 @@ public final class Entries {
     return formulas;
   }
 
-  /** In which rows the cell of an opening decides: yes there, no where others are filled in. */
+  /**
+   * Cells of yes or no that tell in which rows the cell of an opening decides: yes in its rows, no
+   * in rows with an entry of their own, and empty elsewhere.
+   */
   public Entries decidedBy(RowOpening opening) {
     Entries decided = map(cells -> filled(cells, false));
     Cells one = byOpening.get(opening);
@@ -183,15 +199,15 @@ public final class Entries {
     return decided;
   }
 
-  /** In which rows anything is filled in. */
+  /** Cells of yes for each cell that is filled; the others are empty. */
   public Entries filled() {
     return map(cells -> filled(cells, true));
   }
 
   /**
-   * The {@code ±} of each filled cell, as a cell of its own.
+   * The tolerance of each filled cell, as a cell of its own.
    *
-   * @param none stands where a filled cell has no {@code ±}
+   * @param none the value for a filled cell without a tolerance
    */
   public Entries tolerances(Value none) {
     return map(cells -> tolerances(cells, none));
@@ -213,43 +229,43 @@ public final class Entries {
     return cells;
   }
 
-  /** A number that is 0 or more; the calculation finds any other at fault. */
+  /** A tolerance that is a number of at least 0; for any other, evaluation reports the fault. */
   private static Optional<Value> notNegative(CheckedFormula tolerance) {
     return tolerance
         .literal()
         .filter(v -> v instanceof Value.Amount a && a.quantity().number().signum() >= 0);
   }
 
-  private static Cells filled(Cells of, boolean told) {
+  private static Cells filled(Cells of, boolean answer) {
     Cells cells = new Cells(of.size());
     for (int row = 0; row < of.size(); row++) {
       if (of.isFilled(row)) {
-        cells.set(row, new Value.YesNo(told));
+        cells.set(row, new Value.YesNo(answer));
       }
     }
     return cells;
   }
 
-  /** The names of rows that are not known yet, wherever cells name them. */
+  /** The names of rows in all cells and changes that are still to be checked. */
   List<LateName> lateNames() {
     List<LateName> names = new ArrayList<>(byName.keySet());
     all().forEach(cells -> names.addAll(cells.lateNames()));
     return names;
   }
 
-  /** The operations of all formulas, functions written out. */
+  /** The number of operations in all formulas, with functions expanded inline. */
   long operations() {
     Set<CheckedFormula> formulas = new LinkedHashSet<>();
     all().forEach(cells -> formulas.addAll(cells.formulas().values()));
-    return formulas.stream().mapToLong(CheckedFormula::writtenOut).sum();
+    return formulas.stream().mapToLong(CheckedFormula::expandedSize).sum();
   }
 
   /**
-   * The cells of the rows that there are.
+   * The cells of a place, now that its rows are known.
    *
-   * @param place whose entries these are
-   * @param rows those of its table
-   * @param others the rows of tables that cells name
+   * @param place the place of these entries
+   * @param rows the rows of its table
+   * @param others the rows of all tables, to find those that cells name
    */
   public Cells in(Place place, Rows rows, BookRows others) {
     if (rows.table().isWritten()) {
@@ -280,7 +296,7 @@ public final class Entries {
     }
   }
 
-  /** A copy to be edited, with the cells of rows that people write for so many rows. */
+  /** A copy for an edit, with cells for at least {@code writtenRows} rows that people write. */
   Entries copy(int writtenRows) {
     Map<Cells, Integer> sizes = new HashMap<>();
     sizes.put(written, writtenRows);

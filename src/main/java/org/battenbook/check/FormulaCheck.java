@@ -41,30 +41,36 @@ import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
-/** Finds what every node of one formula means and of what kind it is. */
+/**
+ * Type-checks one formula: finds the meaning and the kind of each node, and stores both in its
+ * {@link CheckedFormula}.
+ */
 final class FormulaCheck implements ExpressionVisitor<Kind> {
-  private final Knowledge knowledge;
+  private final TypingContext typing;
+  private final CheckEnvironment environment;
   private final Diagnostics diagnostics;
   private final CheckedFormula checked;
   private final ReferenceCheck references;
   private Scope scope;
 
   FormulaCheck(
-      Knowledge knowledge,
+      TypingContext typing,
       Diagnostics diagnostics,
       CheckedFormula checked,
       List<Kind> argumentKinds) {
-    this.knowledge = knowledge;
+    this.typing = typing;
+    this.environment = typing.environment();
     this.diagnostics = diagnostics;
     this.checked = checked;
-    this.references = new ReferenceCheck(knowledge, diagnostics, checked, argumentKinds);
+    this.references = new ReferenceCheck(typing, diagnostics, checked, argumentKinds);
     this.scope = checked.scope();
   }
 
   /**
-   * Checks the whole.
+   * Checks the formula and its {@code ±}.
    *
-   * @param expected the kind it should be of; absent where any will do
+   * @param expected the kind that the formula must have; null if any kind is fine
+   * @return the kind of the formula; {@link Kind#UNKNOWN} after a fault
    */
   Kind check(@Nullable Kind expected) {
     Kind kind = value(expected);
@@ -74,7 +80,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     return kind;
   }
 
-  /** What stands behind {@code ±} is of the kind of what stands before it. */
+  /** Checks that the tolerance after {@code ±} has the same kind as the value before it. */
   private void tolerance(Formula written, Kind kind) {
     if (!(kind instanceof Kind.Measured)) {
       if (kind != Kind.UNKNOWN) {
@@ -87,7 +93,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       return;
     }
     CheckedFormula tolerance = new CheckedFormula(written, scope);
-    Kind found = new FormulaCheck(knowledge, diagnostics, tolerance, List.of()).check(kind);
+    Kind found = new FormulaCheck(typing, diagnostics, tolerance, List.of()).check(kind);
     if (found != Kind.UNKNOWN) {
       checked.setTolerance(tolerance);
     }
@@ -108,7 +114,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     return kind;
   }
 
-  /** A number without its unit, or money of a currency where the job names none. */
+  /** The advice for a wrong kind, above all for a missing unit or a missing currency. */
   private String kindRepair(Kind found, Kind expected) {
     Optional<String> code = currency(found);
     if (code.isPresent() && currency(expected).filter(Dimension.NO_CURRENCY::equals).isPresent()) {
@@ -127,6 +133,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
         : Optional.empty();
   }
 
+  /** Whether two kinds are the same. An unknown kind agrees with any, to avoid a second fault. */
   static boolean agree(Kind a, Kind b) {
     return a.equals(b) || a == Kind.UNKNOWN || b == Kind.UNKNOWN;
   }
@@ -137,11 +144,13 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     return kind;
   }
 
-  /** The kind of a node where a row may be wanted: there, a text in quotes calls a row. */
+  /**
+   * The kind of a node if some kind is expected. If that is a row, a text in quotes names a row.
+   */
   private Kind kind(Expression node, Kind expected) {
     if (expected instanceof Kind.RowOf rowOf) {
       if (node instanceof TextLiteral text) {
-        return rowCalled(text, rowOf);
+        return namedRow(text, rowOf);
       }
       if (node instanceof Choice choice) {
         Kind kind = choice(choice, expected);
@@ -152,18 +161,20 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     return kind(node);
   }
 
-  private Kind rowCalled(TextLiteral text, Kind.RowOf rowOf) {
-    Table table = knowledge.table(rowOf.table());
+  private Kind namedRow(TextLiteral text, Kind.RowOf rowOf) {
+    Table table = environment.table(rowOf.table());
     String name = plainText(text);
     checked.need(new Need(table.keyColumn(), Reach.ROWS));
     Kind kind =
-        table.isWritten() ? known(text, table, name, rowOf) : late(text, table, name, rowOf);
+        table.isWritten()
+            ? writtenRow(text, table, name, rowOf)
+            : lateRow(text, table, name, rowOf);
     checked.setKind(text, kind);
     return kind;
   }
 
-  private Kind known(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {
-    RowKeys keys = knowledge.keys(table);
+  private Kind writtenRow(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {
+    RowKeys keys = environment.rows(table).keys();
     Optional<Integer> row = keys.row(name);
     row.ifPresent(r -> checked.setFact(text, new Value.Row(rowOf.table(), r, keys.name(r))));
     if (row.isEmpty()) {
@@ -173,8 +184,10 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     return rowOf;
   }
 
-  /** Whether an opened or planned table has the row is asked when its rows are known. */
-  private Kind late(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {
+  /**
+   * Stores the name of a row of an opened or planned table; it is checked when its rows are known.
+   */
+  private Kind lateRow(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {
     checked.setFact(text, new Value.Row(rowOf.table(), Rows.NO_ROW, name));
     checked.addLateNames(List.of(new LateName(table, name, text.span())));
     return rowOf;
@@ -212,7 +225,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     fault("unknown-unit", reading.unitSpan(), reading.message(), unitRepair(number, unit, reading));
   }
 
-  /** {@code 3 lip} wants an operator, {@code 12 in/lip} a space. */
+  /** The advice for an unknown unit: {@code 3 lip} needs an operator, {@code 12 in/lip} a space. */
   private String unitRepair(String number, String unit, LiteralUnits.Reading reading) {
     if (isName(unit)) {
       return "units stand after numbers; to multiply, write '%s * %s'".formatted(number, unit);
@@ -229,12 +242,12 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     return reading.repair();
   }
 
-  private boolean isName(String words) {
-    return isName(new Name(words, checked.formula().span()));
+  private boolean isName(String text) {
+    return isName(new Name(text, checked.formula().span()));
   }
 
   private boolean isName(Name name) {
-    return !(knowledge.binder().resolve(name, scope) instanceof Meaning.Unclear);
+    return !(environment.binder().resolve(name, scope) instanceof Meaning.Unclear);
   }
 
   @Override
@@ -255,7 +268,8 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   private void hole(TextPart.Hole hole) {
     Kind kind = kind(hole.reference());
     if (hole.shownAs() != null) {
-      knowledge
+      environment
+          .shownForms()
           .form(hole.shownAs(), kind, diagnostics)
           .ifPresent(form -> checked.setHoleForm(hole.reference(), form));
     }
@@ -297,13 +311,16 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     return operation(apply, operation, operandKinds(apply.children()));
   }
 
-  /** The operation that a node names: from here on it is a fact, and no stage reads its name. */
+  /**
+   * The operation of an operator. Later stages get it from {@link CheckedFormula#operation} and do
+   * not read its name.
+   */
   static Operation operationOf(Apply apply) {
     return Operations.find(apply.operation())
         .orElseThrow(() -> new IllegalStateException("no operation " + apply.operation()));
   }
 
-  /** The operands' kinds; a text beside a row calls one. */
+  /** The kinds of operands. If one of them is a row, a text in quotes names a row of its table. */
   private List<Kind> operandKinds(List<Expression> operands) {
     List<Kind> kinds = new ArrayList<>();
     operands.forEach(operand -> kinds.add(operand instanceof TextLiteral ? null : kind(operand)));
@@ -351,7 +368,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
 
   @Override
   public Kind call(Call call) {
-    FunctionDefinition own = knowledge.function(call.function().key(), scope);
+    FunctionDefinition own = environment.function(call.function().key(), scope);
     if (own != null) {
       return ownFunction(call, own);
     }
@@ -385,7 +402,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
         "unknown-function",
         name.span(),
         "no function is called '%s'".formatted(name),
-        () -> NearNames.question(name.text(), knowledge.functionNames()));
+        () -> NearNames.question(name.text(), environment.functionNames()));
   }
 
   private void wrongCount(Call call, int wanted) {
@@ -409,7 +426,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     }
     for (int i = 0; i < call.arguments().size(); i++) {
       Expression argument = call.arguments().get(i);
-      Kind declared = knowledge.parameterKind(definition.parameters().get(i));
+      Kind declared = environment.parameterKind(definition.parameters().get(i));
       Kind kind = kind(argument, declared);
       if (!agree(kind, declared)) {
         fault(
@@ -427,7 +444,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       }
       kinds.add(kind);
     }
-    CheckedFunction function = knowledge.checkCall(definition, kinds, call.span(), diagnostics);
+    CheckedFunction function = typing.checkCall(definition, kinds, call.span(), diagnostics);
     if (function == null) {
       return Kind.UNKNOWN;
     }
@@ -441,14 +458,14 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   }
 
   /**
-   * Whether a formula may call one more function. The first call past the bound is a fault.
-   * Derivations, tolerances and spreadsheets write functions out, and each function that calls
-   * another one twice doubles the formula.
+   * Whether a formula stays small enough with one more call, once functions are expanded inline.
+   * Derivations, tolerances and spreadsheets expand them, and each function that calls another one
+   * twice doubles the formula. Only the first call past the bound is reported.
    */
   private boolean fits(Call call, CheckedFunction function) {
-    boolean fitted = !Bound.OPERATIONS.isPassedBy(checked.writtenOut());
-    checked.writeOut(function);
-    boolean fits = !Bound.OPERATIONS.isPassedBy(checked.writtenOut());
+    boolean fitted = !Bound.OPERATIONS.isPassedBy(checked.expandedSize());
+    checked.addCall(function);
+    boolean fits = !Bound.OPERATIONS.isPassedBy(checked.expandedSize());
     if (fitted && !fits) {
       fault(
           "functions-too-large",
@@ -561,13 +578,13 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   }
 
   private @Nullable Table innerTable(Expression node, Name name) {
-    Table table = knowledge.tableSeen(name.key(), scope);
+    Table table = environment.visibleTable(name.key(), scope);
     if (table == null) {
       diagnostics.fault(
           "no-such-table",
           name.span(),
           "no table is called '%s'".formatted(name),
-          () -> NearNames.question(name.text(), knowledge.tableNames()));
+          () -> NearNames.question(name.text(), environment.tableNames()));
       return null;
     }
     checked.setFact(node, table);

@@ -16,32 +16,38 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Checks each function by itself, and once more for each list of kinds that it is called with. What
- * is wrong with a function by itself is told where it stands, and calls of it say no more.
+ * Checks each workbook function by itself, and once more for each list of argument kinds that it is
+ * called with: functions are generic in their kinds. A fault of the function itself is reported at
+ * its definition, and not again at its calls.
  */
 final class FunctionChecks {
-  private final Knowledge knowledge;
+  private final TypingContext typing;
   private final Diagnostics diagnostics;
+
+  /** Whether each function, by its definition, has no fault by itself. */
   private final Map<Span, Boolean> sound = new HashMap<>();
+
   private final Map<Key, Checked> called = new HashMap<>();
-  private final Set<Span> underway = new HashSet<>();
+
+  /** The functions being checked now, to detect recursion. */
+  private final Set<Span> inProgress = new HashSet<>();
 
   /**
-   * A function for arguments of some kinds.
+   * A function and the kinds of a call's arguments.
    *
-   * @param definition where it stands
+   * @param definition where the function is defined
    */
   private record Key(Span definition, List<Kind> kinds) {}
 
-  /** What came of it: a function, or else what is the first thing wrong with it for these kinds. */
+  /** The result of a check: the function, or its first fault for these kinds. */
   private record Checked(@Nullable CheckedFunction function, @Nullable Diagnostic fault) {}
 
-  FunctionChecks(Knowledge knowledge, Diagnostics diagnostics) {
-    this.knowledge = knowledge;
+  FunctionChecks(TypingContext typing, Diagnostics diagnostics) {
+    this.typing = typing;
     this.diagnostics = diagnostics;
   }
 
-  /** Checks functions by themselves, so that one that nothing calls is not left unread. */
+  /** Checks functions by themselves, including those that nothing calls. */
   void check(Collection<FunctionDefinition> functions) {
     functions.forEach(this::isSound);
   }
@@ -50,7 +56,8 @@ final class FunctionChecks {
     Boolean known = sound.get(definition.span());
     if (known == null) {
       Diagnostics own = new Diagnostics();
-      List<Kind> kinds = definition.parameters().stream().map(knowledge::parameterKind).toList();
+      List<Kind> kinds =
+          definition.parameters().stream().map(typing.environment()::parameterKind).toList();
       known = body(definition, kinds, own) != null && !own.hasFaults();
       sound.put(definition.span(), known);
       diagnostics.addAll(own);
@@ -58,13 +65,10 @@ final class FunctionChecks {
     return known;
   }
 
-  /**
-   * A function for the kinds of a call; absent, with a message unless it is told where the function
-   * stands, if it does not fit them.
-   */
+  /** See {@link TypingContext#checkCall}. A function that calls itself is a fault, too. */
   @Nullable CheckedFunction call(
       FunctionDefinition definition, List<Kind> kinds, Span call, Diagnostics to) {
-    if (underway.contains(definition.span())) {
+    if (inProgress.contains(definition.span())) {
       to.fault(
           "function-circle",
           call,
@@ -82,7 +86,7 @@ final class FunctionChecks {
       called.put(key, checked);
     }
     if (checked.fault() != null) {
-      tell(definition, checked.fault(), call, to);
+      report(definition, checked.fault(), call, to);
     }
     return checked.function();
   }
@@ -97,7 +101,7 @@ final class FunctionChecks {
         .orElseGet(() -> new Checked(function, null));
   }
 
-  private static void tell(
+  private static void report(
       FunctionDefinition definition, Diagnostic fault, Span call, Diagnostics to) {
     to.fault(
         fault.code(),
@@ -107,7 +111,7 @@ final class FunctionChecks {
         fault.advice());
   }
 
-  /** The body, checked; absent where it could not be read. */
+  /** Checks the body; null if it could not be parsed. */
   private @Nullable CheckedFunction body(
       FunctionDefinition definition, List<Kind> kinds, Diagnostics to) {
     Formula formula = definition.formula();
@@ -119,9 +123,9 @@ final class FunctionChecks {
             definition.span().source(),
             definition.parameters().stream().map(FunctionDefinition.Parameter::name).toList());
     CheckedFormula body = new CheckedFormula(formula, scope);
-    underway.add(definition.span());
-    new FormulaCheck(knowledge, to, body, kinds).check(null);
-    underway.remove(definition.span());
+    inProgress.add(definition.span());
+    new FormulaCheck(typing, to, body, kinds).check(null);
+    inProgress.remove(definition.span());
     return new CheckedFunction(definition, body);
   }
 }

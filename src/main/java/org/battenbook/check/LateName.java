@@ -4,8 +4,9 @@ import org.battenbook.book.Table;
 import org.battenbook.source.Span;
 
 /**
- * The name of a row that is opened or planned: whether there is one is known once the rows are.
+ * The name of a row in a table whose rows are opened or planned. It can be checked only after
+ * evaluation has made those rows.
  *
- * @param at where it is written
+ * @param at where the name is written
  */
 public record LateName(Table table, String name, Span at) {}

@@ -18,56 +18,62 @@ import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads what a list says of one column: values and no formulas. What is wrong is said in the list's
- * words; after some cells at fault the others are not read on, since all may be of one mistake.
+ * Reads the cells of one column of a list, which may be values but not formulas. Messages name the
+ * column of the list. After {@link #MOST_REPORTED} faults the rest of the column is not read, since
+ * all can have the same cause.
  */
 final class ListedCells {
-  /** So many messages tell what is wrong with a column. */
-  static final int MOST_TOLD = 20;
+  /** How many faults of one column are reported. */
+  static final int MOST_REPORTED = 20;
 
-  private final Knowledge knowledge;
+  private final TypingContext typing;
   private final Column column;
   private final Kind kind;
   private final RowSegment.Heading heading;
   private final Diagnostics diagnostics;
-  private int told;
+  private int reported;
 
-  /** A reader of the cells under a heading, which are to be of a kind. */
   ListedCells(
-      Knowledge knowledge,
+      TypingContext typing,
       Column column,
       Kind kind,
       RowSegment.Heading heading,
       Diagnostics diagnostics) {
-    this.knowledge = knowledge;
+    this.typing = typing;
     this.column = column;
     this.kind = kind;
     this.heading = heading;
     this.diagnostics = diagnostics;
   }
 
-  /** Whether so many cells were at fault that no more are read. */
+  /** Whether there were too many faults to continue. */
   boolean isGivenUp() {
-    return told > MOST_TOLD;
+    return reported > MOST_REPORTED;
   }
 
-  /** Puts what a cell of the list says into a row's, or tells what is wrong with it. */
+  /**
+   * Puts the value of a cell of the list into a row's cell, or reports the first fault.
+   *
+   * @param listRow the row in the list
+   * @param at the column in the list
+   * @param row the row in the table
+   */
   void enter(RowCells list, int listRow, int at, int row, Cells cells) {
     Diagnostics found = new Diagnostics();
     Formula value = value(list, listRow, at, found);
-    new CellCheck(knowledge, found).enter(value, row, column, kind, cells);
-    found.inOrder().stream().limit(1).forEach(this::tell);
+    new CellCheck(typing, found).enter(value, row, column, kind, cells);
+    found.inOrder().stream().limit(1).forEach(this::report);
   }
 
-  private void tell(Diagnostic found) {
-    told++;
+  private void report(Diagnostic found) {
+    reported++;
     diagnostics.report(
         isGivenUp()
             ? Diagnostic.fault(
                 "list-column-given-up",
                 found.span(),
                 "column '%s': more than %d cells are at fault, and those below were not read"
-                    .formatted(heading.written(), MOST_TOLD),
+                    .formatted(heading.written(), MOST_REPORTED),
                 "repair the first ones and see what is left")
             : inColumn(found));
   }
@@ -135,24 +141,24 @@ final class ListedCells {
         : "a number with its unit, as in 4.25 " + unit();
   }
 
-  /** A unit that the column's numbers may have, or empty. */
+  /** A unit for the column's numbers; empty if they have none. */
   private String unit() {
     return kind instanceof Kind.Measured measured ? measured.dimension().baseSymbol() : "";
   }
 
-  /** The same message, the column it speaks of before it. */
-  private Diagnostic inColumn(Diagnostic told) {
-    boolean wantsUnit = told.code().equals("kind-mismatch") && !unit().isEmpty();
+  /** A message with the name of the column before it. */
+  private Diagnostic inColumn(Diagnostic fault) {
+    boolean wantsUnit = fault.code().equals("kind-mismatch") && !unit().isEmpty();
     return new Diagnostic(
-        told.severity(),
-        told.code(),
-        told.span(),
-        told.also(),
-        "column '%s': %s".formatted(heading.written(), told.message()),
+        fault.severity(),
+        fault.code(),
+        fault.span(),
+        fault.also(),
+        "column '%s': %s".formatted(heading.written(), fault.message()),
         wantsUnit
             ? () ->
                 "write a unit behind the number, as in 4.25 %s, or into the heading: %s (%s)"
                     .formatted(unit(), column.name(), unit())
-            : told.advice());
+            : fault.advice());
   }
 }

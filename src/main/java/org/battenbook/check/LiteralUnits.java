@@ -17,10 +17,13 @@ final class LiteralUnits {
   private LiteralUnits() {}
 
   /**
-   * What a literal reads.
+   * The result of reading a literal: a quantity, or a fault.
    *
-   * @param quantity in base units; absent where a unit is not known
-   * @param unit the unit at fault as written, where one is
+   * @param quantity the quantity in base units; null after a fault
+   * @param unit the unit with the fault, as written; empty if there is none
+   * @param unitSpan where that unit is written
+   * @param message what is wrong; empty if nothing is
+   * @param repair what to do about it
    */
   record Reading(
       @Nullable Quantity quantity, String unit, Span unitSpan, String message, String repair) {}

@@ -2,7 +2,7 @@ package org.battenbook.check;
 
 import org.battenbook.book.Place;
 
-/** What a formula reads to be worked out. */
+/** A dependency of a formula: a place that it reads. */
 public record Need(Place place, Reach reach) {
 
   /** The same place, read in any row. */
@@ -10,15 +10,15 @@ public record Need(Place place, Reach reach) {
     return new Need(place, Reach.WHOLE);
   }
 
-  /** How much of a place is read. */
+  /** Which rows of a place are read. */
   public enum Reach {
     /** A line, or any row of a column. */
     WHOLE,
     /** The same row of a column. */
     SAME_ROW,
-    /** The row before. */
+    /** The row before, in the same column. */
     ROW_ABOVE,
-    /** Which rows there are in the table of a key column, and none of their values. */
+    /** Which rows the table of a key column has, but none of their values. */
     ROWS
   }
 }

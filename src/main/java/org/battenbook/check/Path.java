@@ -6,16 +6,17 @@ import org.battenbook.book.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a reference reads: a target, then columns of the rows that it leads to.
+ * What a reference reads: a target, then a column for each dot, as in {@code moulding.face}.
  *
- * @param through what is read behind each dot, {@code moulding.face}
+ * @param target what the first name reads
+ * @param through the columns after the dots; each is read in the row that the value before it names
  */
 public record Path(Target target, List<Place> through) {
   public Path {
     through = List.copyOf(through);
   }
 
-  /** The place whose value it reads; absent where it reads a row, an argument or a setting. */
+  /** The place whose value it gives; null if it gives a row, an argument or a setting. */
   public @Nullable Place place() {
     return through.isEmpty()
         ? target.accept(new PlaceOf()).orElse(null)

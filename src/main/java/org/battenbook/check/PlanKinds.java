@@ -9,7 +9,7 @@ import org.battenbook.source.Diagnostics;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
 
-/** Checks that the columns which a plan names are of the kinds that it needs. */
+/** Checks that the columns that a plan names have the kinds that it needs. */
 final class PlanKinds {
   private final Function<Column, Kind> kinds;
   private final Diagnostics diagnostics;
@@ -20,7 +20,7 @@ final class PlanKinds {
     this.diagnostics = diagnostics;
   }
 
-  /** Whether nothing is wrong with what a plan is told. */
+  /** Checks a plan; false if it has a fault. */
   boolean allow(PlanStatement plan) {
     PlanRoles roles = PlanRoles.of(plan.cutting());
     check(plan, plan.parts(), roles.parts());
@@ -44,20 +44,24 @@ final class PlanKinds {
     for (PlanRole role : roles.all()) {
       Column column = source.column(role);
       Kind kind = column == null ? Kind.UNKNOWN : kinds.apply(column);
-      if (column != null && kind != Kind.UNKNOWN && !fits(kind, role.says())) {
+      if (column != null && kind != Kind.UNKNOWN && !fits(kind, role.valueKind())) {
         fault(
             "plan-kind",
             plan,
             "the plan '%s' takes '%s' from '%s', which is %s, and it is %s"
                 .formatted(
-                    plan.name(), role.words(), column.words(), kind.words(), role.says().words()),
+                    plan.name(),
+                    role.words(),
+                    column.words(),
+                    kind.words(),
+                    role.valueKind().words()),
             "name another column of '%s' there".formatted(source.table()));
       }
     }
   }
 
-  private static boolean fits(Kind kind, PlanRole.Says says) {
-    return switch (says) {
+  private static boolean fits(Kind kind, PlanRole.ValueKind valueKind) {
+    return switch (valueKind) {
       case LENGTH -> isOf(kind, Dimension.LENGTH);
       case TIME -> isOf(kind, Dimension.TIME);
       case COUNT -> kind.equals(Kind.NUMBER);
@@ -72,7 +76,7 @@ final class PlanKinds {
     return kind instanceof Kind.Measured measured && measured.dimension().equals(dimension);
   }
 
-  /** Rows are written into it, so that its columns are those that people fill in. */
+  /** Checks a table that the plan writes rows into: its columns must be inputs. */
   private void checkWritten(
       PlanStatement plan, PlanStatement.Source written, PlanRoles.Group roles) {
     check(plan, written, roles);
@@ -101,7 +105,7 @@ final class PlanKinds {
     }
   }
 
-  /** Parts find their stock by what it is made of. */
+  /** Checks that parts and stock name their material by the same kind, or neither names one. */
   private void checkMaterial(PlanStatement plan) {
     Column ofParts = plan.parts().column(PlanRole.MATERIAL);
     Column ofStock = plan.stock().column(PlanRole.MATERIAL);

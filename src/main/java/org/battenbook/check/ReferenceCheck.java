@@ -18,25 +18,27 @@ import org.battenbook.syntax.Reference;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 
-/** Finds what the names of one formula read, and of what kind it is. */
+/** Resolves the references of one formula: finds the path and the kind of each. */
 final class ReferenceCheck {
-  private final Knowledge knowledge;
+  private final TypingContext typing;
+  private final CheckEnvironment environment;
   private final Diagnostics diagnostics;
   private final CheckedFormula checked;
   private final List<Kind> argumentKinds;
 
   ReferenceCheck(
-      Knowledge knowledge,
+      TypingContext typing,
       Diagnostics diagnostics,
       CheckedFormula checked,
       List<Kind> argumentKinds) {
-    this.knowledge = knowledge;
+    this.typing = typing;
+    this.environment = typing.environment();
     this.diagnostics = diagnostics;
     this.checked = checked;
     this.argumentKinds = argumentKinds;
   }
 
-  /** The kind of what a reference reads where it stands; keeps its path. */
+  /** Finds the kind of a reference, and stores its path. */
   Kind check(Reference reference, Scope scope) {
     return switch (reference.root()) {
       case THIS -> outerRow(reference, scope);
@@ -47,7 +49,7 @@ final class ReferenceCheck {
 
   private Kind here(Reference reference, Scope scope) {
     Name first = reference.names().get(0);
-    Meaning meaning = knowledge.binder().resolve(first, scope);
+    Meaning meaning = environment.binder().resolve(first, scope);
     List<Name> rest = tail(reference, 1);
     if (meaning instanceof Meaning.Parameter parameter) {
       Target target = new Target.Parameter(parameter.index());
@@ -56,32 +58,35 @@ final class ReferenceCheck {
     if (meaning instanceof Meaning.Inherited inherited) {
       Target target = new Target.Inherited(inherited.place(), inherited.layer());
       checked.readInherited();
-      return through(reference, target, knowledge.kind(inherited.place()), rest);
+      return through(reference, target, typing.kind(inherited.place()), rest);
     }
-    if (meaning instanceof Meaning.Found found
-        && !leadsNowhere(found.place(), first, rest, scope)) {
-      return through(reference, here(found.place(), scope), knowledge.kind(found.place()), rest);
+    if (meaning instanceof Meaning.Found found && !isPage(found.place(), first, rest, scope)) {
+      return through(reference, here(found.place(), scope), typing.kind(found.place()), rest);
     }
     return pageOrUnclear(reference, meaning, rest, scope);
   }
 
-  /** A line whose page has the same name: {@code mats.overlap} is then the page's line. */
-  private boolean leadsNowhere(Place place, Name first, List<Name> rest, Scope scope) {
+  /**
+   * Whether the first name means a page although a place has the same name: in {@code
+   * mats.overlap}, a place {@code mats} without rows is passed over for the page's line {@code
+   * overlap}.
+   */
+  private boolean isPage(Place place, Name first, List<Name> rest, Scope scope) {
     return !rest.isEmpty()
-        && !(knowledge.kind(place) instanceof Kind.RowOf)
-        && knowledge.binder().onPage(first, rest.get(0), scope).isPresent();
+        && !(typing.kind(place) instanceof Kind.RowOf)
+        && environment.binder().onPage(first, rest.get(0), scope).isPresent();
   }
 
   private Kind pageOrUnclear(Reference reference, Meaning meaning, List<Name> rest, Scope scope) {
     Name first = reference.names().get(0);
     if (!rest.isEmpty()) {
-      Optional<Line> line = knowledge.binder().onPage(first, rest.get(0), scope);
+      Optional<Line> line = environment.binder().onPage(first, rest.get(0), scope);
       if (line.isPresent()) {
-        Kind kind = knowledge.kind(line.get());
+        Kind kind = typing.kind(line.get());
         return through(reference, here(line.get(), scope), kind, tail(reference, 2));
       }
     }
-    Optional<Value> setting = knowledge.setting(first.key());
+    Optional<Value> setting = environment.setting(first.key());
     if (setting.isPresent()) {
       Kind kind =
           setting.get() instanceof Value.Amount amount
@@ -90,7 +95,7 @@ final class ReferenceCheck {
       return through(reference, new Target.Setting(setting.get()), kind, rest);
     }
     if (meaning instanceof Meaning.Unclear unclear) {
-      knowledge.binder().unclear(first, scope, unclear, diagnostics);
+      environment.binder().unclear(first, scope, unclear, diagnostics);
     }
     return Kind.UNKNOWN;
   }
@@ -119,7 +124,7 @@ final class ReferenceCheck {
       return Kind.UNKNOWN;
     }
     checked.need(new Need(column, Reach.ROW_ABOVE));
-    return through(reference, new Target.Above(column), knowledge.kind(column), tail(reference, 1));
+    return through(reference, new Target.Above(column), typing.kind(column), tail(reference, 1));
   }
 
   private Kind outerRow(Reference reference, Scope scope) {
@@ -147,14 +152,14 @@ final class ReferenceCheck {
     }
     boolean nested = outer.outer() != null;
     checked.need(new Need(column, nested ? Reach.WHOLE : Reach.SAME_ROW));
-    return through(reference, new Target.Outer(column), knowledge.kind(column), tail(reference, 1));
+    return through(reference, new Target.Outer(column), typing.kind(column), tail(reference, 1));
   }
 
   private static List<Name> tail(Reference reference, int from) {
     return reference.names().subList(from, reference.names().size());
   }
 
-  /** Follows the dots of a path from what its first word is. */
+  /** Follows the names after the dots of a path, each of which is a column of the row before it. */
   private Kind through(Reference reference, Target target, Kind kind, List<Name> rest) {
     List<Place> columns = new ArrayList<>();
     Kind reached = kind;
@@ -170,7 +175,7 @@ final class ReferenceCheck {
         }
         return Kind.UNKNOWN;
       }
-      Table table = knowledge.table(rowOf.table());
+      Table table = environment.table(rowOf.table());
       Column column = table.column(name.key());
       if (column == null) {
         noSuchColumn(table, name);
@@ -178,7 +183,7 @@ final class ReferenceCheck {
       }
       checked.need(new Need(column, Reach.WHOLE));
       columns.add(column);
-      reached = knowledge.kind(column);
+      reached = typing.kind(column);
     }
     checked.setFact(reference, new Path(target, columns));
     return reached;

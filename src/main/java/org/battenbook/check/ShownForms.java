@@ -13,7 +13,7 @@ import org.battenbook.unit.Units;
 import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
-/** What {@code shown as} and {@code lengths in} ask for. */
+/** Reads the forms of {@code shown as} and {@code lengths in}. */
 final class ShownForms {
   private final Forms defaults;
 
@@ -27,12 +27,17 @@ final class ShownForms {
     this.defaults = Forms.of(form);
   }
 
-  /** The forms where nothing is said. */
+  /** The forms of quantities without {@code shown as}. */
   Forms defaults() {
     return defaults;
   }
 
-  /** The form that is asked for, if it fits the kind; else a message and none. */
+  /**
+   * The form that is written.
+   *
+   * @param diagnostics receives a fault if the form does not fit the kind
+   * @return empty after a fault
+   */
   Optional<Form> form(ShownAs written, Kind kind, Diagnostics diagnostics) {
     Optional<Form> form = one(written, kind, diagnostics);
     if (written.metric() == null) {

@@ -5,11 +5,11 @@ import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.value.Value;
 
-/** What the first word of a path reads. */
+/** What the first name of a path reads. */
 public sealed interface Target {
   <R> R accept(TargetVisitor<R> visitor);
 
-  /** A line, or a column in the row at hand. */
+  /** A line, or a column in the current row. */
   record Here(Place place) implements Target {
     @Override
     public <R> R accept(TargetVisitor<R> visitor) {
@@ -41,7 +41,7 @@ public sealed interface Target {
     }
   }
 
-  /** An argument of a function, counted from 0. */
+  /** An argument of a function; its index is counted from 0. */
   record Parameter(int index) implements Target {
     @Override
     public <R> R accept(TargetVisitor<R> visitor) {
@@ -49,7 +49,7 @@ public sealed interface Target {
     }
   }
 
-  /** The value that the layer of a place gave, before the change that reads it. */
+  /** The value of a place before the change that reads it: that of the layer with this index. */
   record Inherited(Place place, int layer) implements Target {
     @Override
     public <R> R accept(TargetVisitor<R> visitor) {
@@ -57,7 +57,7 @@ public sealed interface Target {
     }
   }
 
-  /** What the job's settings say: {@code minor unit}. */
+  /** A value that the job's settings define: {@code minor unit}. */
   record Setting(Value value) implements Target {
     @Override
     public <R> R accept(TargetVisitor<R> visitor) {

@@ -1,6 +1,6 @@
 package org.battenbook.check;
 
-/** One case for each kind of {@link Target}; no defaults, so that none is forgotten. */
+/** A visitor of {@link Target}, without defaults, so that no case is forgotten. */
 public interface TargetVisitor<R> {
   R here(Target.Here here);
 

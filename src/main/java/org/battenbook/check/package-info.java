@@ -1,4 +1,7 @@
-/** Kinds and dimensions of every formula, before anything is worked out. */
+/**
+ * Type checking: finds the meaning, kind and dimension of every node of every formula before
+ * anything is evaluated. Results are stored beside the syntax tree, by node id.
+ */
 @NullMarked
 package org.battenbook.check;
 

@@ -5,15 +5,18 @@ import org.battenbook.book.PlanTable;
 import org.battenbook.number.Rational;
 import org.battenbook.unit.Dimension;
 
-/** A row for each material: what was proven, and what could not be planned. */
+/**
+ * Builds the rows of a plan's {@code totals} table, one for each material: whether the plan is
+ * proven optimal, its lower bound, and the parts that could not be planned.
+ */
 final class TotalRows {
   private final Dimension dimension;
   private final TableRows rows;
 
   /**
-   * Begins the rows of a plan.
+   * Begins without rows.
    *
-   * @param dimension that of what its parts come to
+   * @param dimension the dimension of the total size of the parts: length or area
    */
   TotalRows(PlanStatement plan, Dimension dimension) {
     this.dimension = dimension;
@@ -25,27 +28,28 @@ final class TotalRows {
   }
 
   /**
-   * A material's row.
+   * Adds the row of a material.
    *
-   * @param used the cost of all that is taken
-   * @param bound what no plan costs less than
+   * @param remarks the parts that could not be planned
+   * @param used the cost of the sticks or sheets used
+   * @param bound the lower bound on the cost of any plan
    */
   void add(
       MaterialOrder<?, ?> order, Remarks remarks, boolean proven, Rational used, Rational bound) {
-    boolean isPart = used.signum() > 0 && bound.compareTo(used) < 0;
-    Rational share = isPart ? bound.dividedBy(used) : Rational.ONE;
+    boolean hasGap = used.signum() > 0 && bound.compareTo(used) < 0;
+    Rational boundShare = hasGap ? bound.dividedBy(used) : Rational.ONE;
     rows.add(
         TableRows.text(order.material()),
         TableRows.text(order.firstPart()),
         TableRows.yes(proven && remarks.isEmpty()),
-        TableRows.amount(share, Dimension.NONE),
+        TableRows.amount(boundShare, Dimension.NONE),
         TableRows.amount(order.asked(), dimension),
         TableRows.text(remarks.wordsOfTooLarge()),
         TableRows.text(remarks.wordsOfMissing()),
         TableRows.text(remarks.wordsOfRefused()));
   }
 
-  /** The row of a material of which nothing is planned. */
+  /** Adds the row of a material for which nothing is planned. */
   void addNone(MaterialOrder<?, ?> order, Remarks remarks) {
     add(order, remarks, false, Rational.ZERO, Rational.ZERO);
   }

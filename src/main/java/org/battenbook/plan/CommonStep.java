@@ -3,7 +3,7 @@ package org.battenbook.plan;
 import java.util.Collection;
 import org.battenbook.number.Rational;
 
-/** The largest step of which some exact numbers are whole multiples. */
+/** The greatest common divisor of some exact numbers: all of them are whole multiples of it. */
 public final class CommonStep {
   private final String what;
   private final long most;
@@ -16,11 +16,12 @@ public final class CommonStep {
   }
 
   /**
-   * The common step of some numbers, none of them negative; 1 where all are zero.
+   * The common step of some numbers; 1 if all are 0.
    *
-   * @param what they are, for the refusal
-   * @param most how many steps a number may be
-   * @throws Refusal if a number is more steps than that
+   * @param what the name of the numbers, for the refusal
+   * @param most the highest number of steps in one number
+   * @param numbers each at least 0
+   * @throws Refusal if a number has more steps than that
    */
   public static CommonStep of(String what, long most, Collection<Rational> numbers) {
     CommonStep common = new CommonStep(what, most);
@@ -29,7 +30,7 @@ public final class CommonStep {
     return common;
   }
 
-  /** The step only gets finer, so a step that is already too fine ends the work. */
+  /** Adds a number. It fails as soon as the step is too fine, since the step only becomes finer. */
   private void add(Rational number) {
     step = gcd(number);
     largest = number.compareTo(largest) > 0 ? number : largest;
@@ -46,7 +47,11 @@ public final class CommonStep {
     }
   }
 
-  /** How many steps a number is. */
+  /**
+   * The number of steps in a number, which must be one of those added.
+   *
+   * @throws Refusal if there are more steps than allowed
+   */
   public long count(Rational number) {
     Rational steps = number.dividedBy(step);
     if (!steps.isSmall() || steps.longNumerator() > most) {
@@ -61,7 +66,7 @@ public final class CommonStep {
             .formatted(what));
   }
 
-  /** So many steps. */
+  /** The number with this many steps. */
   public Rational times(long count) {
     return step.times(Rational.of(count));
   }

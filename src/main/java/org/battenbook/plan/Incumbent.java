@@ -1,8 +1,8 @@
 package org.battenbook.plan;
 
 /**
- * The best packing that a search has found so far, and the highest bound on the cost of any. It
- * reports every change to the watch.
+ * The incumbent of a search: the best packing found so far, and the highest lower bound on the cost
+ * of any packing. It reports every change to the watch.
  */
 public final class Incumbent<P extends Packing> {
   private final CommonStep units;
@@ -25,31 +25,31 @@ public final class Incumbent<P extends Packing> {
     return best;
   }
 
-  /** No packing of all pieces costs less, in units of cost. */
+  /** The lower bound on the cost of any packing of all pieces, in units of cost. */
   public long bound() {
     return bound;
   }
 
-  /** Whether no packing of all pieces costs less than the best. */
+  /** Whether the best packing is proven optimal. */
   public boolean isProven() {
     return best.isBest(bound);
   }
 
-  /** Takes a better packing. */
+  /** Replaces the best packing by a better one. */
   public void improve(P better) {
     best = better;
-    tell();
+    report();
   }
 
   /** Raises the bound, if it is higher than before. */
   public void raise(long to) {
     if (to > bound) {
       bound = to;
-      tell();
+      report();
     }
   }
 
-  private void tell() {
+  private void report() {
     watch.found(units.times(best.cost()), units.times(bound));
   }
 }

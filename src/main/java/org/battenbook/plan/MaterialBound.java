@@ -5,15 +5,16 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * The least cost if a part could be joined from pieces of several sticks: the cheapest stock first.
+ * The simplest lower bound on cost, a fractional relaxation: it uses the cheapest stock per size
+ * first, as if pieces could be cut anywhere and parts of sticks or sheets could be bought.
  */
 public final class MaterialBound {
   private MaterialBound() {}
 
   /**
-   * In units of cost, rounded up.
+   * The bound in units of cost, rounded up.
    *
-   * @param all the size of all pieces together
+   * @param all the total size of all pieces
    */
   public static long of(long all, Offers offers) {
     long left = all;

@@ -1,20 +1,20 @@
 package org.battenbook.plan;
 
-/**
- * What each stock of a job offers, in whole numbers: the bounds need to know nothing else of sticks
- * or sheets.
- */
+/** The size, cost and limit of each stock, in whole numbers: all that the lower bounds need. */
 public final class Offers {
-  /** The limit of a stock of which any number can be had. */
+  /** The limit of a stock that can be bought in any number. */
   public static final int UNLIMITED = Integer.MAX_VALUE;
 
-  /** What one stick or sheet can be worth, such as its length or its area. */
+  /**
+   * The highest total value of the pieces from one stick or sheet. If the value of a piece is its
+   * length or area, this is the length or area of the stick or sheet.
+   */
   final long[] sizes;
 
-  /** In units of cost. */
+  /** The cost of one stick or sheet, in units of cost. */
   final long[] costs;
 
-  /** How many there are at most. */
+  /** The number of sticks or sheets, or {@link #UNLIMITED}. */
   final int[] limits;
 
   public Offers(long[] sizes, long[] costs, int[] limits) {

@@ -1,8 +1,8 @@
 package org.battenbook.plan;
 
-/** Which pieces come out of which sticks or sheets, in whole numbers. */
+/** An assignment of pieces to sticks or sheets, in whole numbers. */
 public interface Packing {
-  /** In units of cost. */
+  /** The total cost of the sticks or sheets, in units of cost. */
   long cost();
 
   /** Whether it has all pieces. */

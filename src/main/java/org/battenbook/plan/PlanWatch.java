@@ -2,12 +2,17 @@ package org.battenbook.plan;
 
 import org.battenbook.number.Rational;
 
-/** Watches a plan being made, and can stop it: the best plan found so far is then the result. */
+/** Follows the progress of a planner, and can stop it. The result is then the best plan so far. */
 public interface PlanWatch {
   /** Never stops a plan. */
   PlanWatch NONE = new PlanWatch() {};
 
-  /** A better plan, or a higher bound, has been found. */
+  /**
+   * Hears that the planner found a better plan or a higher bound.
+   *
+   * @param used the cost of the best plan so far
+   * @param bound the lower bound on the cost of any plan so far
+   */
   default void found(Rational used, Rational bound) {}
 
   /**

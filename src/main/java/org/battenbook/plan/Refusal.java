@@ -3,8 +3,8 @@ package org.battenbook.plan;
 import org.battenbook.bound.Bound;
 
 /**
- * Why a job cannot be planned: something that a person wrote, and what to do about it. It is thrown
- * for nothing else, so a mistake of this program is never told to a maker as a refusal.
+ * Reports that a job cannot be planned because of something that a person wrote. It is thrown for
+ * nothing else, so an error of this program never looks like a refusal.
  */
 public final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1;
@@ -13,15 +13,15 @@ public final class Refusal extends RuntimeException {
     super(reason);
   }
 
-  /** What is wrong, and what to do. */
+  /** What is wrong and what to do, for people. */
   public String reason() {
     return String.valueOf(getMessage());
   }
 
   /**
-   * Checks one condition.
+   * Checks a condition.
    *
-   * @throws Refusal with the reason, if it does not hold
+   * @throws Refusal with the reason, if the condition is false
    */
   public static void unless(boolean holds, String reason) {
     if (!holds) {
@@ -30,9 +30,10 @@ public final class Refusal extends RuntimeException {
   }
 
   /**
-   * Checks how many of something a job has.
+   * Checks a count against the limit of one plan.
    *
-   * @throws Refusal if they are more than one plan is made for
+   * @param what the name of what is counted, in the plural
+   * @throws Refusal if the count is above the limit
    */
   public static void unlessAtMost(Bound most, long count, String what) {
     unless(

@@ -3,52 +3,60 @@ package org.battenbook.plan;
 import java.util.Arrays;
 
 /**
- * The least cost of whole sticks or sheets that are worth, together, as much as all pieces. This
- * bound uses that sticks are bought whole, and that their costs do not add up to every sum.
+ * A lower bound on cost: the minimum cost of whole sticks or sheets whose total size is at least
+ * the total value of all pieces. It is higher than {@link MaterialBound} where sticks must be
+ * bought whole and their costs do not add up to every sum.
  *
- * <p>It holds for any worth of pieces, if no stick can be worth more than its size in {@link
- * Offers}. It is a knapsack over all costs up to the best known.
+ * <p>The values of pieces can be any numbers, as long as the pieces from one stick or sheet never
+ * exceed its size in {@link Offers}. The bound is a knapsack problem, solved by dynamic programming
+ * over all costs up to the best known one.
  */
 public final class StockBound {
-  /** The bound looks at costs one by one, and gives up past this many. */
+  /** The highest cost for which the bound is calculated, as it needs memory for each cost. */
   private static final long MOST_COSTS = 4_000_000;
 
   private static final long[] GIVEN_UP = {};
 
-  /** The most that sticks of at most each cost are worth; empty where it is given up. */
-  private long[] worth;
+  /** For each cost, the highest total size of sticks within it; {@link #GIVEN_UP} if not known. */
+  private long[] sizes;
 
   /**
-   * Prepares the worth of each cost up to one.
+   * Calculates the highest total size for each cost. It gives up if the costs are too high or the
+   * plan is stopped.
    *
-   * @param known the cost up to which it is worked out
+   * @param known the highest cost to calculate, that of the best packing so far
    */
   public StockBound(Offers offers, long known, Effort effort) {
-    this.worth = known > MOST_COSTS || effort.isStopped() ? GIVEN_UP : new long[(int) known + 1];
+    this.sizes = known > MOST_COSTS || effort.isStopped() ? GIVEN_UP : new long[(int) known + 1];
     for (int stock = 0; stock < offers.count(); stock++) {
-      effort.spend(worth.length);
+      effort.spend(sizes.length);
       add(offers, stock, effort);
     }
-    // A table that is not complete proves nothing.
-    worth = effort.isStopped() ? GIVEN_UP : worth;
+    // An incomplete table would prove nothing.
+    sizes = effort.isStopped() ? GIVEN_UP : sizes;
   }
 
   /**
-   * The least cost of sticks or sheets that are worth, together, at least as much as all pieces.
+   * The bound in units of cost; 0 if it gave up.
    *
-   * @param all what the pieces are worth together
+   * @param all the total value of all pieces
+   * @param known the cost of the best packing so far; the bound is never higher
    */
   public static long of(long all, Offers offers, long known, Effort effort) {
     return new StockBound(offers, known, effort).leastCost(all);
   }
 
-  /** The least cost, that which is known if none below it suffices, 0 where it is given up. */
+  /**
+   * The minimum cost of sticks of a total size.
+   *
+   * @return the known cost if all lower costs are too low; 0 if it gave up
+   */
   public long leastCost(long all) {
     int low = 0;
-    int high = Math.max(0, worth.length - 1);
+    int high = Math.max(0, sizes.length - 1);
     while (low < high) {
       int cost = (low + high) >>> 1;
-      if (worth[cost] < all) {
+      if (sizes[cost] < all) {
         low = cost + 1;
       } else {
         high = cost;
@@ -57,39 +65,39 @@ public final class StockBound {
     return low;
   }
 
-  /** The most that sticks of at most a cost are worth; beyond all bounds where it is given up. */
-  public long mostWorth(long cost) {
-    return worth.length == 0 ? Long.MAX_VALUE / 2 : worth[(int) Math.min(cost, worth.length - 1)];
+  /** The highest total size of sticks within a cost; a very large number if it gave up. */
+  public long mostSize(long cost) {
+    return sizes.length == 0 ? Long.MAX_VALUE / 2 : sizes[(int) Math.min(cost, sizes.length - 1)];
   }
 
-  /** With sticks of one more stock. */
+  /** Adds a stock to the table. */
   private void add(Offers offers, int stock, Effort effort) {
     if (effort.isStopped()) {
       return;
     }
-    long value = offers.sizes[stock];
+    long size = offers.sizes[stock];
     int limit = offers.limits[stock];
-    int cost = (int) Math.min(offers.costs[stock], worth.length);
+    int cost = (int) Math.min(offers.costs[stock], sizes.length);
     if (limit == Offers.UNLIMITED) {
-      for (int sum = cost; sum < worth.length; sum++) {
-        worth[sum] = Math.max(worth[sum], worth[sum - cost] + value);
+      for (int sum = cost; sum < sizes.length; sum++) {
+        sizes[sum] = Math.max(sizes[sum], sizes[sum - cost] + size);
       }
     } else if (cost == 0) {
-      long more = value * limit;
-      Arrays.setAll(worth, sum -> worth[sum] + more);
+      long more = size * limit;
+      Arrays.setAll(sizes, sum -> sizes[sum] + more);
     } else {
-      addLimited(cost, value, limit, effort);
+      addLimited(cost, size, limit, effort);
     }
   }
 
-  private void addLimited(int cost, long value, int limit, Effort effort) {
-    for (int stick = 0; stick < limit && (long) stick * cost < worth.length; stick++) {
-      effort.pass(worth.length);
+  private void addLimited(int cost, long size, int limit, Effort effort) {
+    for (int stick = 0; stick < limit && (long) stick * cost < sizes.length; stick++) {
+      effort.pass(sizes.length);
       if (effort.isStopped()) {
         return;
       }
-      for (int sum = worth.length - 1; sum >= cost; sum--) {
-        worth[sum] = Math.max(worth[sum], worth[sum - cost] + value);
+      for (int sum = sizes.length - 1; sum >= cost; sum--) {
+        sizes[sum] = Math.max(sizes[sum], sizes[sum - cost] + size);
       }
     }
   }

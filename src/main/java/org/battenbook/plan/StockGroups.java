@@ -11,14 +11,14 @@ import java.util.stream.IntStream;
 import org.battenbook.number.Rational;
 
 /**
- * The stocks of a job, grouped by what they offer: stocks that offer the same size at the same cost
- * are one stock to a search. Groups are numbered from 0 in the order of their offers.
+ * The stocks of a job in groups. Stocks with the same offer, such as the same size at the same
+ * cost, are one stock for a search. Groups are numbered from 0 in the order of their offers.
  *
- * @param <O> what a stock offers
- * @param <S> a stock as the job has it
+ * @param <O> the offer of a stock: all that a search needs to know of it
+ * @param <S> a stock of the job
  */
 public final class StockGroups<O, S> {
-  /** Units of cost stay exact as doubles. */
+  /** The highest cost in units; such numbers are exact as doubles. */
   private static final long MOST_UNITS = 1L << 40;
 
   private final TreeMap<O, List<S>> byOffer;
@@ -26,9 +26,11 @@ public final class StockGroups<O, S> {
   private final Function<S, OptionalInt> onHand;
 
   /**
-   * Begins with no stock.
+   * Begins with no stocks.
    *
-   * @param onHand how many there are of a stock at most
+   * @param order the order of groups
+   * @param cost the cost of one stick or sheet of an offer
+   * @param onHand the number available of a stock; empty for any number
    */
   public StockGroups(
       Comparator<O> order, Function<O, Rational> cost, Function<S, OptionalInt> onHand) {
@@ -41,13 +43,13 @@ public final class StockGroups<O, S> {
     byOffer.computeIfAbsent(offer, first -> new ArrayList<>()).add(stock);
   }
 
-  /** What each group offers. */
+  /** The offer of each group, in order. */
   public Collection<O> offers() {
     return byOffer.keySet();
   }
 
   /**
-   * The units of cost.
+   * The unit of cost.
    *
    * @throws Refusal if the costs have no common step that whole numbers can count
    */
@@ -56,8 +58,11 @@ public final class StockGroups<O, S> {
   }
 
   /**
-   * How many there are of each group. A count that is at least that of the pieces is no limit,
-   * unless the stock is free.
+   * The number available of each group, or {@link Offers#UNLIMITED}. Stock that is not free counts
+   * as unlimited if there is one stick or sheet for each piece. Free stock stays limited; the
+   * bounds rely on that.
+   *
+   * @param pieces the number of all pieces
    */
   public int[] limits(long pieces) {
     return byOffer.entrySet().stream()
@@ -67,16 +72,16 @@ public final class StockGroups<O, S> {
 
   private int limit(Rational costOfOne, List<S> stocks, long pieces) {
     boolean isUnlimited = stocks.stream().anyMatch(stock -> onHand.apply(stock).isEmpty());
-    long there = stocks.stream().mapToLong(stock -> onHand.apply(stock).orElse(0)).sum();
-    return costOfOne.signum() > 0 && (isUnlimited || there >= pieces)
+    long available = stocks.stream().mapToLong(stock -> onHand.apply(stock).orElse(0)).sum();
+    return costOfOne.signum() > 0 && (isUnlimited || available >= pieces)
         ? Offers.UNLIMITED
-        : (int) Math.min(there, pieces);
+        : (int) Math.min(available, pieces);
   }
 
   /**
-   * The stocks that a packing takes, each with its label.
+   * The stocks that a packing uses, each with its label.
    *
-   * @param numbers the group of each stick or sheet that is taken
+   * @param numbers the group of each stick or sheet used
    */
   public Supply<S> supply(IntStream numbers) {
     int[] taken = new int[byOffer.size()];

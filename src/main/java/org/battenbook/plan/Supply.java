@@ -9,17 +9,17 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
 
-/** Hands out the sticks or sheets that a plan takes, each with the label that the job gave it. */
+/** Assigns stocks of the job, with their labels, to the sticks or sheets that a packing uses. */
 public final class Supply<S> {
   private final List<Deque<S>> byNumber = new ArrayList<>();
 
   /**
-   * As many of each stock as are taken; of stocks that share a number, those of a limited count
+   * Prepares as many sticks or sheets of each group as are used. In a group, limited stocks come
    * first.
    *
-   * @param stocks of each number
-   * @param taken how many of each number
-   * @param onHand how many there are of a stock at most
+   * @param stocks the stocks of each group
+   * @param taken the number used of each group
+   * @param onHand the number available of a stock; empty for any number
    */
   public Supply(List<List<S>> stocks, int[] taken, Function<S, OptionalInt> onHand) {
     for (int number = 0; number < taken.length; number++) {
@@ -35,6 +35,7 @@ public final class Supply<S> {
     }
   }
 
+  /** The stock of the next stick or sheet of a group. */
   public S next(int number) {
     return byNumber.get(number).removeFirst();
   }

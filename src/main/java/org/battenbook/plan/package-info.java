@@ -1,9 +1,9 @@
 /**
- * What the planners of {@code plan.stick} and {@code plan.sheet} share: counted work, refusals,
- * exact common steps of lengths and costs, and lower bounds on cost. Knows no workbooks.
+ * What the planners of {@code plan.stick} and {@code plan.sheet} share: budgets of work, refusals,
+ * common steps of lengths and costs, and lower bounds on cost. The planners do not know workbooks.
  *
- * <p>Lengths and costs are whole numbers of a common step. Doubles only guide a search; a bound is
- * always a sum of whole numbers.
+ * <p>Lengths and costs are whole numbers of a common step. Doubles only guide a search. A bound or
+ * a proof uses whole numbers only.
  */
 @NullMarked
 package org.battenbook.plan;

@@ -57,7 +57,7 @@ public final class FilledValue {
 
   /** As people read it. */
   public Shown shown() {
-    return stands ? decided.show(spot, value) : decided.book().showReckoned(spot.place(), value);
+    return stands ? decided.show(spot, value) : decided.book().showCalculated(spot.place(), value);
   }
 
   /**

@@ -4,26 +4,35 @@ import java.util.Arrays;
 import org.battenbook.plan.sheet.Sheet.Direction;
 import org.jspecify.annotations.Nullable;
 
-/** Pieces joined to a rectangle that through-cuts take apart again. */
+/**
+ * A guillotine block: pieces arranged in a rectangle that guillotine cuts can separate again. It is
+ * one piece, or two blocks joined side by side or one above the other. Sides and areas are in
+ * ticks.
+ */
 final class Block {
   final long across;
   final long down;
 
-  /** What its pieces cover. */
+  /** The total area of its pieces. */
   final long area;
 
-  /** How many of each kind. */
+  /** The number of pieces of each kind. */
   final int[] counts;
 
   private final int kind;
   private final boolean turned;
   private final @Nullable Join join;
 
-  /** The cut that parts two blocks again. */
+  /** The cut that separates two joined blocks. */
   private record Join(Direction cut, Block first, Block second) {}
 
-  /** What tells blocks apart: two that are alike serve the same. */
-  record Likeness(long across, long down, int counts) {}
+  /**
+   * A key for finding blocks that are interchangeable: those of the same sides and pieces.
+   *
+   * @param countsHash a hash of the counts, to save memory; two different choices of pieces can
+   *     share it
+   */
+  record Signature(long across, long down, int countsHash) {}
 
   private Block(
       long across,
@@ -50,7 +59,10 @@ final class Block {
     return new Block(across, down, across * down, counts, kind, turned, null);
   }
 
-  /** Side by side, with a cut down between them, or one above the other. */
+  /**
+   * Joins two blocks: side by side for a {@code DOWN} cut, one above the other for an {@code
+   * ACROSS} cut.
+   */
   static Block joined(Direction cut, Block first, Block second) {
     boolean beside = cut == Direction.DOWN;
     int[] counts = first.counts.clone();
@@ -67,7 +79,7 @@ final class Block {
         new Join(cut, first, second));
   }
 
-  /** How many pieces it has. */
+  /** The number of pieces. */
   int pieces() {
     int pieces = 0;
     for (int count : counts) {
@@ -76,11 +88,12 @@ final class Block {
     return pieces;
   }
 
-  /** What of it no piece covers. */
+  /** The area that no piece covers. */
   long waste() {
     return across * down - area;
   }
 
+  /** Whether this block and another together have no more pieces than {@code demand}. */
   boolean isWithin(int[] demand, Block other) {
     for (int i = 0; i < demand.length; i++) {
       if (counts[i] + other.counts[i] > demand[i]) {
@@ -90,21 +103,21 @@ final class Block {
     return true;
   }
 
-  Likeness likeness() {
-    return new Likeness(across, down, Arrays.hashCode(counts));
+  Signature signature() {
+    return new Signature(across, down, Arrays.hashCode(counts));
   }
 
-  /** Cuts it out of a panel that holds it. */
+  /** Cuts this block from the top left corner of a panel that is large enough. */
   void cutFrom(Panel panel) {
     if (join == null) {
       panel.reduce(across, down, Direction.DOWN).fill(kind, turned);
       return;
     }
-    Panel mine = panel.reduce(across, down, join.cut().other());
+    Panel own = panel.reduce(across, down, join.cut().other());
     Block first = join.first();
     Panel firstPanel =
-        mine.divide(join.cut(), join.cut() == Direction.DOWN ? first.across : first.down);
-    Panel.Division division = mine.division();
+        own.divide(join.cut(), join.cut() == Direction.DOWN ? first.across : first.down);
+    Panel.Division division = own.division();
     first.cutFrom(firstPanel);
     if (division != null) {
       join.second().cutFrom(division.second());

@@ -5,8 +5,8 @@ import java.util.List;
 import org.battenbook.plan.sheet.Sheet.Direction;
 
 /**
- * The blocks that one choice of pieces can be joined to, those alone that no other is within: each
- * wider than the one before, and lower.
+ * The Pareto front of the blocks that can be made from one choice of pieces: no block fits inside
+ * another. They are sorted, so that each block is wider and lower than the one before it.
  */
 final class BlockFront {
   final PackedCounts pieces;
@@ -16,13 +16,13 @@ final class BlockFront {
     this.pieces = pieces;
   }
 
-  /** What its pieces cover. */
+  /** The total area of its pieces. */
   long area() {
     return blocks.get(0).area;
   }
 
-  /** Whether a block of these sides would be none that another is within. */
-  boolean misses(long across, long down) {
+  /** Whether no block of this front fits inside a block with these sides. */
+  boolean lacks(long across, long down) {
     for (Block block : blocks) {
       if (block.across > across) {
         return true;
@@ -34,7 +34,7 @@ final class BlockFront {
     return true;
   }
 
-  /** Adds a block that is missed. */
+  /** Adds a block that this front {@link #lacks}, and removes the blocks that it fits inside. */
   void add(Block block) {
     blocks.removeIf(other -> block.across <= other.across && block.down <= other.down);
     int at = 0;
@@ -44,12 +44,17 @@ final class BlockFront {
     blocks.add(at, block);
   }
 
-  /** Two blocks, and the cut that would part them. */
+  /** Receives pairs of blocks. */
   interface Pairs {
+    /** Receives two blocks, and the cut that would separate them if they were joined. */
     void join(Direction cut, Block first, Block second);
   }
 
-  /** Goes over the pairs that can make blocks of a front: at each height the narrowest of both. */
+  /**
+   * Visits the pairs that can make a block of the joint front: for each height the narrowest block
+   * of both, then for each width the lowest of both. This is the merge of two shape functions from
+   * L. Stockmeyer, "Optimal orientations of cells in slicing floorplan designs" (1983).
+   */
   void eachPair(BlockFront that, Pairs pairs) {
     int i = 0;
     int j = 0;

@@ -11,42 +11,48 @@ import org.battenbook.plan.sheet.Sheet.Direction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All choices of pieces that one sheet holds with no more than some waste inside their block, each
- * with the smallest blocks that it can be joined to. After P. Y. Wang, "Two algorithms for
- * constrained two-dimensional cutting stock problems" (1983); here for every choice of pieces, not
- * for the best alone.
+ * All choices of pieces that fit one sheet as a block with limited waste inside. Each choice has
+ * its smallest blocks. After P. Y. Wang, "Two algorithms for constrained two-dimensional cutting
+ * stock problems" (1983). Wang keeps the best choice only; this pool keeps every choice.
  *
- * <p>A block wastes no less than the blocks it is joined from, so that none is missed.
+ * <p>A block wastes at least as much as the two blocks it is joined from. So blocks above the limit
+ * can be dropped at once, and no block within it is missed.
  */
 final class BlockPool {
   private static final int MOST_FRONTS = 25_000;
 
-  /** As memory goes: a block counts each kind. */
-  private static final int MOST_NUMBERS = 5_000_000;
+  /** Limits memory: each block has a count for each kind. */
+  private static final int MOST_COUNTS = 5_000_000;
 
-  /** What looking at some pairs takes, and joining the blocks of one. */
-  private static final int PAIRS_A_STEP = 4;
+  /** How many pairs of fronts can be rejected in one step of effort. */
+  private static final int PAIRS_PER_STEP = 4;
 
-  private static final int JOINING = 20;
+  /** The steps of effort that joining two fronts takes. */
+  private static final int STEPS_PER_JOIN = 20;
 
   private final SheetInstance instance;
   private final long mostWaste;
-  private final long largest;
+  private final long largestSheet;
   private final Effort effort;
   private final Map<PackedCounts, BlockFront> fronts = new LinkedHashMap<>();
 
-  /** By how many pieces they have. */
+  /** The fronts of each number of pieces. */
   private final List<List<BlockFront>> levels = new ArrayList<>();
 
   private BlockPool(SheetInstance instance, long mostWaste, Effort effort) {
     this.instance = instance;
     this.mostWaste = mostWaste;
-    this.largest =
+    this.largestSheet =
         IntStream.range(0, instance.stocks()).mapToLong(instance::sheetArea).max().orElse(0);
     this.effort = effort;
   }
 
-  /** Null where there are too many, or no effort is left for them. */
+  /**
+   * Builds the pool, choices of few pieces first.
+   *
+   * @param mostWaste the largest area inside a block that no piece may cover, in square ticks
+   * @return null if there are too many choices, or the effort is spent
+   */
   static @Nullable BlockPool of(SheetInstance instance, long mostWaste, Effort effort) {
     BlockPool pool = new BlockPool(instance, mostWaste, effort);
     pool.addPieces();
@@ -83,7 +89,7 @@ final class BlockPool {
   }
 
   private void add(PackedCounts piece, Block block) {
-    if (isHeld(block.across, block.down)) {
+    if (fits(block.across, block.down)) {
       front(piece, 1).add(block);
     }
   }
@@ -98,14 +104,14 @@ final class BlockPool {
         });
   }
 
-  /** Whether all went well. */
+  /** Joins each front of one list with each of another; false if the pool must be given up. */
   private boolean join(List<BlockFront> some, List<BlockFront> others) {
     for (int i = 0; i < some.size(); i++) {
-      effort.spend(1 + others.size() / PAIRS_A_STEP);
+      effort.spend(1 + others.size() / PAIRS_PER_STEP);
       BlockFront front = some.get(i);
       for (int j = some == others ? i : 0; j < others.size(); j++) {
         BlockFront other = others.get(j);
-        if (front.area() + other.area() <= largest && front.pieces.mayJoin(other.pieces)) {
+        if (front.area() + other.area() <= largestSheet && front.pieces.mayJoin(other.pieces)) {
           join(front, other);
         }
       }
@@ -117,22 +123,25 @@ final class BlockPool {
   }
 
   private int mostFronts() {
-    return Math.min(MOST_FRONTS, MOST_NUMBERS / instance.kinds());
+    return Math.min(MOST_FRONTS, MOST_COUNTS / instance.kinds());
   }
 
   private void join(BlockFront some, BlockFront others) {
-    effort.spend(JOINING);
+    effort.spend(STEPS_PER_JOIN);
     Joined joined = new Joined(some, others);
     some.eachPair(others, joined);
   }
 
-  /** Pairs of two choices, joined where a sheet holds them; their front is made when one is. */
+  /**
+   * Joins pairs of blocks from two fronts if the result fits a sheet. The joint front is created
+   * with its first block.
+   */
   private final class Joined implements BlockFront.Pairs {
     private final BlockFront some;
     private final BlockFront others;
     private final long area;
 
-    /** Not asked for by the many pairs that no sheet holds. */
+    /** Calculated late: most pairs fit no sheet and do not need it. */
     private @Nullable PackedCounts pieces;
 
     private @Nullable BlockFront front;
@@ -149,7 +158,7 @@ final class BlockPool {
       long across = beside ? first.across + second.across : Math.max(first.across, second.across);
       long down = beside ? Math.max(first.down, second.down) : first.down + second.down;
       boolean isTight = across * down - area <= mostWaste;
-      if (isTight && isHeld(across, down)) {
+      if (isTight && fits(across, down)) {
         offer(across, down, cut, first, second);
       }
     }
@@ -159,7 +168,7 @@ final class BlockPool {
         pieces = some.pieces.plus(others.pieces);
         front = fronts.get(pieces);
       }
-      if (front == null || front.misses(across, down)) {
+      if (front == null || front.lacks(across, down)) {
         Block block = Block.joined(cut, first, second);
         front = front(pieces, block.pieces());
         front.add(block);
@@ -167,7 +176,7 @@ final class BlockPool {
     }
   }
 
-  private boolean isHeld(long across, long down) {
+  private boolean fits(long across, long down) {
     for (int stock = 0; stock < instance.stocks(); stock++) {
       if (across <= instance.widths[stock] && down <= instance.heights[stock]) {
         return true;

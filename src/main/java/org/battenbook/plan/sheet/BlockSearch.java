@@ -11,9 +11,10 @@ import org.battenbook.plan.sheet.Sheet.Direction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Fills one sheet from the pieces up: blocks are joined two by two, as long as little is wasted
- * inside them. After P. Y. Wang, "Two algorithms for constrained two-dimensional cutting stock
- * problems" (1983); the fullest block first, after K. V. Viswanathan and A. Bagchi (1993).
+ * Fills one sheet bottom-up: it joins blocks in pairs while little is wasted inside them. After P.
+ * Y. Wang, "Two algorithms for constrained two-dimensional cutting stock problems" (1983). The
+ * block with the least waste for its area is extended first, a best-first search after K. V.
+ * Viswanathan and A. Bagchi (1993). The search is limited, so it is a heuristic.
  */
 final class BlockSearch {
   private static final int MOST_BLOCKS = 1_500;
@@ -23,10 +24,10 @@ final class BlockSearch {
   private final int stock;
   private final int[] demand;
   private final double mostWaste;
-  private final double[] worths;
+  private final double[] values;
   private final Effort effort;
   private final List<Block> closed = new ArrayList<>();
-  private final Set<Block.Likeness> met = new HashSet<>();
+  private final Set<Block.Signature> seen = new HashSet<>();
   private final PriorityQueue<Block> open =
       new PriorityQueue<>(
           Comparator.comparingDouble((Block b) -> (double) b.waste() / b.area)
@@ -37,25 +38,26 @@ final class BlockSearch {
   /**
    * Prepares a search.
    *
-   * @param wasted the part of the sheet that may be wasted inside blocks
-   * @param worths by which each kind is preferred, for each tick of area
+   * @param demand the number of pieces of each kind still to be cut
+   * @param wasted the share of the sheet that may be wasted inside a block, from 0 to 1
+   * @param values the value of each kind per square tick; higher values are preferred
    */
   BlockSearch(
       SheetInstance instance,
       int stock,
       int[] demand,
       double wasted,
-      double[] worths,
+      double[] values,
       Effort effort) {
     this.instance = instance;
     this.stock = stock;
     this.demand = demand;
     this.mostWaste = wasted * instance.sheetArea(stock);
-    this.worths = worths;
+    this.values = values;
     this.effort = effort;
   }
 
-  /** The sheet of most worth that was met; empty where nothing fits. */
+  /** The layout of the most valuable block found; empty if no piece fits. */
   Layout run() {
     for (int kind = 0; kind < instance.kinds(); kind++) {
       if (demand[kind] > 0) {
@@ -101,22 +103,22 @@ final class BlockSearch {
 
   private void add(Block block) {
     boolean fits = block.across <= instance.widths[stock] && block.down <= instance.heights[stock];
-    if (fits && met.add(block.likeness())) {
+    if (fits && seen.add(block.signature())) {
       open.add(block);
-      if ((best == null || worth(block) > worth(best)) && instance.isHeld(stock, block)) {
+      if ((best == null || value(block) > value(best)) && instance.fits(stock, block)) {
         best = block;
       }
     }
   }
 
-  private double worth(Block block) {
-    double worth = 0;
-    for (int kind = 0; kind < worths.length; kind++) {
+  private double value(Block block) {
+    double value = 0;
+    for (int kind = 0; kind < values.length; kind++) {
       if (block.counts[kind] > 0) {
-        worth += worths[kind] * block.counts[kind] * instance.area(kind);
+        value += values[kind] * block.counts[kind] * instance.area(kind);
       }
     }
-    return worth;
+    return value;
   }
 
   private Layout layout(@Nullable Block block) {

@@ -9,7 +9,7 @@ import org.battenbook.plan.Effort;
 import org.battenbook.plan.sheet.PanelFilling.Split;
 import org.jspecify.annotations.Nullable;
 
-/** Moves the pieces of a sheet to a cheaper sheet that has room for them all. */
+/** Improves a packing by moving all pieces of a sheet to a cheaper sheet that has room for them. */
 final class CheaperSheets {
   private final SheetInstance instance;
   private final Effort effort;
@@ -35,7 +35,7 @@ final class CheaperSheets {
         .toArray();
   }
 
-  /** The same pieces, for no more. */
+  /** A packing of the same pieces that costs the same or less. */
   SheetPacking moved(SheetPacking packing) {
     int[] left = instance.limits.clone();
     packing.layouts().forEach(layout -> take(left, layout.stock(), 1));
@@ -48,8 +48,8 @@ final class CheaperSheets {
       if (instance.costs[stock] >= instance.costs[layout.stock()] || effort.isSpent()) {
         break;
       }
-      boolean mayHold = left[stock] > 0 && layout.area(instance) <= instance.sheetArea(stock);
-      Layout other = mayHold ? filled(stock, layout.counts()) : null;
+      boolean mayFit = left[stock] > 0 && layout.area(instance) <= instance.sheetArea(stock);
+      Layout other = mayFit ? filled(stock, layout.counts()) : null;
       if (other != null) {
         take(left, layout.stock(), -1);
         take(left, stock, 1);
@@ -63,7 +63,7 @@ final class CheaperSheets {
     left[stock] -= instance.isLimited(stock) ? sheets : 0;
   }
 
-  /** A sheet with all of some pieces; null where no order brings them on it. */
+  /** A layout with all of the pieces; null if no order of filling fits them on the sheet. */
   private @Nullable Layout filled(int stock, int[] pieces) {
     for (int[] order : orders) {
       for (Split split : Split.values()) {

@@ -8,30 +8,29 @@ import org.battenbook.plan.sheet.Sheet.Direction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What becomes of a panel. The steps of a sheet come in order: after a cut, those of the panel
- * before it, at its left or above, then those of the panel behind it. So they say all that a sheet
- * is cut into, and a sheet that is drawn from them has only through-cuts, and no two pieces
- * overlap.
+ * One step of cutting a sheet: what happens to one panel. A cut is followed by the steps of the
+ * panel to its left or above it, then by those of the other panel (preorder). A list of steps
+ * describes a whole sheet. Any such list gives guillotine cuts only, and no two pieces overlap.
  */
 public sealed interface CutStep {
   /**
-   * The panel is cut right across.
+   * The panel is cut into two, from edge to edge.
    *
-   * @param direction how the cut runs
-   * @param side how much of the panel lies before the cut
+   * @param direction the direction of the cut
+   * @param side the width or height of the panel to the left of the cut or above it
    */
   record Cut(Direction direction, Rational side) implements CutStep {}
 
   /** The panel is a piece. */
   record Piece(SheetPart part, boolean turned) implements CutStep {}
 
-  /** The panel is left. */
+  /** The panel is an offcut. */
   record Rest() implements CutStep {}
 
   /**
-   * How many rounds of parallel cuts the steps of a sheet take, each turned from the one before.
+   * The number of stages: rounds of parallel cuts, each at a right angle to the round before.
    *
-   * @param steps as many as the panels ask for
+   * @param steps all steps of one sheet
    */
   static int stages(List<CutStep> steps) {
     record Open(int stages, @Nullable Direction last) {}

@@ -8,11 +8,13 @@ import org.battenbook.plan.Effort;
 import org.battenbook.plan.sheet.PanelFilling.Split;
 
 /**
- * The largest pieces of a job, as if no others were asked for: few enough that every way to pack
- * them can be looked at. Where even they do not go within a cost, no packing of all pieces does.
+ * A relaxation of a job to its largest pieces, few enough to search all packings of them. If they
+ * alone cannot be cut within a cost, no packing of all pieces can.
  */
 final class LargePieces {
   private static final long MOST_CHOICES = 20_000;
+
+  /** The share of the area of all pieces that the large ones need, for the search to be useful. */
   private static final double LEAST_SHARE = 0.8;
 
   private final SheetInstance instance;
@@ -28,12 +30,12 @@ final class LargePieces {
             .toArray();
   }
 
-  /** Whether they are most of the job; else what they need tells nothing. */
+  /** Whether they are most of the job's area. If not, their cost says little about the job's. */
   boolean areMost() {
     return alone().demandArea() >= LEAST_SHARE * instance.demandArea();
   }
 
-  /** A job of as many of them as have no more choices than can all be looked at. */
+  /** The relaxed job: the largest kinds, as long as the number of choices of pieces is limited. */
   SheetInstance alone() {
     int[] demand = new int[instance.kinds()];
     long choices = 1;
@@ -47,7 +49,7 @@ final class LargePieces {
     return instance.with(demand);
   }
 
-  /** Fills the other pieces in beside them, the largest first. */
+  /** Adds the other pieces to sheets that have the large ones, the largest first. */
   SheetPacking withOthers(List<Layout> layouts, Split split, Effort effort) {
     int[] rest = instance.demand.clone();
     layouts.forEach(layout -> layout.takeFrom(rest));

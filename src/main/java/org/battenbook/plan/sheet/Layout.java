@@ -1,11 +1,11 @@
 package org.battenbook.plan.sheet;
 
-/** How one sheet of a stock is cut. */
+/** The cuts of one sheet of a stock. */
 final class Layout {
   private final int stock;
   private final Panel panel;
 
-  /** How many pieces of each kind it gives. */
+  /** The number of pieces of each kind. */
   private final int[] counts;
 
   Layout(int stock, Panel panel, int[] counts) {
@@ -19,7 +19,7 @@ final class Layout {
     return new Layout(stock, panel, new int[instance.kinds()]);
   }
 
-  /** A sheet with one block on it, in its top left corner. */
+  /** A sheet with one block in its top left corner. */
   static Layout of(SheetInstance instance, int stock, Block block) {
     Panel panel = Panel.whole(instance.widths[stock], instance.heights[stock]);
     block.cutFrom(panel);
@@ -51,6 +51,7 @@ final class Layout {
     return true;
   }
 
+  /** The total area of its pieces. */
   long area(SheetInstance instance) {
     long area = 0;
     for (int kind = 0; kind < counts.length; kind++) {
@@ -59,6 +60,7 @@ final class Layout {
     return area;
   }
 
+  /** Subtracts its pieces from a demand. */
   void takeFrom(int[] demand) {
     for (int kind = 0; kind < counts.length; kind++) {
       demand[kind] -= counts[kind];

@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Places the remaining pieces without looking for the best room: the largest first, each on the
- * current sheet, or on a new one if that has no room. It is quick for any job, so a plan that is
- * stopped before its first packing still has all pieces.
+ * Next fit decreasing: places the remaining pieces without a search, the largest first. A piece
+ * goes on the current sheet, or on a new one if the current sheet has no room. This is quick for
+ * any job, so a plan that is stopped before its first packing still has all pieces.
  */
 final class NextFit {
   private final SheetInstance instance;
@@ -19,10 +19,10 @@ final class NextFit {
   private final int[] stocks;
 
   /**
-   * Prepares it.
+   * Begins with some remaining pieces and sheets. Both arrays are reduced as pieces are placed.
    *
-   * @param demand the pieces that are left; those that are placed are taken from it
-   * @param limits the sheets that are left
+   * @param demand the number of pieces of each kind still to be placed
+   * @param limits the number of sheets of each stock still available
    */
   NextFit(SheetInstance instance, int[] demand, int[] limits) {
     this.instance = instance;
@@ -40,7 +40,7 @@ final class NextFit {
     return IntStream.range(0, count).boxed().sorted(order).mapToInt(Integer::intValue).toArray();
   }
 
-  /** The sheets with all pieces that any of them holds. */
+  /** The sheets filled, until no sheet is left that any remaining piece fits. */
   List<Layout> layouts() {
     List<Layout> layouts = new ArrayList<>();
     for (int first = 0; first < kinds.length; first++) {
@@ -55,11 +55,15 @@ final class NextFit {
     return layouts;
   }
 
-  /** The next sheet, from a kind on; null where none holds a piece of that kind. */
+  /**
+   * The next sheet; null if no piece of its first kind fits any sheet.
+   *
+   * @param first the index in {@code kinds} of the first kind to place
+   */
   private @Nullable Layout layout(int first) {
     for (int stock : stocks) {
       if (limits[stock] > 0) {
-        Layout layout = PanelFilling.hastily(instance, stock, demand, kinds, first);
+        Layout layout = PanelFilling.quickly(instance, stock, demand, kinds, first);
         if (!layout.isEmpty()) {
           return layout;
         }

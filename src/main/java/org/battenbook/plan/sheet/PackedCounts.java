@@ -3,9 +3,9 @@ package org.battenbook.plan.sheet;
 import java.util.Arrays;
 
 /**
- * How many of each of some things, in a few words of 64 bits, so that two are added, and compared
- * with what there is at most, at one go. After L. Lamport, "Multiple byte processing with full-word
- * instructions" (1975).
+ * A vector of counts packed into a few words of 64 bits, so that vectors are added and compared a
+ * word at a time (SIMD within a register). After L. Lamport, "Multiple byte processing with
+ * full-word instructions" (1975).
  */
 final class PackedCounts {
   private final Fields fields;
@@ -16,12 +16,17 @@ final class PackedCounts {
     this.words = words;
   }
 
-  /** Where the count of each thing lies: as many bits as its most takes, and one above to spare. */
+  /**
+   * Where each count is stored: as many bits as its maximum needs, and one spare bit above them.
+   * The spare bits show in which fields a subtraction borrows.
+   */
   static final class Fields {
     private final int[] word;
     private final int[] shift;
     private final long[] masks;
     private final long[] spares;
+
+    /** The maximum counts, packed. */
     private final long[] most;
 
     Fields(int[] mostOfEach) {
@@ -56,6 +61,7 @@ final class PackedCounts {
       return new PackedCounts(this, packed(counts));
     }
 
+    /** A count of 1 for one thing, and 0 for all others. */
     PackedCounts one(int thing) {
       long[] words = new long[spares.length];
       words[word[thing]] = 1L << shift[thing];
@@ -76,7 +82,7 @@ final class PackedCounts {
     return true;
   }
 
-  /** Whether both together are no more than there is at most. */
+  /** Whether the sum of both is within the maximum counts. */
   boolean mayJoin(PackedCounts that) {
     for (int i = 0; i < words.length; i++) {
       long left = (fields.most[i] | fields.spares[i]) - words[i] - that.words[i];
@@ -87,6 +93,7 @@ final class PackedCounts {
     return true;
   }
 
+  /** Whether no count is greater than that of another vector. */
   boolean isWithin(PackedCounts that) {
     for (int i = 0; i < words.length; i++) {
       long left = (that.words[i] | fields.spares[i]) - words[i];
@@ -97,7 +104,7 @@ final class PackedCounts {
     return true;
   }
 
-  /** Both together, where they may join. */
+  /** The sum of both, which must be within the maximum counts. */
   PackedCounts plus(PackedCounts that) {
     long[] both = words.clone();
     for (int i = 0; i < both.length; i++) {
@@ -106,14 +113,14 @@ final class PackedCounts {
     return new PackedCounts(fields, both);
   }
 
-  /** One more of a thing of which there can be one more. */
+  /** One more of one thing, which must be below its maximum count. */
   PackedCounts plusOne(int thing) {
     long[] more = words.clone();
     more[fields.word[thing]] += 1L << fields.shift[thing];
     return new PackedCounts(fields, more);
   }
 
-  /** Without some that are within it. */
+  /** The difference of both. That vector must be within this one. */
   PackedCounts minus(PackedCounts that) {
     long[] left = words.clone();
     for (int i = 0; i < left.length; i++) {

@@ -5,17 +5,22 @@ import java.util.function.Consumer;
 import org.battenbook.plan.sheet.Sheet.Direction;
 import org.jspecify.annotations.Nullable;
 
-/** A rectangle of a sheet in ticks: cut in two, or one piece, or free. */
+/**
+ * A rectangle of a sheet, in ticks: cut into two panels, or a piece, or free. Panels are the nodes
+ * of the tree of guillotine cuts of a sheet.
+ */
 final class Panel {
   private static final int NONE = -1;
 
   final long across;
   final long down;
 
-  /** How many stages it took to get it. */
+  /** The number of stages that lead to this panel. */
   private final int depth;
 
+  /** The direction of the cut that made this panel; null for a whole sheet. */
   private final @Nullable Direction last;
+
   private int kind = NONE;
   private boolean turned;
   private @Nullable Division division;
@@ -34,16 +39,22 @@ final class Panel {
     return new Panel(across, down, 0, null);
   }
 
-  /** The side that a cut of this direction divides. */
+  /** The length of the side that a cut in this direction divides. */
   long side(Direction direction) {
     return direction == Direction.DOWN ? across : down;
   }
 
+  /** The number of stages that lead to a panel cut from this one. */
   int depth(Direction next) {
     return next == last ? depth : depth + 1;
   }
 
-  /** Cuts this panel in two; returns the panel before the cut. */
+  /**
+   * Cuts this panel into two.
+   *
+   * @param at how far the cut is from the panel's left or top side
+   * @return the panel to the left of the cut, or above it
+   */
   Panel divide(Direction direction, long at) {
     int below = depth(direction);
     boolean isDown = direction == Direction.DOWN;
@@ -54,7 +65,12 @@ final class Panel {
     return first;
   }
 
-  /** Cuts off what a size leaves, in one direction first. */
+  /**
+   * Cuts a panel of the new size from the top left corner.
+   *
+   * @param first the direction of the first cut
+   * @return the new panel, or this panel if it has that size already
+   */
   Panel reduce(long newAcross, long newDown, Direction first) {
     Panel panel = this;
     for (Direction direction : List.of(first, first.other())) {
@@ -64,7 +80,7 @@ final class Panel {
     return panel;
   }
 
-  /** The stages that {@link #reduce} comes to. */
+  /** The number of stages after {@link #reduce}. */
   int stages(long newAcross, long newDown, Direction first) {
     long one = first == Direction.DOWN ? newAcross : newDown;
     long two = first == Direction.DOWN ? newDown : newAcross;
@@ -80,12 +96,12 @@ final class Panel {
     turned = isTurned;
   }
 
-  /** The deepest stage of it and all that comes out of it. */
+  /** The highest number of stages among this panel and those cut from it. */
   int deepest() {
     return division == null ? depth : Math.max(division.first.deepest(), division.second.deepest());
   }
 
-  /** Goes over the panels that are neither cut nor a piece. */
+  /** Visits the free panels: those that are neither cut nor a piece. */
   void eachFree(Consumer<Panel> action) {
     if (division != null) {
       division.first.eachFree(action);

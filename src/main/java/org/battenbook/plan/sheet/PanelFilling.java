@@ -8,18 +8,27 @@ import org.battenbook.plan.sheet.Sheet.Direction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Fills the free panels of one sheet: each kind in turn, as often as it can be had, into the panel
- * that it leaves the least of. After J. Jylänki, "A thousand ways to pack the bin" (2010), who
- * calls it the guillotine algorithm with its best short side fit.
+ * Fills the free panels of one sheet: the guillotine algorithm with the rule "best short side fit"
+ * from J. Jylänki, "A thousand ways to pack the bin" (2010). It places the kinds in a given order,
+ * each as often as needed and possible. A piece goes into the panel with the smallest margin along
+ * its tighter side.
  */
 final class PanelFilling {
-  /** Which cut is made first around a piece. */
+  /** The split rule: which of the two cuts around a piece is made first. */
   enum Split {
+    /** Cuts off the wider margin first, so that it becomes one large free panel. */
     WIDER_REST,
+    /** Cuts off the narrower margin first. */
     NARROWER_REST,
     ACROSS,
     DOWN;
 
+    /**
+     * The direction of the first cut.
+     *
+     * @param restAcross the margin to the right of the piece
+     * @param restDown the margin below the piece
+     */
     Direction first(long restAcross, long restDown) {
       return switch (this) {
         case ACROSS -> Direction.ACROSS;
@@ -30,7 +39,7 @@ final class PanelFilling {
     }
   }
 
-  /** A piece in a panel, and how it would be cut out. */
+  /** A piece in a panel, and the direction of its first cut. */
   private record Spot(Panel panel, long across, long down, boolean turned, Direction first) {
     long shortRest() {
       return Math.min(panel.across - across, panel.down - down);
@@ -61,7 +70,13 @@ final class PanelFilling {
     this.effort = effort;
   }
 
-  /** Fills a layout further with what is asked for beside what it has. */
+  /**
+   * Adds pieces to a layout. The panels of the layout given are cut too, so only the result may be
+   * used afterward.
+   *
+   * @param demand the number of pieces of each kind, including those already in the layout
+   * @param order the kinds in the order in which to place them
+   */
   static Layout fill(
       SheetInstance instance,
       Layout layout,
@@ -81,11 +96,12 @@ final class PanelFilling {
   }
 
   /**
-   * Fills an empty sheet until the next piece finds no room in the panels that were cut last.
+   * Fills an empty sheet quickly. It looks only at the panels that were cut last, and stops at the
+   * first piece that fits none of them.
    *
-   * @param first the place in {@code order} of the kind to begin with
+   * @param first the index in {@code order} of the first kind to place
    */
-  static Layout hastily(SheetInstance instance, int stock, int[] demand, int[] order, int first) {
+  static Layout quickly(SheetInstance instance, int stock, int[] demand, int[] order, int first) {
     Layout empty = Layout.empty(instance, stock);
     PanelFilling filling =
         new PanelFilling(instance, Split.WIDER_REST, new Effort(Long.MAX_VALUE, PlanWatch.NONE));
@@ -97,13 +113,13 @@ final class PanelFilling {
       while (fits && counts[kind] < demand[kind]) {
         fits = filling.place(kind);
         counts[kind] += fits ? 1 : 0;
-        filling.forgetEarlier();
+        filling.dropOldPanels();
       }
     }
     return new Layout(stock, empty.panel(), counts);
   }
 
-  private void forgetEarlier() {
+  private void dropOldPanels() {
     if (free.size() > FEW_PANELS) {
       free.subList(0, free.size() - FEW_PANELS).clear();
     }

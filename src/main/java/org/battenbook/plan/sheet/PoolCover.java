@@ -10,35 +10,45 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks among the choices of a pool for sheets that have all pieces within a cost: the largest
- * piece that is left goes first, in every way, the sheets that lose least before others.
+ * Searches a pool, depth first, for sheets that together have all pieces within a cost. At each
+ * step the largest remaining piece is placed, with every choice that has it, the lowest loss first.
  *
- * <p>A choice to which a piece that is left can be added is passed over, since that piece can as
- * well be taken from its sheet. What was tried in vain is kept.
+ * <p>A choice is skipped if a remaining piece can be added to it: moving that piece there from its
+ * own sheet never costs more (dominance). States that failed are stored, so that none is searched
+ * twice.
  */
 final class PoolCover {
   private static final int MOST_STATES = 1_000_000;
 
-  /** A sheet with a choice of pieces on it. */
+  /** A choice of pieces on a sheet. The loss is as in {@link SheetLosses}. */
   private record Choice(int stock, PackedCounts pieces, Block block, long loss) {}
 
-  /** What is left to cut, and of which limited sheets so many. */
+  /** The pieces still to be cut, and the sheets left of each limited stock. */
   private record State(PackedCounts pieces, PackedCounts sheets) {}
 
   private final SheetInstance instance;
   private final SheetLosses losses;
 
-  /** Whether the pool has every choice that a plan of less cost can use. */
+  /** Whether the pool has every choice that a cheaper plan can use. */
   private final boolean hasAll;
 
   private final Effort effort;
   private final PackedCounts.Fields sheetFields;
-  private final List<Map<PackedCounts, Block>> held = new ArrayList<>();
+
+  /** For each stock, the choices of pieces that fit one sheet. */
+  private final List<Map<PackedCounts, Block>> blocks = new ArrayList<>();
+
+  /** For each kind, the choices that have it, the lowest loss first. */
   private final List<List<Choice>> byKind = new ArrayList<>();
+
+  /** The kinds, the largest area first. */
   private final int[] kinds;
-  private final Map<State, Long> vain = new HashMap<>();
+
+  /** The highest cost for which each state failed. */
+  private final Map<State, Long> failed = new HashMap<>();
+
   private final List<Choice> taken = new ArrayList<>();
-  private long vainCost = -1;
+  private long failedCost = -1;
   private boolean isComplete = true;
 
   private PoolCover(
@@ -58,7 +68,7 @@ final class PoolCover {
       byKind.add(new ArrayList<>());
     }
     for (int stock = 0; stock < instance.stocks(); stock++) {
-      held.add(new HashMap<>());
+      blocks.add(new HashMap<>());
       for (BlockFront front : pool.fronts()) {
         if (!effort.isStopped()) {
           offer(stock, front);
@@ -69,9 +79,11 @@ final class PoolCover {
   }
 
   /**
-   * Prepares a search among the blocks of no more than some waste; null where they are too many.
+   * Prepares a search.
    *
-   * @param known the cost of a packing that is there: less is looked for
+   * @param known the cost of the best packing so far; the search looks for a cheaper one
+   * @param waste the largest waste inside a block, in square ticks
+   * @return null if there are too many blocks, numbers would be too large, or the effort is spent
    */
   static @Nullable PoolCover of(SheetInstance instance, long known, long waste, Effort effort) {
     SheetLosses losses = SheetLosses.of(instance, known);
@@ -84,7 +96,7 @@ final class PoolCover {
     return pool == null ? null : new PoolCover(instance, pool, losses, hasAll, effort);
   }
 
-  /** Looks for sheets that come to no more than a cost. */
+  /** Searches for sheets that have all pieces and cost at most {@code cost}. */
   boolean isWithin(long cost) {
     taken.clear();
     long loss = losses.allowed(cost);
@@ -93,19 +105,19 @@ final class PoolCover {
     boolean found =
         isComplete && loss >= 0 && cover(new State(all, sheetFields.of(limits())), cost, loss);
     if (!found) {
-      vainCost = cost;
+      failedCost = cost;
     }
     return found;
   }
 
-  /** The sheets that were found last. */
+  /** The sheets found by the last successful search. */
   List<Layout> layouts() {
     return taken.stream().map(c -> Layout.of(instance, c.stock(), c.block())).toList();
   }
 
-  /** Whether every way to come within a cost was looked at, in vain. */
+  /** Whether a complete search has shown that every plan costs more than {@code cost}. */
   boolean provesMoreThan(long cost) {
-    return hasAll && isComplete && vainCost >= cost;
+    return hasAll && isComplete && failedCost >= cost;
   }
 
   private int[] limits() {
@@ -118,8 +130,8 @@ final class PoolCover {
     effort.pass(instance.kinds());
     for (Block block : front.blocks) {
       effort.pass(instance.stages == Integer.MAX_VALUE ? 1 : 50);
-      if (instance.isHeld(stock, block)) {
-        held.get(stock).put(front.pieces, block);
+      if (instance.fits(stock, block)) {
+        blocks.get(stock).put(front.pieces, block);
         long loss = losses.of(stock, front.area());
         Choice choice = new Choice(stock, front.pieces, block, loss);
         for (int kind = 0; kind < instance.kinds(); kind++) {
@@ -136,7 +148,7 @@ final class PoolCover {
     if (left.pieces().isNothing()) {
       return true;
     }
-    Long tried = vain.get(left);
+    Long tried = failed.get(left);
     if (tried != null && tried >= cost) {
       return false;
     }
@@ -155,9 +167,9 @@ final class PoolCover {
         taken.remove(taken.size() - 1);
       }
     }
-    isComplete &= !effort.isSpent() && vain.size() < MOST_STATES;
+    isComplete &= !effort.isSpent() && failed.size() < MOST_STATES;
     if (isComplete) {
-      vain.put(left, cost);
+      failed.put(left, cost);
     }
     return false;
   }
@@ -172,20 +184,20 @@ final class PoolCover {
 
   private boolean isWorthTrying(Choice choice, State left, long cost) {
     int stock = choice.stock();
-    boolean isThere = !instance.isLimited(stock) || left.sheets().of(stock) > 0;
-    return isThere
+    boolean isAvailable = !instance.isLimited(stock) || left.sheets().of(stock) > 0;
+    return isAvailable
         && instance.costs[stock] <= cost
         && choice.pieces().isWithin(left.pieces())
-        && !takesMore(choice, left.pieces());
+        && !isDominated(choice, left.pieces());
   }
 
-  /** Whether a piece that is left can be added. */
-  private boolean takesMore(Choice choice, PackedCounts left) {
+  /** Whether a remaining piece can be added to a choice. */
+  private boolean isDominated(Choice choice, PackedCounts left) {
     effort.spend(instance.kinds());
     effort.pass(4L * instance.kinds());
     for (int kind = 0; kind < instance.kinds(); kind++) {
       boolean isLeft = choice.pieces().of(kind) < left.of(kind);
-      if (isLeft && held.get(choice.stock()).containsKey(choice.pieces().plusOne(kind))) {
+      if (isLeft && blocks.get(choice.stock()).containsKey(choice.pieces().plusOne(kind))) {
         return true;
       }
     }

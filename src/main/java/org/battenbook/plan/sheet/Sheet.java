@@ -4,12 +4,13 @@ import java.util.List;
 import org.battenbook.number.Rational;
 
 /**
- * One sheet, as it is cut. All is measured from its top left corner.
+ * The cutting layout of one sheet. Positions are measured from its top left corner, in the job's
+ * unit of length.
  *
- * @param stock what it is
- * @param pieces in the order in which they come free
- * @param cuts in the order in which they are made, those of the trims first
- * @param offcuts what is left of the panels; what is narrower than a cut is gone with it
+ * @param stock the stock the sheet comes from
+ * @param pieces in the order in which cuts free them
+ * @param cuts in the order in which to make them, trims first
+ * @param offcuts what is left of the panels; strips narrower than a kerf are lost in the cut
  */
 public record Sheet(SheetStock stock, List<Placed> pieces, List<Cut> cuts, List<Offcut> offcuts) {
   public Sheet {
@@ -18,7 +19,7 @@ public record Sheet(SheetStock stock, List<Placed> pieces, List<Cut> cuts, List<
     offcuts = List.copyOf(offcuts);
   }
 
-  /** How a cut runs. */
+  /** The direction of a cut. */
   public enum Direction {
     /** From left to right, at a distance from the top. */
     ACROSS,
@@ -44,26 +45,27 @@ public record Sheet(SheetStock stock, List<Placed> pieces, List<Cut> cuts, List<
   /**
    * A piece on its sheet.
    *
-   * @param label of the part
-   * @param area where it lies
-   * @param turned whether it was turned by a quarter: {@code across} is the part's {@code down}
+   * @param label the label of its part
+   * @param area its place on the sheet
+   * @param turned whether it is rotated by 90 degrees: {@code across} is then the part's {@code
+   *     down}
    */
   public record Placed(String label, Area area, boolean turned) {}
 
   /**
-   * A through-cut of one panel.
+   * A guillotine cut of one panel, from edge to edge.
    *
-   * @param panel what is cut right across
-   * @param direction how the cut runs
-   * @param from where the kerf begins, measured from the sheet's left edge or top
-   * @param to where it ends: a kerf further on, or at the panel's edge where that is nearer
+   * @param panel the panel that is cut
+   * @param direction the direction of the cut
+   * @param from where the kerf begins, measured from the sheet's left or top edge
+   * @param to where the kerf ends: one kerf later, or at the panel's edge if that is nearer
    */
   public record Cut(Area panel, Direction direction, Rational from, Rational to) {}
 
   /**
    * What is left of a panel.
    *
-   * @param kept whether it is worth keeping
+   * @param kept whether both sides are at least the stock's minimum offcut
    */
   public record Offcut(Area area, boolean kept) {}
 }

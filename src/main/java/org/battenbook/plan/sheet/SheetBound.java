@@ -12,12 +12,13 @@ import org.battenbook.plan.Offers;
 import org.battenbook.plan.StockBound;
 
 /**
- * Costs below which no plan of sheets can come: by area, and by areas of sides that a dual feasible
- * function stretches, so that two halves and a bit do not fit a whole.
+ * Lower bounds on the cost of any plan of sheets. The first bound compares areas. The second
+ * compares areas whose sides are scaled by dual feasible functions. These make sides just over a
+ * half count more, so that the bound knows that two of them do not fit side by side.
  *
  * <p>After S. P. Fekete and J. Schepers, "New classes of fast lower bounds for bin packing
- * problems" (2001), and the function of M. A. Boschetti and A. Mingozzi (2003). Which functions are
- * looked at is guided by doubles; the bound itself is a sum of whole numbers.
+ * problems" (2001), and the function of M. A. Boschetti and A. Mingozzi (2003). Doubles only choose
+ * the functions; the bound itself is a sum of whole numbers.
  */
 final class SheetBound {
   private static final int MOST_FUNCTIONS = 40;
@@ -26,14 +27,20 @@ final class SheetBound {
   private final long width;
   private final long height;
 
-  /** Sides stretched so that those beside each other in {@code whole} come to {@code most}. */
+  /**
+   * A dual feasible function: sides that fit side by side on a sheet have a scaled total of at most
+   * {@link #most}. In the records, {@code whole} is the side of the sheet.
+   */
   private interface DualFeasible {
+    /** The scaled side of the sheet. */
     long most();
 
+    /** The scaled side of a piece. */
     long of(long side);
   }
 
-  private record Plain(long whole) implements DualFeasible {
+  /** Leaves sides as they are. */
+  private record Identity(long whole) implements DualFeasible {
     @Override
     public long most() {
       return whole;
@@ -45,7 +52,10 @@ final class SheetBound {
     }
   }
 
-  /** What is longer than all but {@code step} counts whole, what is shorter than it not at all. */
+  /**
+   * Counts a side shorter than {@code step} as 0, and one that leaves less than {@code step} beside
+   * it as the whole side of the sheet.
+   */
   private record Threshold(long whole, long step) implements DualFeasible {
     @Override
     public long most() {
@@ -61,8 +71,12 @@ final class SheetBound {
     }
   }
 
-  /** Steps are counted: for what is longer than half, those that are no longer left beside it. */
-  private record Steps(long whole, long step) implements DualFeasible {
+  /**
+   * Counts sides in whole steps. A side shorter than half the sheet is rounded down. A longer side
+   * counts as all steps but the whole steps beside it. Counts are doubled, so that exactly half the
+   * sheet counts as half.
+   */
+  private record Rounding(long whole, long step) implements DualFeasible {
     @Override
     public long most() {
       return 2 * (whole / step);
@@ -77,12 +91,12 @@ final class SheetBound {
     }
   }
 
-  /** Both sides of each kind, stretched by one function. */
-  private static final class Stretched {
+  /** Both sides of each kind, scaled by one function. */
+  private static final class Scaled {
     final long[] across;
     final long[] down;
 
-    Stretched(SheetInstance instance, DualFeasible function) {
+    Scaled(SheetInstance instance, DualFeasible function) {
       this.across = Arrays.stream(instance.across).map(function::of).toArray();
       this.down = Arrays.stream(instance.down).map(function::of).toArray();
     }
@@ -94,7 +108,11 @@ final class SheetBound {
     this.height = Arrays.stream(instance.heights).max().orElse(1);
   }
 
-  /** A bound in units of cost, where a packing of cost {@code known} is there. */
+  /**
+   * The best lower bound found, in units of cost.
+   *
+   * @param known the cost of the best packing so far; the bound looks no higher
+   */
   static long of(SheetInstance instance, long known, Effort effort) {
     if (instance.stocks() == 0 || instance.kinds() == 0) {
       return 0;
@@ -102,71 +120,74 @@ final class SheetBound {
     SheetBound bound = new SheetBound(instance);
     long[] areas = IntStream.range(0, instance.kinds()).mapToLong(instance::area).toArray();
     long[] sheets = IntStream.range(0, instance.stocks()).mapToLong(instance::sheetArea).toArray();
-    return Math.max(bound.ofWorths(areas, sheets, known, effort), bound.ofStretched(known, effort));
+    return Math.max(bound.ofValues(areas, sheets, known, effort), bound.ofScaled(known, effort));
   }
 
-  /** Where pieces are worth some numbers, and a sheet holds no more than some worth of them. */
-  private long ofWorths(long[] worths, long[] most, long known, Effort effort) {
+  /**
+   * The bound for some values of pieces.
+   *
+   * @param values the value of one piece of each kind
+   * @param capacities the highest total value of the pieces on one sheet of each stock
+   */
+  private long ofValues(long[] values, long[] capacities, long known, Effort effort) {
     long all = 0;
-    for (int kind = 0; kind < worths.length; kind++) {
-      all += instance.demand[kind] * worths[kind];
+    for (int kind = 0; kind < values.length; kind++) {
+      all += instance.demand[kind] * values[kind];
     }
-    Offers offers = instance.offers(most);
+    Offers offers = instance.offers(capacities);
     long byMaterial = MaterialBound.of(all, offers);
     return known <= byMaterial
         ? byMaterial
         : Math.max(byMaterial, StockBound.of(all, offers, known, effort));
   }
 
-  /**
-   * At the pair of functions that asks for most sheets, of those looked at before it is stopped.
-   */
-  private long ofStretched(long known, Effort effort) {
+  /** The bound for the pair of functions, of those tried, that needs the most sheets. */
+  private long ofScaled(long known, Effort effort) {
     List<DualFeasible> overWidth = functions(width);
     List<DualFeasible> overHeight = functions(height);
     effort.spend((long) overWidth.size() * overHeight.size() * instance.kinds());
     long[] best = new long[instance.kinds()];
     long most = 1;
     double mostSheets = -1;
-    List<Stretched> stretchedOverHeight =
-        overHeight.stream().map(down -> new Stretched(instance, down)).toList();
+    List<Scaled> scaledOverHeight =
+        overHeight.stream().map(down -> new Scaled(instance, down)).toList();
     for (DualFeasible across : overWidth) {
-      Stretched stretched = new Stretched(instance, across);
+      Scaled scaled = new Scaled(instance, across);
       for (int i = 0; i < overHeight.size() && !effort.isStopped(); i++) {
         effort.pass(2L * instance.kinds());
         DualFeasible down = overHeight.get(i);
-        long[] worths = worths(stretched, stretchedOverHeight.get(i));
-        double sheets = sheets(worths) / across.most() / down.most();
+        long[] values = values(scaled, scaledOverHeight.get(i));
+        double sheets = sheets(values) / across.most() / down.most();
         if (sheets > mostSheets) {
           mostSheets = sheets;
-          best = worths;
+          best = values;
           most = across.most() * down.most();
         }
       }
     }
-    long[] sheets = new long[instance.stocks()];
-    Arrays.fill(sheets, most);
-    return ofWorths(best, sheets, known, effort);
+    long[] capacities = new long[instance.stocks()];
+    Arrays.fill(capacities, most);
+    return ofValues(best, capacities, known, effort);
   }
 
-  private double sheets(long[] worths) {
+  private double sheets(long[] values) {
     double sum = 0;
-    for (int kind = 0; kind < worths.length; kind++) {
-      sum += (double) worths[kind] * instance.demand[kind];
+    for (int kind = 0; kind < values.length; kind++) {
+      sum += (double) values[kind] * instance.demand[kind];
     }
     return sum;
   }
 
-  private long[] worths(Stretched across, Stretched down) {
-    long[] worths = new long[instance.kinds()];
-    for (int kind = 0; kind < worths.length; kind++) {
-      worths[kind] = worth(kind, across, down);
+  private long[] values(Scaled across, Scaled down) {
+    long[] values = new long[instance.kinds()];
+    for (int kind = 0; kind < values.length; kind++) {
+      values[kind] = value(kind, across, down);
     }
-    return worths;
+    return values;
   }
 
-  /** A piece that may be turned is worth the less of its two ways, of those that fit. */
-  private long worth(int kind, Stretched across, Stretched down) {
+  /** The scaled area of a piece; of both orientations that fit, the smaller. */
+  private long value(int kind, Scaled across, Scaled down) {
     long x = instance.across[kind];
     long y = instance.down[kind];
     boolean fits = x <= width && y <= height;
@@ -182,12 +203,12 @@ final class SheetBound {
         .filter(step -> step > 0 && 2 * step <= whole)
         .forEach(steps::add);
     int every = 1 + steps.size() / MOST_FUNCTIONS;
-    List<DualFeasible> functions = new ArrayList<>(List.of(new Plain(whole)));
+    List<DualFeasible> functions = new ArrayList<>(List.of(new Identity(whole)));
     int number = 0;
     for (long step : steps) {
       if (number++ % every == 0) {
         functions.add(new Threshold(whole, step));
-        functions.add(new Steps(whole, step));
+        functions.add(new Rounding(whole, step));
       }
     }
     return functions;

@@ -10,11 +10,14 @@ import java.util.List;
 import java.util.Map;
 import org.battenbook.plan.Supply;
 
-/** Turns a packing into a plan: pieces and sheets get their labels in the order of the job. */
+/**
+ * Converts a packing to a plan with exact lengths. Pieces and sheets get their labels in the order
+ * of the job.
+ */
 final class SheetCuts {
   private final SheetScale scale;
 
-  /** The pieces of each kind that are still to be placed. */
+  /** The pieces of each kind that are not placed yet. */
   private final List<Deque<SheetPart>> pieces = new ArrayList<>();
 
   SheetCuts(SheetScale scale) {

@@ -8,7 +8,7 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.sheet.Sheet.Area;
 import org.battenbook.plan.sheet.Sheet.Direction;
 
-/** Lays one sheet out in exact lengths: the cuts of its trims, then those of its panels. */
+/** Draws the layout of one sheet in exact lengths: the trim cuts first, then the cuts of panels. */
 public final class SheetDrawing {
   private final SheetStock stock;
   private final Rational kerf;
@@ -16,7 +16,7 @@ public final class SheetDrawing {
   private final List<Sheet.Cut> cuts = new ArrayList<>();
   private final List<Sheet.Offcut> offcuts = new ArrayList<>();
 
-  /** The panels that steps are still to come for, the next one last. */
+  /** A stack of the panels whose steps are still to come. */
   private final Deque<Area> open = new ArrayDeque<>();
 
   private SheetDrawing(SheetStock stock, Rational kerf) {
@@ -26,9 +26,10 @@ public final class SheetDrawing {
   }
 
   /**
-   * A sheet that is cut in some steps.
+   * Draws a sheet.
    *
-   * @param steps as many as the panels ask for
+   * @param kerf the width of a cut
+   * @param steps all steps of the sheet, in the order that {@link CutStep} defines
    */
   public static Sheet draw(SheetStock stock, Rational kerf, List<CutStep> steps) {
     SheetDrawing drawing = new SheetDrawing(stock, kerf);
@@ -36,8 +37,9 @@ public final class SheetDrawing {
     return new Sheet(stock, drawing.pieces, drawing.cuts, drawing.offcuts);
   }
 
-  /** How far a drawn sheet has been followed. */
+  /** Receives the steps of a drawn sheet; each method is one kind of {@link CutStep}. */
   public interface Follower {
+    /** Receives a cut; {@code side} is as in {@link CutStep.Cut}. */
     void cut(Direction direction, Rational side);
 
     void piece(Sheet.Placed placed);
@@ -45,7 +47,7 @@ public final class SheetDrawing {
     void rest();
   }
 
-  /** Tells the steps that a drawn sheet was cut in. */
+  /** Recovers the steps of a drawn sheet, the inverse of {@link #draw}. */
   public static void follow(Sheet sheet, Rational kerf, Follower follower) {
     SheetDrawing drawing = new SheetDrawing(sheet.stock(), kerf);
     int cuts = drawing.cuts.size();
@@ -93,7 +95,7 @@ public final class SheetDrawing {
     return trimLast(area, Direction.ACROSS, trims.bottom());
   }
 
-  /** A trim at the left or top ends with its kerf. */
+  /** Cuts the trim at the left or top; the kerf is the last part of the trim. */
   private Area trimFirst(Area area, Direction direction, Rational trim) {
     if (trim.signum() == 0) {
       return area;
@@ -102,7 +104,7 @@ public final class SheetDrawing {
     return after(area, direction, trim);
   }
 
-  /** A trim at the right or bottom begins with its kerf. */
+  /** Cuts the trim at the right or bottom; the kerf is the first part of the trim. */
   private Area trimLast(Area area, Direction direction, Rational trim) {
     if (trim.signum() == 0) {
       return area;
@@ -112,7 +114,7 @@ public final class SheetDrawing {
     return before(area, direction, at);
   }
 
-  /** The blade may hang over the panel's edge. */
+  /** A cut whose kerf ends at the panel's edge at the latest, even if the blade is wider. */
   private Sheet.Cut cut(Area area, Direction direction, Rational at) {
     Rational to = at.plus(kerf);
     Rational end = end(area, direction);

@@ -5,18 +5,36 @@ import java.util.stream.IntStream;
 import org.battenbook.plan.Offers;
 
 /**
- * The bare numbers of a job of sheets: sides in whole ticks with their kerf, and stocks as what
- * they hold, with one kerf more, since the last part needs none.
+ * A job for sheets as plain numbers, indexed by kind of piece and by stock. Sides are whole ticks.
+ * One kerf is added to each side of a piece and of a sheet, since the last piece of a row needs no
+ * kerf. So pieces can be packed side by side as if cuts had no width.
  */
 final class SheetInstance {
+  /** The width of each kind, with one kerf. */
   final long[] across;
+
+  /** The height of each kind, with one kerf. */
   final long[] down;
+
+  /** Whether pieces of each kind may be rotated by 90 degrees. */
   final boolean[] turns;
+
+  /** The number of pieces of each kind. */
   final int[] demand;
+
+  /** The usable width of each stock, with one kerf. */
   final long[] widths;
+
+  /** The usable height of each stock, with one kerf. */
   final long[] heights;
+
+  /** The cost of one sheet of each stock, in units of cost. */
   final long[] costs;
+
+  /** The number of sheets of each stock, or {@link Offers#UNLIMITED}. */
   final int[] limits;
+
+  /** The highest number of stages; {@code Integer.MAX_VALUE} for no limit. */
   final int stages;
 
   SheetInstance(
@@ -60,26 +78,26 @@ final class SheetInstance {
     return widths[stock] * heights[stock];
   }
 
-  /** The same with other numbers of pieces. */
+  /** The same job with another demand. */
   SheetInstance with(int[] otherDemand) {
     return new SheetInstance(
         across, down, turns, otherDemand, widths, heights, costs, limits, stages);
   }
 
-  /** What all pieces together cover. */
+  /** The total area of all pieces. */
   long demandArea() {
     return IntStream.range(0, kinds()).mapToLong(kind -> demand[kind] * area(kind)).sum();
   }
 
-  /** Whether a sheet holds a block, and no more stages are cut than there may be. */
-  boolean isHeld(int stock, Block block) {
+  /** Whether a block fits a sheet and can be cut within the stages allowed. */
+  boolean fits(int stock, Block block) {
     return block.across <= widths[stock]
         && block.down <= heights[stock]
         && (stages == Integer.MAX_VALUE
             || Layout.of(this, stock, block).panel().deepest() <= stages);
   }
 
-  /** Whether one stock costs less than another for each tick of area. */
+  /** Whether one stock costs less per area than another. */
   boolean isCheaperByArea(int stock, int other) {
     BigInteger one =
         BigInteger.valueOf(costs[stock]).multiply(BigInteger.valueOf(sheetArea(other)));
@@ -88,8 +106,12 @@ final class SheetInstance {
         < 0;
   }
 
-  /** The stocks, where a sheet of each holds no more than some worth of pieces. */
-  Offers offers(long[] most) {
-    return new Offers(most, costs, limits);
+  /**
+   * The stocks as lower bounds need them.
+   *
+   * @param capacities the highest total value of the pieces on one sheet of each stock
+   */
+  Offers offers(long[] capacities) {
+    return new Offers(capacities, costs, limits);
   }
 }

@@ -7,15 +7,16 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.Refusal;
 
 /**
- * Rectangles to be cut from sheets by through-cuts: each goes right across the panel that is there.
+ * Rectangles to cut from sheets by guillotine cuts: each cut runs from edge to edge of a panel. All
+ * lengths are in one unit, all costs in one currency.
  *
- * <p>A stage is a round of parallel cuts, turned by a quarter from the round before. Every cut that
- * frees a piece counts, its last one too; the trims of the sheet's edges do not. In the words of
- * the literature these are <em>exact</em> stages: what it calls two non-exact stages, with a third
- * round to trim pieces, are three here.
+ * <p>A stage is a round of parallel cuts, at a right angle to the round before. The cuts that trim
+ * the sheet's edges do not count; all others do, including the last one that frees a piece. The
+ * literature calls these <em>exact</em> stages. Its two non-exact stages, with a third round to
+ * trim pieces, are three stages here.
  *
- * @param kerf what a cut takes between two neighbours
- * @param stages the most rounds; empty where any number may be cut
+ * @param kerf the width of a cut, at least 0
+ * @param stages the highest number of stages, at least 1; empty for no limit
  */
 public record SheetJob(
     List<SheetPart> parts, List<SheetStock> stocks, Rational kerf, OptionalInt stages) {

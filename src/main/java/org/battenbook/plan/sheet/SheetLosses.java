@@ -5,16 +5,21 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What sheets cost more than the area cut from them is worth at the price of the cheapest sheet of
- * which any number can be had. Sheets that are limited in number and cheaper than that count as
- * dear as it; what they save is all allowed for beforehand. So no loss is negative.
+ * The loss of each sheet: its cost less the value of the area cut from it. The price of area is
+ * that of the unlimited stock that is cheapest per area. So the losses of all sheets of a plan add
+ * up to its cost less the value of all pieces, and a plan within a cost has a limited total loss.
+ *
+ * <p>Limited stock can be cheaper than that price. It then counts at that price, and all it can
+ * save is added to the total loss allowed. So no loss is negative.
+ *
+ * <p>Losses are whole numbers: units of cost times {@code priceArea}.
  */
 final class SheetLosses {
   private static final int MOST_BITS = 60;
 
   private final SheetInstance instance;
 
-  /** An area, and what that area costs. */
+  /** The price of area: {@code priceCost} for each {@code priceArea}, in lowest terms. */
   private final long priceArea;
 
   private final long priceCost;
@@ -25,7 +30,11 @@ final class SheetLosses {
     this.priceCost = priceCost;
   }
 
-  /** Null where a loss could be more than a {@code long} holds. */
+  /**
+   * The losses of plans up to a cost.
+   *
+   * @return null if a loss could be too large for a {@code long}
+   */
   static @Nullable SheetLosses of(SheetInstance instance, long cost) {
     int cheapest = -1;
     for (int stock = 0; stock < instance.stocks(); stock++) {
@@ -60,26 +69,31 @@ final class SheetLosses {
     return most.bitLength() <= MOST_BITS;
   }
 
-  /** What a sheet loses of which an area is cut; never negative. */
+  /**
+   * The loss of one sheet, at least 0.
+   *
+   * @param area the total area of the pieces on it
+   */
   long of(int stock, long area) {
-    return asDear(stock) - area * priceCost;
+    return raisedCost(stock) - area * priceCost;
   }
 
-  private long asDear(int stock) {
+  /** The cost of a sheet, or the price of its area if that is higher. */
+  private long raisedCost(int stock) {
     return Math.max(instance.costs[stock] * priceArea, instance.sheetArea(stock) * priceCost);
   }
 
-  /** What all sheets of a plan of some cost may lose together; negative where there is none. */
+  /** The highest total loss of a plan within a cost; negative if there is no such plan. */
   long allowed(long cost) {
     long saved =
         IntStream.range(0, instance.stocks())
             .filter(instance::isLimited)
-            .mapToLong(s -> instance.limits[s] * (asDear(s) - instance.costs[s] * priceArea))
+            .mapToLong(s -> instance.limits[s] * (raisedCost(s) - instance.costs[s] * priceArea))
             .sum();
     return cost * priceArea + saved - instance.demandArea() * priceCost;
   }
 
-  /** The most that one sheet of such a plan may waste, an area. */
+  /** The largest area that one sheet of a plan within a cost can waste. */
   long mostWaste(long cost) {
     return priceCost == 0 ? Long.MAX_VALUE : allowed(cost) / priceCost;
   }

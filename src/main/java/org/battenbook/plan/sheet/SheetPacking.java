@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Set;
 import org.battenbook.plan.Packing;
 
-/** A layout for each sheet, and the pieces that are missing. */
+/** A packing of sheets: a layout for each sheet, and the pieces that are missing. */
 final class SheetPacking implements Packing {
   private final List<Layout> layouts;
   private final long cost;
+
+  /** The number of pieces of each kind that are on no sheet. */
   private final int[] missing;
 
   private SheetPacking(List<Layout> layouts, long cost, int[] missing) {
@@ -23,7 +25,7 @@ final class SheetPacking implements Packing {
     return new SheetPacking(List.copyOf(layouts), cost, missing.clone());
   }
 
-  /** Other sheets with the same pieces. */
+  /** The same pieces on other sheets. */
   SheetPacking with(SheetInstance instance, List<Layout> others) {
     return of(instance, others, missing);
   }
@@ -42,11 +44,14 @@ final class SheetPacking implements Packing {
     return Arrays.stream(missing).allMatch(count -> count == 0);
   }
 
-  /** Whether more is cut, or the same for less, or with larger offcuts, or with fewer cuts. */
+  /**
+   * Compares by these criteria, one after the other: the area of missing pieces, the cost, few
+   * large offcuts, and the number of different fence settings.
+   */
   boolean isBetterThan(SheetPacking that, SheetInstance instance) {
     int order = Long.compare(missingArea(instance), that.missingArea(instance));
     order = order != 0 ? order : Long.compare(cost, that.cost);
-    order = order != 0 ? order : Double.compare(that.looseness(), looseness());
+    order = order != 0 ? order : Double.compare(that.offcutQuality(), offcutQuality());
     order = order != 0 ? order : Integer.compare(settings(), that.settings());
     return order < 0;
   }
@@ -59,8 +64,10 @@ final class SheetPacking implements Packing {
     return area;
   }
 
-  /** Squares of the areas of offcuts: few large ones come to more than many small ones. */
-  private double looseness() {
+  /**
+   * The sum of the squared areas of offcuts. It is higher for few large ones than many small ones.
+   */
+  private double offcutQuality() {
     double[] sum = new double[1];
     for (Layout layout : layouts) {
       layout
@@ -72,7 +79,7 @@ final class SheetPacking implements Packing {
     return sum[0];
   }
 
-  /** How many different distances cuts are made at. */
+  /** The number of different distances of a cut from the edge of its panel. */
   private int settings() {
     Set<Long> distances = new HashSet<>();
     layouts.forEach(layout -> collect(layout.panel(), distances));

@@ -4,14 +4,13 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.Refusal;
 
 /**
- * Rectangles of one size to be cut.
+ * Rectangles of one size to cut.
  *
- * @param label what the pieces are called; the plan gives it back with each of them
- * @param across how wide as it lies on the sheet, greater than zero, in the unit of all lengths of
- *     a job
- * @param down how high, greater than zero
- * @param count how many, not negative
- * @param mayTurn whether a quarter turn is allowed, as it is not where the sheet has a grain
+ * @param label the name of the part; each placed piece has it
+ * @param across the width on the sheet, more than 0, in the job's unit of length
+ * @param down the height on the sheet, more than 0
+ * @param count the number of pieces, at least 0
+ * @param mayTurn whether pieces may be rotated by 90 degrees; false if the sheet has a grain
  */
 public record SheetPart(String label, Rational across, Rational down, int count, boolean mayTurn) {
   public SheetPart {
@@ -23,7 +22,7 @@ public record SheetPart(String label, Rational across, Rational down, int count,
         "part '" + label + "' is asked for " + count + " times: say how many, or 0 for none");
   }
 
-  /** The same, so many times. */
+  /** The same part with another count. */
   public SheetPart times(int otherCount) {
     return new SheetPart(label, across, down, otherCount, mayTurn);
   }

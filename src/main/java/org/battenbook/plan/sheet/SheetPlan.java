@@ -4,20 +4,20 @@ import java.util.List;
 import org.battenbook.number.Rational;
 
 /**
- * Which part comes out of which sheet.
+ * A cutting plan for sheets.
  *
- * <p>Proven is the cost alone: no plan of all that is planned costs less. Among the plans of that
- * cost that were met, the one with the fewer and larger offcuts was taken, then the one with fewer
- * different cuts; nothing is claimed about those.
+ * <p>The proof covers the cost only. Among the plans found at that cost, the planner prefers fewer
+ * and larger offcuts, then fewer different settings for cuts. It does not prove that these are
+ * best.
  *
- * @param sheets those of one stock beside each other
- * @param tooLarge parts that no stock can hold; they are not planned
- * @param missing parts for which the stock on hand does not suffice, or for which no room was found
- *     in it; they are not planned, and where there are any, nothing is proven
- * @param used what the sheets cost together
- * @param bound a cost below which no plan of all parts but those too large can come, checked in
- *     whole numbers
- * @param proven whether no plan costs less
+ * @param sheets the sheets used, grouped by stock
+ * @param tooLarge parts that fit no stock; they are not planned
+ * @param missing parts for which there is not enough stock, or for which no room was found in it;
+ *     they are not planned, and nothing is proven if there are any
+ * @param used the total cost of the sheets
+ * @param bound a lower bound on the cost of any plan for all parts except those too large,
+ *     calculated in whole numbers
+ * @param proven whether every plan for these parts costs at least as much
  */
 public record SheetPlan(
     List<Sheet> sheets,

@@ -5,29 +5,36 @@ import org.battenbook.plan.PlanWatch;
 import org.battenbook.plan.Refusal;
 
 /**
- * Plans sheets: panels filled in many orders, blocks put together, every way looked at where that
- * can be, and a bound by area and by dual feasible functions.
+ * Plans sheets for two-dimensional guillotine cutting. It fills panels in many orders, joins blocks
+ * bottom-up, and searches all packings if there are few enough. Lower bounds by area and by dual
+ * feasible functions show how good a plan is.
  */
 public final class SheetPlanner {
-  /** About ten seconds where a proof is out of reach. */
+  /** The usual number of steps: about ten seconds for a job that is not proven. */
   public static final long USUAL_STEPS = 400_000_000;
 
   /**
-   * Raised whenever the planner may give another plan for a job than before, or a bound or proof
-   * was wrong: plans that were kept by an earlier version are then planned anew.
+   * The version of the planner. Raise it after a change that can give another plan for the same
+   * job, or that corrects a bound or a proof. Stored plans of earlier versions are then not used.
    */
   public static final int VERSION = 1;
 
   private SheetPlanner() {}
 
-  /** A plan within the usual work. */
+  /**
+   * Makes a plan in the usual number of steps.
+   *
+   * @throws Refusal if sides or costs have no common step that whole numbers can count
+   */
   public static SheetPlan plan(SheetJob job) {
     return plan(job, USUAL_STEPS, PlanWatch.NONE);
   }
 
   /**
-   * A plan within a number of steps.
+   * Makes a plan.
    *
+   * @param steps the work to spend at most, as {@link Effort} counts it
+   * @param watch hears of progress, and can stop the planner
    * @throws Refusal if sides or costs have no common step that whole numbers can count
    */
   public static SheetPlan plan(SheetJob job, long steps, PlanWatch watch) {

@@ -5,18 +5,19 @@ import org.battenbook.plan.Effort;
 import org.battenbook.plan.sheet.PanelFilling.Split;
 
 /**
- * Improves a packing by searching pools of blocks for sheets that have all pieces at a lower cost.
+ * Improves a packing by searching pools of blocks for a cheaper set of sheets that has all pieces.
  * It tries blocks without waste first, then all blocks of the large pieces alone, then blocks with
- * more and more waste. If a pool has every block that a cheaper packing can use, and none is found,
- * the packing is proven best.
+ * more and more waste. If a pool has every block that a cheaper packing can use, and a complete
+ * search finds none, the packing is proven optimal.
  */
 final class SheetPools {
-  /** As parts of the largest sheet. */
+  /** The limits of waste in a block, as shares of the largest sheet. */
   private static final double[] WASTE = {0.01, 0.03, 0.1};
 
+  /** The steps of effort for one pool. */
   private static final long STEPS = 30_000_000;
 
-  /** The search goes as deep. */
+  /** Limits the depth of the recursion in {@link PoolCover}: one call for each sheet. */
   private static final int MOST_SHEETS = 500;
 
   private final SheetInstance instance;
@@ -41,7 +42,7 @@ final class SheetPools {
     return isProven;
   }
 
-  /** Improves until the cost is down to {@code bound}. */
+  /** Improves the packing until its cost is at most {@code bound} or nothing helps. */
   void run(long bound) {
     if (best.isWhole() && best.layouts().size() <= MOST_SHEETS) {
       boolean goesOn = tryWaste(0, bound);
@@ -58,7 +59,11 @@ final class SheetPools {
     return !isProven && best.cost() > bound && !effort.isSpent();
   }
 
-  /** Whether more waste is worth trying. */
+  /**
+   * Searches the blocks of limited waste.
+   *
+   * @return false if the pool could not be built; then one with more waste cannot be built either
+   */
   private boolean tryWaste(double share, long bound) {
     long largest = Arrays.stream(instance.widths).max().orElse(0);
     largest *= Arrays.stream(instance.heights).max().orElse(0);

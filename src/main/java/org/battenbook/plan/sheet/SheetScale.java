@@ -13,16 +13,17 @@ import org.battenbook.plan.CommonStep;
 import org.battenbook.plan.StockGroups;
 
 /**
- * Turns a job of sheets into whole numbers: sides into ticks of their greatest common divisor,
- * costs into units of theirs. Parts of one size become one kind, stocks of one size and cost one
- * stock. {@link SheetCuts} gives the labels back.
+ * Converts a job of sheets to whole numbers: sides to ticks of their greatest common divisor, costs
+ * to units of theirs. Parts of one size become one kind. Stocks of one size and cost become one
+ * stock. {@link SheetCuts} converts a packing back to parts and stocks with their labels.
  */
 final class SheetScale {
-  /** Areas of all pieces together stay within a {@code long}. */
+  /** Small enough for the total area of all pieces to fit a {@code long}. */
   private static final long MOST_TICKS = 1L << 22;
 
   private record Size(Rational across, Rational down, boolean turns) {}
 
+  /** The usable width and height of a sheet, and its cost. */
   record Offer(Rational across, Rational down, Rational cost) {}
 
   private final SheetJob job;
@@ -48,7 +49,7 @@ final class SheetScale {
     job.parts().forEach(this::sort);
     this.ticks = CommonStep.of("sides", MOST_TICKS, sides());
     this.units = stocks.units();
-    this.instance = bare();
+    this.instance = toInstance();
   }
 
   static SheetScale of(SheetJob job) {
@@ -68,11 +69,11 @@ final class SheetScale {
 
   private void sort(SheetPart part) {
     boolean turns = part.mayTurn() && !part.across().equals(part.down());
-    Predicate<Offer> holds =
+    Predicate<Offer> fits =
         offer ->
-            holds(offer, part.across(), part.down())
-                || (turns && holds(offer, part.down(), part.across()));
-    if (stocks.offers().stream().noneMatch(holds)) {
+            fits(offer, part.across(), part.down())
+                || (turns && fits(offer, part.down(), part.across()));
+    if (stocks.offers().stream().noneMatch(fits)) {
       tooLarge.add(part);
     } else if (part.count() > 0) {
       Size size = new Size(part.across(), part.down(), turns);
@@ -80,7 +81,7 @@ final class SheetScale {
     }
   }
 
-  private static boolean holds(Offer offer, Rational across, Rational down) {
+  private static boolean fits(Offer offer, Rational across, Rational down) {
     return across.compareTo(offer.across()) <= 0 && down.compareTo(offer.down()) <= 0;
   }
 
@@ -97,7 +98,7 @@ final class SheetScale {
     return sides;
   }
 
-  private SheetInstance bare() {
+  private SheetInstance toInstance() {
     List<Size> sizes = List.copyOf(partsBySize.keySet());
     List<Offer> offers = List.copyOf(stocks.offers());
     boolean[] turns = new boolean[sizes.size()];
@@ -128,11 +129,12 @@ final class SheetScale {
     return parts.stream().mapToInt(SheetPart::count).sum();
   }
 
-  /** The units of cost. */
+  /** The unit of cost. */
   CommonStep units() {
     return units;
   }
 
+  /** The exact length of some ticks. */
   Rational length(long count) {
     return ticks.times(count);
   }
@@ -141,12 +143,12 @@ final class SheetScale {
     return job.kerf();
   }
 
-  /** The parts of each kind, kinds as numbered in the instance. */
+  /** The parts of each kind, in the instance's order of kinds. */
   List<List<SheetPart>> parts() {
     return List.copyOf(partsBySize.values());
   }
 
-  /** The stocks, grouped as numbered in the instance. */
+  /** The stocks, in groups in the instance's order of stocks. */
   StockGroups<Offer, SheetStock> stocks() {
     return stocks;
   }

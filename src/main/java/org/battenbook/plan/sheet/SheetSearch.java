@@ -13,34 +13,44 @@ import org.battenbook.plan.sheet.PanelFilling.Split;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks for a packing of sheets of least cost: panels filled in many orders, then pools of blocks
- * searched for a set of sheets, then sheet after sheet of blocks put together, kinds that were left
- * to poor sheets preferred the next time. After G. Belov and G. Scheithauer, "Setup and open-stacks
- * minimization in one-dimensional stock cutting" (2007), who correct the worths of parts in this
- * way.
+ * Searches for a packing of sheets at the minimum cost, in three phases:
+ *
+ * <ol>
+ *   <li>It fills panels in many orders.
+ *   <li>It searches pools of blocks ({@link SheetPools}).
+ *   <li>It builds sheet after sheet from blocks, many times, by sequential value correction: kinds
+ *       that ended on poorly filled sheets get a higher value in the next round. After G. Belov and
+ *       G. Scheithauer, "Setup and open-stacks minimization in one-dimensional stock cutting"
+ *       (2007). Each round also fills panels in a random order.
+ * </ol>
  */
 final class SheetSearch {
   private static final int MOST_ROUNDS = 300;
 
-  /** After so many rounds that found nothing cheaper, more of them seldom do. */
+  /** Rounds without a cheaper packing after which another round seldom finds one. */
   private static final int MOST_IDLE_ROUNDS = 40;
 
+  /** The shares of a sheet that blocks may waste, one for each round in turn. */
   private static final double[] WASTE = {0, 0.01, 0.03, 0.1, 0.3};
+
   private static final List<Split> SPLITS = List.of(Split.values());
 
   private final SheetInstance instance;
   private final Effort effort;
-  private final double[] worths;
+
+  /** The value of each kind per square tick. */
+  private final double[] values;
+
   private final CheaperSheets cheaper;
-  private final SplitMix lots = new SplitMix(1);
+  private final SplitMix random = new SplitMix(1);
   private final Incumbent<SheetPacking> incumbent;
 
   SheetSearch(SheetScale scale, Effort effort, PlanWatch watch) {
     this.instance = scale.instance();
     this.effort = effort;
     this.cheaper = new CheaperSheets(instance, effort);
-    this.worths = new double[instance.kinds()];
-    Arrays.fill(worths, 1);
+    this.values = new double[instance.kinds()];
+    Arrays.fill(values, 1);
     SheetPacking first = packing(filling(byKey(instance::area), Split.WIDER_REST));
     this.incumbent = new Incumbent<>(first, scale.units(), watch);
   }
@@ -57,6 +67,7 @@ final class SheetSearch {
     return effort.isSpent() || incumbent.isProven();
   }
 
+  /** Searches until the best packing is proven, the effort is spent, or nothing improves it. */
   void run() {
     incumbent.raise(SheetBound.of(instance, best().cost(), effort));
     fillInEveryOrder();
@@ -67,7 +78,7 @@ final class SheetSearch {
       double wasted = WASTE[round % WASTE.length];
       Split split = SPLITS.get(round / WASTE.length % SPLITS.size());
       offer(packing((stock, demand) -> blocks(stock, demand, wasted, split)));
-      offer(packing(filling(byKey(kind -> instance.area(kind) * lots.factor()), split)));
+      offer(packing(filling(byKey(kind -> instance.area(kind) * random.factor()), split)));
       idle = best().cost() < before ? 0 : idle + 1;
     }
   }
@@ -100,7 +111,7 @@ final class SheetSearch {
     }
   }
 
-  /** How much a kind is put first. */
+  /** A sort key of kinds; the highest is placed first. */
   private interface Key {
     double of(int kind);
   }
@@ -118,16 +129,18 @@ final class SheetSearch {
         PanelFilling.fill(instance, Layout.empty(instance, stock), demand, kinds, split, effort);
   }
 
-  /** Blocks first, and what still fits beside them. */
+  /** A layout of the best block, with pieces that still fit beside it. */
   private Layout blocks(int stock, int[] demand, double wasted, Split split) {
-    Layout layout = new BlockSearch(instance, stock, demand, wasted, worths, effort).run();
+    Layout layout = new BlockSearch(instance, stock, demand, wasted, values, effort).run();
     int[] order = Arrays.stream(byKey(instance::area)).mapToInt(Integer::intValue).toArray();
     return PanelFilling.fill(instance, layout, demand, order, split, effort);
   }
 
   /**
-   * Sheet after sheet, of the stock that comes out cheapest for what is cut from it; what is left
-   * where it is stopped goes where it fits.
+   * Fills sheet after sheet, each from the stock with the lowest cost for the area cut from it. If
+   * the plan is stopped, {@link NextFit} places the remaining pieces.
+   *
+   * @param filler makes a layout from a stock and the remaining demand
    */
   private SheetPacking packing(BiFunction<Integer, int[], Layout> filler) {
     int[] demand = instance.demand.clone();
@@ -163,24 +176,25 @@ final class SheetSearch {
     return best;
   }
 
-  /** For each tick of area that is cut; of equal ones the fuller. */
+  /** Compares the cost per area cut; at the same cost, the fuller sheet is better. */
   private boolean isCheaper(Layout a, Layout b) {
     double left = (double) instance.costs[a.stock()] * b.area(instance);
     double right = (double) instance.costs[b.stock()] * a.area(instance);
     return left < right || (left == right && used(a) > used(b));
   }
 
+  /** The share of the sheet that its pieces cover. */
   private double used(Layout layout) {
     return (double) layout.area(instance) / instance.sheetArea(layout.stock());
   }
 
-  /** What ended on a poor sheet is worth more from now on. */
+  /** Corrects the values of the kinds on a sheet: the less of it is used, the higher. */
   private void correct(Layout layout) {
     double poor = 1 / Math.max(0.1, used(layout));
-    for (int kind = 0; kind < worths.length; kind++) {
+    for (int kind = 0; kind < values.length; kind++) {
       if (layout.count(kind) > 0) {
-        double factor = 0.7 + 0.6 * lots.factor();
-        worths[kind] = (worths[kind] + Math.min(3, poor * factor)) / 2;
+        double factor = 0.7 + 0.6 * random.factor();
+        values[kind] = (values[kind] + Math.min(3, poor * factor)) / 2;
       }
     }
   }

@@ -5,15 +5,15 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.Refusal;
 
 /**
- * Sheets of one size to cut from: bought ones, or an offcut that was kept, which costs nothing.
+ * Sheets of one size to cut from: bought sheets, or offcuts from stock, which cost nothing.
  *
- * @param label what the sheets are called
- * @param across how wide as it lies there, its edges included, greater than zero
- * @param down how high, greater than zero
- * @param cost of one sheet, not negative; sheets that cost nothing are limited
- * @param onHand how many there are at most; empty where any number can be had
- * @param trims what is cut off first
- * @param leastOffcut an offcut is kept where neither side is shorter than this
+ * @param label the name of the stock
+ * @param across the width including trims, more than 0, in the job's unit of length
+ * @param down the height including trims, more than 0
+ * @param cost the cost of one sheet, at least 0; a sheet that costs 0 needs {@code onHand}
+ * @param onHand the number available; empty if any number can be bought
+ * @param trims what to cut off the edges first
+ * @param leastOffcut the minimum offcut: offcuts are kept if both sides are at least this long
  */
 public record SheetStock(
     String label,
@@ -41,19 +41,19 @@ public record SheetStock(
         "the least offcut of stock '" + label + "' is below zero: correct it, or say 0");
   }
 
-  /** Any number of sheets, each at a cost, with no trims; every offcut is kept. */
+  /** Sheets that can be bought in any number, without trims; every offcut is kept. */
   public static SheetStock bought(String label, Rational across, Rational down, Rational cost) {
     return new SheetStock(
         label, across, down, cost, OptionalInt.empty(), SheetTrims.NONE, Rational.ZERO);
   }
 
-  /** Offcuts that lie there already. */
+  /** Offcuts from stock, at no cost, without trims; every offcut of them is kept. */
   public static SheetStock kept(String label, Rational across, Rational down, int onHand) {
     return new SheetStock(
         label, across, down, Rational.ZERO, OptionalInt.of(onHand), SheetTrims.NONE, Rational.ZERO);
   }
 
-  /** Whether a part lies within it, turned if it may be. */
+  /** Whether a part fits the usable area, rotated if that is allowed. */
   public boolean holds(SheetPart part) {
     return holds(part.across(), part.down())
         || (part.mayTurn() && holds(part.down(), part.across()));
@@ -63,12 +63,12 @@ public record SheetStock(
     return partAcross.compareTo(usableAcross()) <= 0 && partDown.compareTo(usableDown()) <= 0;
   }
 
-  /** What the trims leave of it across. */
+  /** The width between the trims. */
   Rational usableAcross() {
     return across.minus(trims.left()).minus(trims.right());
   }
 
-  /** What the trims leave of it down. */
+  /** The height between the trims. */
   Rational usableDown() {
     return down.minus(trims.top()).minus(trims.bottom());
   }

@@ -3,9 +3,9 @@ package org.battenbook.plan.sheet;
 import org.battenbook.number.Rational;
 import org.battenbook.plan.Refusal;
 
-/** What is cut off each edge of a sheet first, the cut included; none is negative. */
+/** The width to cut off each edge of a sheet first, kerf included; each is at least 0. */
 public record SheetTrims(Rational left, Rational right, Rational top, Rational bottom) {
-  /** The sheet is used up to its edges. */
+  /** No trims: the sheet is used up to its edges. */
   public static final SheetTrims NONE =
       new SheetTrims(Rational.ZERO, Rational.ZERO, Rational.ZERO, Rational.ZERO);
 

@@ -1,10 +1,9 @@
 package org.battenbook.plan.sheet;
 
 /**
- * A sequence of numbers that looks random and is always the same. After G. L. Steele, D. Lea and C.
- * H. Flood, "Fast splittable pseudorandom number generators" (2014). Java's SplittableRandom
- * promises its sequence only within one run of a program, and the same job must always give the
- * same plan.
+ * The pseudorandom number generator SplitMix64. After G. L. Steele, D. Lea and C. H. Flood, "Fast
+ * splittable pseudorandom number generators" (2014). Java's SplittableRandom promises the same
+ * sequence only within one run of a program, but the same job must always give the same plan.
  */
 final class SplitMix {
   private long state;
@@ -20,7 +19,7 @@ final class SplitMix {
     return mixed ^ (mixed >>> 31);
   }
 
-  /** From 0 up to, not with, 1. */
+  /** The next number, at least 0 and less than 1. */
   double factor() {
     return (next() >>> 11) * 0x1p-53;
   }

@@ -1,7 +1,7 @@
 /**
- * Plans which rectangle to cut from which sheet with through-cuts, at the least cost, and says how
- * far from the least a plan can be. {@link org.battenbook.plan.sheet.SheetPlanner} is the entry. It
- * fills panels, joins pieces to blocks, and searches pools of blocks.
+ * Plans how to cut rectangles from sheets at the minimum cost: the two-dimensional cutting stock
+ * problem with guillotine cuts. Each plan has a lower bound on the cost of any plan. {@link
+ * org.battenbook.plan.sheet.SheetPlanner} is the entry point.
  */
 @NullMarked
 package org.battenbook.plan.sheet;

@@ -11,14 +11,15 @@ import org.battenbook.plan.StockBound;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks through all packings of a small job, stick after stick: of the sticks that hold the longest
- * piece left, all that are as full as can be. What is left then costs whole sticks. It needs no
- * linear program, which would take longer to load than a small job to plan.
+ * Bin completion: searches all packings of a small job, depth first. Each step adds one stick that
+ * has the longest remaining piece, in every maximal way ({@link Completions}). A branch is cut off
+ * if its cost plus a lower bound for the remaining pieces is not below the best cost. It needs no
+ * linear program; the solver alone would take longer to load than a small job takes to plan.
  *
  * <p>After R. E. Korf, "A new algorithm for optimal bin packing" (2002).
  */
 final class BinCompletion {
-  /** Of more pieces there are too many packings. */
+  /** Larger jobs have too many packings. */
   private static final int MOST_PIECES = 80;
 
   private static final long MOST_STEPS = 2_000_000;
@@ -27,8 +28,8 @@ final class BinCompletion {
   private final StockBound bound;
   private final long enough;
 
-  /** The least cost at which each rest was met. */
-  private final Map<IntBuffer, Long> met = new HashMap<>();
+  /** The lowest cost so far at which each remaining demand and stock was reached. */
+  private final Map<IntBuffer, Long> reached = new HashMap<>();
 
   private @Nullable StickPacking found;
   private long known;
@@ -41,18 +42,19 @@ final class BinCompletion {
   }
 
   /**
-   * What the search came to.
+   * The result of a search.
    *
-   * @param found the best packing that costs less than was known, if any
-   * @param complete whether none costs less than this, or else than was known
+   * @param found the best packing found below the known cost; null if there is none
+   * @param complete whether {@code found} is proven optimal; if it is null, whether no packing
+   *     costs less than the known cost
    */
   record Outcome(@Nullable StickPacking found, boolean complete) {}
 
   /**
-   * Searches.
+   * Searches for the cheapest packing.
    *
-   * @param known below which a cost is looked for
-   * @param enough a cost at which no better one need be looked for
+   * @param known the cost of the best packing so far; only lower costs are searched
+   * @param enough a lower bound on the cost; the search ends when it finds a packing at this cost
    */
   static Outcome search(StickInstance instance, long known, long enough, Effort effort) {
     if (instance.pieces() > MOST_PIECES) {
@@ -70,7 +72,7 @@ final class BinCompletion {
       return;
     }
     long left = draft.rest().allLengths();
-    if (draft.cost() + bound.leastCost(left) >= known || !isBetterThanMet(draft)) {
+    if (draft.cost() + bound.leastCost(left) >= known || !isCheaperThanBefore(draft)) {
       return;
     }
     for (Pattern next : completions(draft, left)) {
@@ -83,28 +85,28 @@ final class BinCompletion {
     }
   }
 
-  /** The same rest costs the same from here on. */
-  private boolean isBetterThanMet(StickPacking.Draft draft) {
+  /** Whether the remaining job is new, or was reached at a higher cost before. */
+  private boolean isCheaperThanBefore(StickPacking.Draft draft) {
     StickInstance rest = draft.rest();
     int[] state = new int[rest.kinds() + rest.stocks()];
     System.arraycopy(rest.demand, 0, state, 0, rest.kinds());
     System.arraycopy(rest.limits, 0, state, rest.kinds(), rest.stocks());
-    Long before = met.get(IntBuffer.wrap(state));
+    Long before = reached.get(IntBuffer.wrap(state));
     if (before != null && before <= draft.cost()) {
       return false;
     }
-    met.put(IntBuffer.wrap(state), draft.cost());
+    reached.put(IntBuffer.wrap(state), draft.cost());
     return true;
   }
 
-  /** The likeliest to come to little cost first, of those the fullest. */
+  /** All next sticks: those with the lowest bound on the cost first, then the fullest. */
   private List<Pattern> completions(StickPacking.Draft draft, long left) {
     StickInstance rest = draft.rest();
     List<Pattern> all = new ArrayList<>();
     for (int stock = 0; stock < rest.stocks(); stock++) {
       long cost = known - 1 - draft.cost() - rest.costs[stock];
       if (rest.limits[stock] > 0 && cost >= 0) {
-        all.addAll(Completions.of(rest, stock, left - bound.mostWorth(cost), effort));
+        all.addAll(Completions.of(rest, stock, left - bound.mostSize(cost), effort));
       }
     }
     all.sort(

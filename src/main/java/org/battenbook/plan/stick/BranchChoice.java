@@ -6,10 +6,14 @@ import java.util.Map;
 import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
-/** Chooses what to branch on: two lengths that are cut together a fractional number of times. */
+/**
+ * Chooses what to branch on: a group of patterns that a linear program cuts a fractional number of
+ * times, the most fractional first. It tries pairs of lengths first, then single patterns.
+ */
 final class BranchChoice {
   private static final double NEARLY = 1e-6;
 
+  /** How often the patterns of each group are cut. */
   private final Map<Branch, Double> sums = new LinkedHashMap<>();
 
   private final Effort effort;
@@ -18,10 +22,15 @@ final class BranchChoice {
     this.effort = effort;
   }
 
-  /** A branch without its number of times, and how often its patterns are cut now. */
+  /** A branch whose limit is not set yet, and how often its patterns are cut now. */
   record Choice(Branch branch, double times) {}
 
-  /** Null if all numbers are whole, or if the plan is stopped. */
+  /**
+   * Chooses a branch.
+   *
+   * @param times how often each pattern is cut
+   * @return null if all numbers are whole, or the plan is stopped
+   */
   static @Nullable Choice of(List<Pattern> patterns, double[] times, Effort effort) {
     BranchChoice choice = new BranchChoice(effort);
     for (int p = 0; p < times.length; p++) {
@@ -32,7 +41,7 @@ final class BranchChoice {
     if (effort.isStopped()) {
       return null;
     }
-    Choice ofLengths = choice.mostBroken();
+    Choice ofLengths = choice.mostFractional();
     return ofLengths != null ? ofLengths : ofPatterns(patterns, times);
   }
 
@@ -50,12 +59,12 @@ final class BranchChoice {
     }
   }
 
-  private @Nullable Choice mostBroken() {
+  private @Nullable Choice mostFractional() {
     Choice best = null;
     for (Map.Entry<Branch, Double> sum : sums.entrySet()) {
       double times = sum.getValue();
-      if (broken(times) > NEARLY
-          && (best == null || broken(times) > broken(best.times()) + NEARLY)) {
+      if (fraction(times) > NEARLY
+          && (best == null || fraction(times) > fraction(best.times()) + NEARLY)) {
         best = new Choice(sum.getKey(), times);
       }
     }
@@ -64,15 +73,15 @@ final class BranchChoice {
 
   private static @Nullable Choice ofPatterns(List<Pattern> patterns, double[] times) {
     for (int p = 0; p < times.length; p++) {
-      if (broken(times[p]) > NEARLY) {
+      if (fraction(times[p]) > NEARLY) {
         return new Choice(new Branch(0, 0, 0, 0, patterns.get(p), true, 0), times[p]);
       }
     }
     return null;
   }
 
-  /** How far from whole. */
-  private static double broken(double times) {
+  /** The distance from the nearest whole number. */
+  private static double fraction(double times) {
     return Math.abs(times - Math.rint(times));
   }
 }

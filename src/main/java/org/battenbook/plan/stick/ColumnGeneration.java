@@ -9,11 +9,13 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds patterns as they are needed. A linear program over some patterns gives prices; at those
- * prices a knapsack finds patterns that are worth more than they cost, until there are none.
+ * Column generation: solves the linear relaxation of a job and creates patterns as needed. The
+ * master program over the patterns so far gives dual prices of lengths. At those prices a knapsack
+ * (the pricing problem) finds patterns whose value exceeds their cost, until there are none.
  *
  * <p>After P. C. Gilmore and R. E. Gomory, "A linear programming approach to the cutting-stock
- * problem" (1961, 1963). The bound on the way is that of A. A. Farley (1990), in whole numbers.
+ * problem" (1961, 1963). Each round also gives the lower bound of A. A. Farley (1990), in whole
+ * numbers.
  */
 final class ColumnGeneration {
   private static final int MOST_ROUNDS = 400;
@@ -21,7 +23,10 @@ final class ColumnGeneration {
   private final StickInstance instance;
   private final Effort effort;
   private final Set<Pattern> patterns = new LinkedHashSet<>();
+
+  /** The valid prices with the highest bound so far. */
   private @Nullable DualPrices prices;
+
   private @Nullable LpSolution solution;
   private List<Pattern> inProgram = List.of();
 
@@ -48,8 +53,11 @@ final class ColumnGeneration {
   }
 
   /**
-   * Runs until no pattern is worth more than it costs, or until a relaxed plan costs no more than
-   * {@code enough} rounded up, or a bound is above {@code tooMuch}.
+   * Runs until no pattern improves the master program. It also ends when the relaxed cost is at
+   * most {@code enough}, or when the bound is above {@code tooMuch}.
+   *
+   * @param enough a relaxed cost at which to end, in units of cost
+   * @param tooMuch the highest bound of interest, in units of cost
    */
   void run(long enough, long tooMuch) {
     boolean found = true;
@@ -60,20 +68,21 @@ final class ColumnGeneration {
     }
   }
 
-  /** The cost of the relaxed plan in units of cost. */
+  /** The cost of the last master program's solution, in units of cost. */
   double cost() {
-    return solution == null ? Double.MAX_VALUE : solution.cost * instance.dearest();
+    return solution == null ? Double.MAX_VALUE : solution.cost * instance.highestCost();
   }
 
+  /** Solves the pricing problem; false if it found no pattern, or no answer. */
   private boolean price(LpSolution solution) {
     DualPrices guessed = DualPrices.guessed(instance, solution.kinds, solution.stocks);
     try {
       Knapsack knapsack = Knapsack.forBest(instance, guessed, effort);
-      DualPrices holding = guessed.holding(knapsack);
-      if (prices == null || holding.total() > prices.total()) {
-        prices = holding;
+      DualPrices valid = guessed.madeValid(knapsack);
+      if (prices == null || valid.total() > prices.total()) {
+        prices = valid;
       }
-      return addBest(knapsack, guessed) && addBeside(guessed);
+      return addBest(knapsack, guessed) && addForOtherLengths(guessed);
     } catch (Knapsack.TooLarge | ArithmeticException noAnswer) {
       return false;
     }
@@ -90,8 +99,11 @@ final class ColumnGeneration {
     return added;
   }
 
-  /** Patterns of the lengths that those before left out: so that they make a plan together. */
-  private boolean addBeside(DualPrices guessed) throws Knapsack.TooLarge {
+  /**
+   * Adds patterns with no length in common, the highest gain first, so that they can be part of one
+   * plan.
+   */
+  private boolean addForOtherLengths(DualPrices guessed) throws Knapsack.TooLarge {
     int[] demand = instance.demand.clone();
     StickInstance rest = instance.with(demand, instance.limits);
     for (Pattern next = null; ; next = null) {
@@ -120,17 +132,17 @@ final class ColumnGeneration {
     return best < 0 ? null : knapsack.bestPattern(best);
   }
 
-  /** The best bound so far in units of cost, 0 at first. */
+  /** The best lower bound so far, in units of cost; 0 at first. */
   long bound() {
     return prices == null ? 0 : prices.bound();
   }
 
-  /** The prices that prove {@link #bound}, null at first. */
+  /** The prices that prove {@link #bound}; null at first. */
   @Nullable DualPrices prices() {
     return prices;
   }
 
-  /** The patterns that the last linear program knew. */
+  /** The patterns of the last master program. */
   List<Pattern> patterns() {
     return inProgram;
   }
@@ -140,7 +152,7 @@ final class ColumnGeneration {
     return new ArrayList<>(patterns);
   }
 
-  /** How often the last linear program cuts {@link #patterns}, null where it failed. */
+  /** How often the last master program cuts each of {@link #patterns}; null if it failed. */
   double @Nullable [] times() {
     return solution == null ? null : solution.times;
   }

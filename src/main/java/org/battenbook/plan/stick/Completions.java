@@ -5,8 +5,8 @@ import java.util.List;
 import org.battenbook.plan.Effort;
 
 /**
- * The ways to fill one stick that holds the longest piece left: those to which no piece can be
- * added, and which use enough of the stick.
+ * The maximal patterns of one stick that has the longest remaining piece: no remaining piece can be
+ * added to them. Patterns that use too little of the stick are left out.
  */
 final class Completions {
   private final StickInstance rest;
@@ -16,7 +16,7 @@ final class Completions {
   private final int longest;
   private final int[] counts;
 
-  /** How long all pieces of a kind and of those after it are together. */
+  /** For each kind, the total length of all its pieces and of those of later kinds. */
   private final long[] allFrom;
 
   private final List<Pattern> found = new ArrayList<>();
@@ -39,10 +39,10 @@ final class Completions {
   }
 
   /**
-   * All of them, or some where the effort is spent before.
+   * Finds the patterns; only some of them if the effort is spent first.
    *
-   * @param rest of which at least one piece is to be cut
-   * @param least that the pieces take of the stick
+   * @param rest the remaining job, with at least one piece
+   * @param least the minimum length used, in ticks with kerfs
    */
   static List<Pattern> of(StickInstance rest, int stock, long least, Effort effort) {
     Completions completions = new Completions(rest, stock, least, effort);

@@ -2,20 +2,20 @@ package org.battenbook.plan.stick;
 
 import java.util.List;
 
-/** What is asked for: pieces of one length, or sets of pieces that belong together. */
+/** One line of what to cut: pieces of one length, or matched sets of pieces. */
 public sealed interface Demand permits Part, MatchedSet {
   String label();
 
-  /** How many pieces, or how many sets. */
+  /** The number of pieces or sets. */
   int count();
 
-  /** What one of them is cut into, from left to right. */
+  /** The parts of one piece or set, from left to right; each stands for one piece. */
   List<Part> inOrder();
 
-  /** The same, so many times. */
+  /** The same demand with another count. */
   Demand times(int otherCount);
 
-  /** All that is cut, each part as often as it is in all of them. */
+  /** The parts of all pieces or sets, each with its total count. */
   default List<Part> cuts() {
     return inOrder().stream().map(part -> part.times(count())).toList();
   }

@@ -8,8 +8,9 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Rounds the solution of a linear program step by step. It takes the patterns that are cut whole
- * times, or else the one nearest to that, and solves a new program for the rest.
+ * The diving heuristic: rounds the solution of a linear program step by step. It fixes each pattern
+ * at its number of times rounded down. If all are below 1, it fixes one of the largest at 1. Then
+ * it solves the linear program of the remaining job, and so on.
  */
 final class DivingHeuristic {
   private static final double NEARLY = 1e-6;
@@ -18,7 +19,10 @@ final class DivingHeuristic {
   private final Collection<Pattern> known;
   private final Effort effort;
 
-  /** Which of the likely patterns is taken where none is cut whole times, at first. */
+  /**
+   * How many of the most used patterns to pass over where all are below 1. Different numbers give
+   * different packings.
+   */
   private int detour;
 
   DivingHeuristic(StickInstance instance, Collection<Pattern> known, int detour, Effort effort) {
@@ -29,16 +33,16 @@ final class DivingHeuristic {
   }
 
   /**
-   * Looks for a packing that costs at most {@code target}.
+   * Searches for a packing that costs at most {@code target}.
    *
-   * @return the packing found, or null if a bound showed that it would cost more
+   * @return the packing found, which can cost more; null if a bound shows that it would
    */
   @Nullable StickPacking run(long target) {
     StickPacking.Draft draft = new StickPacking.Draft(instance);
     Collection<Pattern> candidates = known;
     while (!draft.isWhole() && !effort.isSpent()) {
       ColumnGeneration relaxed =
-          new ColumnGeneration(draft.rest(), proper(candidates, draft), effort);
+          new ColumnGeneration(draft.rest(), usable(candidates, draft), effort);
       long left = target - draft.cost();
       relaxed.run(left, left);
       candidates = relaxed.allPatterns();
@@ -53,7 +57,7 @@ final class DivingHeuristic {
     return draft.finished(effort);
   }
 
-  private static List<Pattern> proper(Collection<Pattern> patterns, StickPacking.Draft draft) {
+  private static List<Pattern> usable(Collection<Pattern> patterns, StickPacking.Draft draft) {
     return patterns.stream().filter(pattern -> draft.mostTimes(pattern) > 0).toList();
   }
 
@@ -73,18 +77,18 @@ final class DivingHeuristic {
         taken = true;
       }
     }
-    return taken || takeLikely(draft, patterns, likely);
+    return taken || takeOne(draft, patterns, likely);
   }
 
-  private boolean takeLikely(StickPacking.Draft draft, List<Pattern> patterns, int[] likely) {
+  private boolean takeOne(StickPacking.Draft draft, List<Pattern> patterns, int[] likely) {
     int[] possible =
         IntStream.of(likely).filter(p -> draft.mostTimes(patterns.get(p)) > 0).toArray();
     if (possible.length == 0) {
       return false;
     }
-    int turn = Math.min(detour, possible.length - 1);
-    detour -= turn;
-    draft.take(patterns.get(possible[turn]), 1);
+    int passedOver = Math.min(detour, possible.length - 1);
+    detour -= passedOver;
+    draft.take(patterns.get(possible[passedOver]), 1);
     return true;
   }
 }

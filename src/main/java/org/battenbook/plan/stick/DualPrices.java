@@ -1,22 +1,26 @@
 package org.battenbook.plan.stick;
 
 /**
- * Whole prices of lengths at which no stick is worth more than it costs: so all that is asked for,
- * at these prices, costs at least as much in sticks. That is the proof of a bound, and it needs
- * nothing of how the prices came about.
+ * Dual prices of lengths in whole numbers. Prices are valid if no pattern has a higher value than
+ * its stick costs. Then any plan costs at least the total value of all pieces: a lower bound by
+ * weak duality. The proof does not depend on how the prices were found.
  *
- * <p>Where a stock is limited its sticks may be worth more, by {@code premiums}; what all of them
- * could save is then taken off the bound.
+ * <p>A stick of limited stock may have a higher value than its cost, by the premium of its stock.
+ * The bound is then lower by the premiums of all sticks of that stock.
  */
 final class DualPrices {
-  /** The price of the dearest stick is at most this: so prices are exact as doubles. */
-  private static final long DEAREST = 1L << 44;
+  /** The highest price of one stick; prices are then exact as doubles. */
+  private static final long HIGHEST_PRICE = 1L << 44;
 
-  /** The dearest stick for every piece: a hundred times that still fits a long. */
-  private static final long ALL = 1L << 55;
+  /** The highest price of one stick for each piece; 100 times that fits a long. */
+  private static final long HIGHEST_TOTAL = 1L << 55;
 
+  /** The price of one piece of each kind. */
   final long[] kinds;
+
+  /** The premium of each stock: by how much a pattern's value may exceed the cost of its stick. */
   final long[] premiums;
+
   private final StickInstance instance;
   private final long scale;
 
@@ -27,15 +31,20 @@ final class DualPrices {
     this.scale = scale(instance);
   }
 
-  /** How many parts of a price make a unit of cost. */
+  /** The number of price units in one unit of cost. */
   static long scale(StickInstance instance) {
-    long dearest = Math.min(DEAREST, ALL / Math.max(1, instance.pieces()));
-    return Math.max(1, Long.highestOneBit(dearest / instance.dearest()));
+    long highest = Math.min(HIGHEST_PRICE, HIGHEST_TOTAL / Math.max(1, instance.pieces()));
+    return Math.max(1, Long.highestOneBit(highest / instance.highestCost()));
   }
 
-  /** As a linear program has them, rounded; whether they hold is to be seen. */
+  /**
+   * The prices of a linear program, rounded. They need not be valid.
+   *
+   * @param kinds the price of each length, in sticks of the most expensive stock
+   * @param stocks the price of one more stick of each stock, in the same unit
+   */
   static DualPrices guessed(StickInstance instance, double[] kinds, double[] stocks) {
-    double unit = (double) instance.dearest() * scale(instance);
+    double unit = (double) instance.highestCost() * scale(instance);
     long[] prices = new long[kinds.length];
     for (int kind = 0; kind < kinds.length; kind++) {
       prices[kind] = (long) (Math.max(0, kinds[kind]) * unit);
@@ -48,18 +57,18 @@ final class DualPrices {
     return new DualPrices(instance, prices, premiums);
   }
 
-  /** What a stick of a stock may be worth. */
+  /** The highest value that a pattern of a stock may have. */
   long allowed(int stock) {
     return instance.costs[stock] * scale + premiums[stock];
   }
 
-  /** Worth so much more than it may be, a pattern is no gain of rounding. */
+  /** The least excess of a pattern's value that rounding alone does not explain. */
   long gain() {
-    return 1 + ((instance.dearest() * scale) >> 32);
+    return 1 + ((instance.highestCost() * scale) >> 32);
   }
 
-  /** For patterns worth more than they may be. */
-  long[] above() {
+  /** For each stock, the least value that is not allowed. */
+  long[] excessive() {
     long[] values = new long[instance.stocks()];
     for (int stock = 0; stock < values.length; stock++) {
       values[stock] = allowed(stock) + 1;
@@ -67,8 +76,13 @@ final class DualPrices {
     return values;
   }
 
-  /** Lowered until they hold, by what the most valuable patterns are worth. */
-  DualPrices holding(Knapsack knapsack) {
+  /**
+   * These prices made valid. Prices are lowered in the ratio that the most valuable pattern needs
+   * (the bound of Farley); for limited stock the premium is raised instead.
+   *
+   * @param knapsack the most valuable patterns at these prices
+   */
+  DualPrices madeValid(Knapsack knapsack) {
     double ratio = 1;
     for (int stock = 0; stock < instance.stocks(); stock++) {
       long best = knapsack.best(stock);
@@ -79,7 +93,7 @@ final class DualPrices {
     return lowered(ratio, knapsack);
   }
 
-  /** Doubles are off by 1e-15 of themselves: 1e-13 below the ratio is below it for certain. */
+  /** Lowers prices by 1e-13 more than the ratio, which covers rounding errors of doubles. */
   private DualPrices lowered(double ratio, Knapsack knapsack) {
     double below = ratio < 1 ? ratio * (1 - 1e-13) : 1;
     long[] lower = new long[kinds.length];
@@ -96,7 +110,7 @@ final class DualPrices {
     return new DualPrices(instance, lower, more);
   }
 
-  /** The bound: what all that is asked for comes to, less what limited stock could save. */
+  /** The bound in price units: the value of all pieces less the premiums of all limited sticks. */
   long total() {
     long total = 0;
     for (int kind = 0; kind < kinds.length; kind++) {
@@ -111,12 +125,12 @@ final class DualPrices {
     return total;
   }
 
-  /** No plan costs less, in whole units of cost. */
+  /** The lower bound on the cost of any plan, in units of cost, rounded up. */
   long bound() {
     return Math.max(0, -Math.floorDiv(-total(), scale));
   }
 
-  /** How much more than these prices a plan of a cost may spend. */
+  /** The gap between a cost and the bound, in price units. */
   long slack(long cost) {
     return Math.subtractExact(Math.multiplyExact(cost, scale), total());
   }

@@ -4,9 +4,9 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * First fit decreasing: fills stick after stick with the longest piece that still fits. Of several
- * stocks it takes the one that costs least for the length cut from it. The result is a first plan
- * to improve. If it is stopped, the rest goes into the stock that is cheapest for its length.
+ * First fit decreasing: fills stick after stick, each time with the longest piece that still fits.
+ * Each stick comes from the stock with the lowest cost for the length cut from it. If the plan is
+ * stopped, the stock that is cheapest for its own length is used, which is quicker to find.
  */
 final class FirstFit {
   private final StickPacking.Draft draft;
@@ -17,6 +17,7 @@ final class FirstFit {
     this.effort = effort;
   }
 
+  /** Completes a draft, until all pieces are placed or no stock is left. */
   static void fill(StickPacking.Draft draft, Effort effort) {
     FirstFit fit = new FirstFit(draft, effort);
     for (Pattern next = fit.next(); next != null; next = fit.next()) {
@@ -27,7 +28,7 @@ final class FirstFit {
   private @Nullable Pattern next() {
     StickInstance rest = draft.rest();
     effort.pass(2L * (rest.kinds() + rest.stocks()));
-    return effort.isStopped() ? hasty(rest) : best(rest);
+    return effort.isStopped() ? quick(rest) : best(rest);
   }
 
   private @Nullable Pattern best(StickInstance rest) {
@@ -47,16 +48,16 @@ final class FirstFit {
     return best;
   }
 
-  /** Of the stock that is cheapest for its length, among those that hold any piece. */
-  private static @Nullable Pattern hasty(StickInstance rest) {
+  /** A pattern of the stock that is cheapest for its length, of those that any piece fits. */
+  private static @Nullable Pattern quick(StickInstance rest) {
     int shortest = rest.kinds() - 1;
     while (shortest >= 0 && rest.demand[shortest] == 0) {
       shortest--;
     }
     int best = -1;
     for (int stock = 0; shortest >= 0 && stock < rest.stocks(); stock++) {
-      boolean holds = rest.limits[stock] > 0 && rest.lengths[shortest] <= rest.capacities[stock];
-      if (holds && (best < 0 || isCheaper(rest, stock, best))) {
+      boolean fits = rest.limits[stock] > 0 && rest.lengths[shortest] <= rest.capacities[stock];
+      if (fits && (best < 0 || isCheaper(rest, stock, best))) {
         best = stock;
       }
     }
@@ -68,6 +69,7 @@ final class FirstFit {
         < (double) rest.costs[other] * rest.capacities[stock];
   }
 
+  /** Fills one stick with the longest pieces first; the pattern is empty if none fits. */
   static Pattern longestFirst(StickInstance rest, int stock) {
     int[] counts = new int[rest.kinds()];
     long room = rest.capacities[stock];
@@ -78,7 +80,7 @@ final class FirstFit {
     return Pattern.of(stock, counts);
   }
 
-  /** For each tick of what is cut; of equal ones the longer. */
+  /** Compares the cost per length cut; at the same cost, the fuller pattern is better. */
   private static boolean isCheaper(StickInstance rest, Pattern a, Pattern b) {
     double left = (double) rest.costs[a.stock] * rest.used(b);
     double right = (double) rest.costs[b.stock] * rest.used(a);

@@ -8,56 +8,62 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The most valuable patterns at whole prices of the lengths, exactly.
+ * A bounded knapsack problem, solved exactly: finds the most valuable patterns at whole prices of
+ * the lengths.
  *
  * <p>After G. L. Nemhauser and Z. Ullmann, "Discrete dynamic programming and capital allocation"
- * (1969): kind after kind, the list of what can be reached, each entry longer and worth more than
- * the one before. Lists grow with the sums that can be reached, not with the fineness of the ticks.
- * An entry that cannot come to the least value sought, even if the rest of the stick were filled
- * with the best of the kinds to come, is left out; so the patterns below that value are not found.
+ * (1969). For kind after kind it builds the Pareto front of lengths and values that can be reached.
+ * The fronts grow with the number of different sums, not with the fineness of the ticks.
+ *
+ * <p>An entry is dropped if it cannot reach the minimum value, even if the remaining length were
+ * filled at the price per tick of the best later kind (the bound of Dantzig). So patterns below the
+ * minimum value are not found.
  */
 final class Knapsack {
-  /** Past so many entries, held at once or looked at in all, it gives up. */
-  private static final int MOST_HELD = 6_000_000;
+  /** The highest number of entries stored. */
+  private static final int MOST_STORED = 6_000_000;
 
-  private static final int MOST_LOOKED_AT = 48_000_000;
+  /** The highest number of entries visited. */
+  private static final int MOST_VISITED = 48_000_000;
 
-  /** Doubles of products below 2^53 are off by less. */
+  /** More than the rounding error of a double in products below 2^53. */
   private static final double ROUNDING = 64;
 
   private final StickInstance instance;
   private final long[] prices;
+
+  /** The minimum value of a pattern of each stock. */
   private final long[] leastValues;
 
-  /** Kinds by their price for each tick, the best first. */
+  /** The kinds, the highest price per tick first. */
   private final int[] order;
 
+  /** For each level, the front of the kinds before it in {@code order}. */
   private final ParetoFront[] fronts;
+
   private final long longest;
   private final Effort effort;
-
-  /** Entries looked at. */
-  private long entries;
-
-  /** Entries held. */
-  private long held;
+  private long visited;
+  private long stored;
 
   /**
-   * For the best patterns alone: what a stick is worth that is filled with the best kinds, one
-   * after the other, need not be sought below.
+   * A knapsack for the best pattern of each stock only. A greedy filling gives a higher minimum
+   * value, which makes the fronts smaller.
+   *
+   * @throws TooLarge as the constructor does
    */
   static Knapsack forBest(StickInstance instance, DualPrices guessed, Effort effort)
       throws TooLarge {
-    return new Knapsack(instance, guessed.kinds, guessed.above(), true, effort);
+    return new Knapsack(instance, guessed.kinds, guessed.excessive(), true, effort);
   }
 
   /**
-   * Prepares the lists.
+   * Solves the problem for all stocks.
    *
-   * @param prices of each length, not negative
-   * @param leastValues sought from each stock
-   * @throws TooLarge past {@link #MOST_HELD} or {@link #MOST_LOOKED_AT}, or where the effort is
-   *     spent
+   * @param prices the price of each kind, at least 0
+   * @param leastValues the minimum value of a pattern of each stock
+   * @throws TooLarge if there are more than {@link #MOST_STORED} or {@link #MOST_VISITED} entries,
+   *     or the effort is spent
    */
   Knapsack(StickInstance instance, long[] prices, long[] leastValues, Effort effort)
       throws TooLarge {
@@ -85,17 +91,18 @@ final class Knapsack {
     this.fronts = new ParetoFront[order.length + 1];
     fronts[0] = ParetoFront.ofNothing();
     for (int level = 0; level < order.length; level++) {
-      fronts[level + 1] = hopeful(extended(fronts[level], order[level]), level + 1);
+      fronts[level + 1] = pruned(extended(fronts[level], order[level]), level + 1);
     }
   }
 
   private void raiseLeastValues() {
     for (int stock = 0; stock < leastValues.length; stock++) {
-      leastValues[stock] = Math.max(leastValues[stock], filled(instance.capacities[stock]));
+      leastValues[stock] = Math.max(leastValues[stock], greedyValue(instance.capacities[stock]));
     }
   }
 
-  private long filled(long room) {
+  /** The value of a greedy filling. */
+  private long greedyValue(long room) {
     long value = 0;
     for (int kind : order) {
       long copies = Math.min(instance.demand[kind], room / instance.lengths[kind]);
@@ -105,7 +112,7 @@ final class Knapsack {
     return value;
   }
 
-  /** There are too many sums for an exact answer, or no effort is left for it. */
+  /** The problem has too many entries, or the effort is spent. */
   static final class TooLarge extends Exception {
     private static final long serialVersionUID = 1;
   }
@@ -124,9 +131,9 @@ final class Knapsack {
     int most = most(kind);
     for (int copies = 1; copies <= most; copies++) {
       int more = before.size() + front.size();
-      entries += more;
+      visited += more;
       effort.spend(more);
-      if (entries > MOST_LOOKED_AT || effort.isSpent()) {
+      if (visited > MOST_VISITED || effort.isSpent()) {
         throw new TooLarge();
       }
       front = before.mergedWith(front, instance.lengths[kind], prices[kind], longest);
@@ -134,8 +141,8 @@ final class Knapsack {
     return front;
   }
 
-  /** Without the entries that come to nothing that is sought. */
-  private ParetoFront hopeful(ParetoFront front, int level) throws TooLarge {
+  /** Drops the entries that cannot reach the minimum value of any stock. */
+  private ParetoFront pruned(ParetoFront front, int level) throws TooLarge {
     double next = level < order.length ? density(order[level]) : 0;
     ParetoFront result = new ParetoFront(64);
     for (int i = 0; i < front.size(); i++) {
@@ -143,18 +150,18 @@ final class Knapsack {
       if (effort.isStopped()) {
         throw new TooLarge();
       }
-      if (isHopeful(front.length(i), front.value(i), next)) {
+      if (mayReachLeast(front.length(i), front.value(i), next)) {
         result.add(front.length(i), front.value(i));
       }
     }
-    held += result.size();
-    if (held > MOST_HELD) {
+    stored += result.size();
+    if (stored > MOST_STORED) {
       throw new TooLarge();
     }
     return result;
   }
 
-  private boolean isHopeful(long length, long value, double next) {
+  private boolean mayReachLeast(long length, long value, double next) {
     for (int stock = 0; stock < instance.stocks(); stock++) {
       long room = instance.capacities[stock] - length;
       if (room >= 0
@@ -166,7 +173,7 @@ final class Knapsack {
     return false;
   }
 
-  /** The most that a stick of a stock can be worth; -1 where it is below what is sought. */
+  /** The highest value of a pattern of a stock; -1 if it is below the minimum value. */
   long best(int stock) {
     if (instance.limits[stock] == 0) {
       return -1;
@@ -175,7 +182,7 @@ final class Knapsack {
     return best >= leastValues[stock] ? best : -1;
   }
 
-  /** A pattern of the most value, null where it is below what is sought. */
+  /** A pattern of the highest value; null if it is below the minimum value. */
   @Nullable Pattern bestPattern(int stock) {
     long best = best(stock);
     Pattern[] found = new Pattern[1];
@@ -186,10 +193,10 @@ final class Knapsack {
   }
 
   /**
-   * Goes through all patterns of a stock that are worth at least so much, until it is told to stop.
+   * Visits all patterns of a stock with at least some value.
    *
-   * @param least not below what was sought from that stock
-   * @param goOn whether to go on after a pattern
+   * @param least that value; at least the minimum value of the stock
+   * @param goOn receives each pattern, and answers whether to continue
    */
   void each(int stock, long least, Predicate<Pattern> goOn) {
     int[] counts = new int[instance.kinds()];

@@ -9,8 +9,9 @@ import java.util.Map;
 import org.battenbook.plan.Effort;
 
 /**
- * Improves a packing by packing some of its sticks again: those that lose most at the prices of the
- * bound, and others that change from round to round.
+ * Large neighborhood search: improves a packing by packing some of its sticks again. It chooses the
+ * sticks with the greatest loss at the prices of the bound, and others that change from round to
+ * round.
  *
  * <p>After P. Shaw, "Using constraint programming and local search methods to solve vehicle routing
  * problems" (1998).
@@ -39,7 +40,7 @@ final class LargeNeighborhoodSearch {
     this.effort = effort;
   }
 
-  /** Improves until the cost is down to {@code bound}. */
+  /** Improves the packing until its cost is at most {@code bound}, or the rounds or effort end. */
   StickPacking run(long bound) {
     for (int round = 0; round < ROUNDS && best.cost() > bound && !effort.isSpent(); round++) {
       improve(round);
@@ -65,12 +66,12 @@ final class LargeNeighborhoodSearch {
     }
   }
 
-  /** The cost of a stick less its worth. */
+  /** The loss of a stick: the highest value allowed less its own value (its reduced cost). */
   private long loss(Pattern stick) {
     return prices.allowed(stick.stock) - stick.value(prices.kinds);
   }
 
-  /** Takes half of the sticks from those that lose most, the others evenly from the rest. */
+  /** Removes and returns some sticks: half with the greatest losses, the others spread evenly. */
   private static List<Pattern> chosen(List<Pattern> sticks, int round) {
     int size = Math.min(sticks.size(), LEAST_STICKS + round % SIZES);
     List<Pattern> chosen = new ArrayList<>();
@@ -82,7 +83,7 @@ final class LargeNeighborhoodSearch {
     return chosen;
   }
 
-  /** What the chosen sticks hold, and the stock that the others leave. */
+  /** The job of cutting the pieces of the chosen sticks from the stock that the others leave. */
   private StickInstance part(List<Pattern> chosen, List<Pattern> others) {
     int[] demand = new int[instance.kinds()];
     for (Pattern stick : chosen) {

@@ -1,17 +1,20 @@
 package org.battenbook.plan.stick;
 
-/** The solution of a linear program over patterns. Costs are in sticks of the dearest stock. */
+/**
+ * A primal and dual solution of the master program. Costs and prices are in sticks of the most
+ * expensive stock.
+ */
 final class LpSolution {
-  /** The least total cost if fractions of sticks were allowed. */
+  /** The minimum total cost if fractions of sticks were allowed. */
   final double cost;
 
-  /** The price of each length. */
+  /** The dual price of each length. */
   final double[] kinds;
 
-  /** What one stick more of each stock would save. */
+  /** The dual price of each stock's limit: what one more stick of it would save. */
   final double[] stocks;
 
-  /** The price of each branch. */
+  /** The dual price of each branch, at least 0. */
   final double[] branches;
 
   /** How often each pattern is cut. */

@@ -11,22 +11,28 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.linear.LinearSolver;
 
 /**
- * Solves a linear program that can be stopped. The solver only notices an interrupt of its thread,
- * so a long program runs in its own thread. That thread is interrupted and ends at its next pivot;
- * the plan goes on without it.
+ * Solves linear programs that can be stopped. The solver only reacts to an interrupt of its thread,
+ * so a long program runs in a thread of its own. To stop it, that thread is interrupted. It ends at
+ * its next pivot; the plan does not wait for it.
  */
 final class LpSolver {
-  /** Some ten milliseconds: what takes less is not worth a thread. */
+  /** About ten milliseconds; a shorter program does not need its own thread. */
   private static final long SHORT_STEPS = 1_000_000;
 
   private static final long MILLISECONDS_BETWEEN_QUESTIONS = 10;
 
-  /** The first program is a long one in any case: it loads the solver. */
+  /** Whether the solver's classes are loaded. The first program loads them, so it takes long. */
   private static volatile boolean isLoaded;
 
   private LpSolver() {}
 
-  /** The answer; null where the plan was stopped before. */
+  /**
+   * Solves a linear program.
+   *
+   * @param steps how long it takes, in steps of effort; they are not spent here
+   * @return null if the plan is stopped first
+   * @throws IllegalStateException if the solver fails
+   */
   static Optimisation.@Nullable Result solve(
       Supplier<LinearSolver.Builder> program, long steps, Effort effort) {
     if (effort.isStoppedNow()) {
@@ -34,10 +40,10 @@ final class LpSolver {
     }
     return isLoaded && steps <= SHORT_STEPS
         ? program.get().build().solve()
-        : solveBeside(program, effort);
+        : solveInThread(program, effort);
   }
 
-  private static Optimisation.@Nullable Result solveBeside(
+  private static Optimisation.@Nullable Result solveInThread(
       Supplier<LinearSolver.Builder> program, Effort effort) {
     FutureTask<Optimisation.Result> task = new FutureTask<>(() -> program.get().build().solve());
     Thread thread = new Thread(task, "linear program");
@@ -50,9 +56,9 @@ final class LpSolver {
         isLoaded = true;
         return result;
       } catch (TimeoutException goesOn) {
-        // The watch is asked again.
+        // The loop asks the watch again.
       } catch (InterruptedException interrupted) {
-        // Kept for the search, which stops at it.
+        // Set it again: the search checks it and stops.
         Thread.currentThread().interrupt();
       } catch (ExecutionException mistake) {
         throw new IllegalStateException("the linear solver failed", mistake.getCause());

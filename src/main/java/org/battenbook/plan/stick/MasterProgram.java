@@ -10,23 +10,28 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.linear.LinearSolver;
 
 /**
- * The linear master program: how often to cut each of some patterns, fractions allowed, so that all
- * pieces are cut at the least cost. Its dual prices are those of lengths. It works in doubles, so
- * it guides a search and proves nothing.
+ * The linear master program of column generation: how often to cut each pattern, fractions allowed,
+ * so that all pieces are cut at the minimum cost. Its dual prices are the prices of lengths. It
+ * works in doubles, so it guides a search and proves nothing.
  *
- * <p>The solver is given the dual program, which needs no search for a start: all prices zero are
- * allowed. DualPrices are at most {@link #MOST}, as if anything could be bought ready for that.
+ * <p>The solver gets the dual program, since that has an obvious feasible start: all prices 0.
+ * Prices are at most {@link #MOST_PRICE}. That keeps the program bounded, as if any piece could be
+ * bought ready-made for that price.
  */
 final class MasterProgram {
-  /** In sticks of the dearest stock. */
-  private static final double MOST = 100;
+  /** The highest price of a length, in sticks of the most expensive stock. */
+  private static final double MOST_PRICE = 100;
 
-  /** Past so many numbers a program takes longer than its answer is worth. */
+  /** The largest matrix; a larger program takes longer than its answer is worth. */
   private static final int MOST_NUMBERS = 600_000;
 
   private MasterProgram() {}
 
-  /** Null where the solver finds no answer, the program is too large for it, or it is stopped. */
+  /**
+   * Solves the program.
+   *
+   * @return null if the solver finds no optimum, the program is too large, or the plan is stopped
+   */
   static @Nullable LpSolution solve(
       StickInstance instance, List<Pattern> patterns, List<Branch> branches, Effort effort) {
     int rows = instance.kinds() + instance.stocks() + branches.size();
@@ -50,15 +55,15 @@ final class MasterProgram {
     R064Store costs = R064Store.FACTORY.make(patterns.size(), 1);
     for (int p = 0; p < patterns.size(); p++) {
       Pattern pattern = patterns.get(p);
-      costs.set(p, 0, (double) instance.costs[pattern.stock] / instance.dearest());
+      costs.set(p, 0, (double) instance.costs[pattern.stock] / instance.highestCost());
       fill(body, p, pattern, instance, branches);
     }
     LinearSolver.Builder program = LinearSolver.newBuilder(goal(instance, branches));
-    program.lower(0.0).upper(MOST).inequalities(body, costs);
+    program.lower(0.0).upper(MOST_PRICE).inequalities(body, costs);
     return program;
   }
 
-  /** As measured: larger programs take more for each number. */
+  /** The effort of a program, from measurements: larger programs take longer for each number. */
   private static long steps(long numbers, int rows) {
     return numbers * (20 + rows / 2);
   }
@@ -79,7 +84,7 @@ final class MasterProgram {
     }
   }
 
-  /** The solver looks for the least. */
+  /** The objective. Its sign is changed, since the solver minimizes. */
   private static double[] goal(StickInstance instance, List<Branch> branches) {
     int kinds = instance.kinds();
     double[] goal = new double[kinds + instance.stocks() + branches.size()];

@@ -4,12 +4,12 @@ import java.util.List;
 import org.battenbook.plan.Refusal;
 
 /**
- * Pieces that come out of one stick side by side and in their order, so that grain and colour run
- * on from one to the next.
+ * Pieces that are cut from one stick next to each other and in order, so that grain and color
+ * continue from one to the next.
  *
- * @param label what a set is called
- * @param inOrder from left to right, each named once for each cut, at least one
- * @param count how many sets, not negative
+ * @param label the name of the set
+ * @param inOrder the pieces from left to right, at least one; each has a count of 1
+ * @param count the number of sets, at least 0
  */
 public record MatchedSet(String label, List<Part> inOrder, int count) implements Demand {
   public MatchedSet {

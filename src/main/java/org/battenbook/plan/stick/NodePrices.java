@@ -4,10 +4,12 @@ import java.util.List;
 import org.battenbook.plan.Effort;
 
 /**
- * Whole prices of lengths and branches at which no pattern of a pool is worth more than it costs:
- * the proof that no plan within the branches costs less than all that is asked for is worth.
+ * Dual prices of lengths and branches in whole numbers, for one node of branch and bound. If no
+ * pattern of the pool has a higher value than its stick costs, any plan that satisfies the branches
+ * costs at least the total value of all pieces and branches.
  *
- * <p>As {@link DualPrices}, but against a pool: every pattern is looked at.
+ * <p>It works like {@link DualPrices}, but it checks every pattern of a pool instead of solving a
+ * knapsack.
  */
 final class NodePrices {
   private static final int TRIES = 6;
@@ -30,13 +32,13 @@ final class NodePrices {
     this.kinds = guessed.kinds;
     this.premiums = guessed.premiums;
     this.ofBranches = new long[branches.size()];
-    double unit = (double) instance.dearest() * scale;
+    double unit = (double) instance.highestCost() * scale;
     for (int b = 0; b < ofBranches.length; b++) {
       ofBranches[b] = (long) Math.ceil(solution.branches[b] * unit);
     }
   }
 
-  /** Whether every plan of the pool within the branches is proven to cost more than that. */
+  /** Whether it proves that every plan of the pool that satisfies the branches costs more. */
   static boolean prove(
       StickInstance instance,
       List<Pattern> pool,
@@ -46,14 +48,14 @@ final class NodePrices {
       Effort effort) {
     NodePrices prices = new NodePrices(instance, branches, solution, effort);
     try {
-      return prices.hold(pool) && prices.total() > Math.multiplyExact(cost, prices.scale);
+      return prices.makeValid(pool) && prices.total() > Math.multiplyExact(cost, prices.scale);
     } catch (ArithmeticException pastLongs) {
       return false;
     }
   }
 
-  /** Lowers the prices until they hold; false where they do not come to, or it is stopped. */
-  private boolean hold(List<Pattern> pool) {
+  /** Lowers the prices until they are valid; false if that fails, or the plan is stopped. */
+  private boolean makeValid(List<Pattern> pool) {
     double margin = 1e-13;
     for (int tries = 0; tries < TRIES; tries++, margin *= 10) {
       double ratio = ratio(pool);
@@ -68,7 +70,10 @@ final class NodePrices {
     return false;
   }
 
-  /** By how much the worst pattern is worth too much; premiums of limited stock make up for it. */
+  /**
+   * The ratio that makes the most excessive pattern of unlimited stock valid; 1 if all are valid.
+   * For limited stock it raises the premium instead.
+   */
   private double ratio(List<Pattern> pool) {
     double ratio = 1;
     for (Pattern pattern : pool) {

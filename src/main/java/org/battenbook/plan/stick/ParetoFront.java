@@ -2,7 +2,10 @@ package org.battenbook.plan.stick;
 
 import java.util.Arrays;
 
-/** The reachable sums of lengths, ascending; each has a higher value than all shorter ones. */
+/**
+ * The sums of lengths that can be reached and are not dominated, in ascending order. Each has a
+ * higher value than all shorter ones.
+ */
 final class ParetoFront {
   private long[] lengths;
   private long[] values;
@@ -13,14 +16,14 @@ final class ParetoFront {
     this.values = new long[Math.max(room, 4)];
   }
 
-  /** Length 0 with value 0. */
+  /** The front of no pieces: length 0 with value 0. */
   static ParetoFront ofNothing() {
     ParetoFront front = new ParetoFront(1);
     front.add(0, 0);
     return front;
   }
 
-  /** Adds what is longer and worth more than the last. */
+  /** Adds a sum that is longer and has a higher value than the last one. */
   void add(long length, long value) {
     if (size == lengths.length) {
       lengths = Arrays.copyOf(lengths, 2 * size);
@@ -42,14 +45,21 @@ final class ParetoFront {
     return values[index];
   }
 
-  /** The highest value within a length, -1 if there is none. */
+  /** The highest value within a length; -1 if there is none. */
   long valueWithin(long length) {
     int at = Arrays.binarySearch(lengths, 0, size, length);
     int index = at >= 0 ? at : -at - 2;
     return index < 0 ? -1 : values[index];
   }
 
-  /** The best of this and of another whose entries all take one piece more, up to a length. */
+  /**
+   * Merges this front with another to whose entries one piece is added.
+   *
+   * @param shifted the other front, without that piece
+   * @param length the length of the piece
+   * @param price the value of the piece
+   * @param longest the highest sum to include
+   */
   ParetoFront mergedWith(ParetoFront shifted, long length, long price, long longest) {
     ParetoFront result = new ParetoFront(size + shifted.size);
     long best = -1;

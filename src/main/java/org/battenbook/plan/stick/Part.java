@@ -5,11 +5,11 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.Refusal;
 
 /**
- * Pieces of one length to be cut.
+ * Pieces of one length to cut.
  *
- * @param label what the pieces are called; the plan gives the part back with each of them
- * @param length along the stick, greater than zero, in the unit of all lengths of a job
- * @param count how many, not negative
+ * @param label the name of the part
+ * @param length the length along the stick, more than 0, in the job's unit of length
+ * @param count the number of pieces, at least 0
  */
 public record Part(String label, Rational length, int count) implements Demand {
   public Part {

@@ -3,14 +3,17 @@ package org.battenbook.plan.stick;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
-/** How many pieces of each length are cut from one stick; lengths are known by their numbers. */
+/**
+ * A cutting pattern: how many pieces of each kind of length are cut from one stick of a stock.
+ * Kinds and stocks are indices of a {@link StickInstance}.
+ */
 final class Pattern implements Comparable<Pattern> {
   final int stock;
 
-  /** The numbers of the lengths in it, ascending. */
+  /** The kinds that it has, ascending. */
   final int[] kinds;
 
-  /** How many of each, greater than zero. */
+  /** The number of pieces of each of {@code kinds}, more than 0. */
   final int[] counts;
 
   Pattern(int stock, int[] kinds, int[] counts) {
@@ -19,7 +22,7 @@ final class Pattern implements Comparable<Pattern> {
     this.counts = counts;
   }
 
-  /** Out of a count for every length. */
+  /** A pattern with a count for every kind of the instance. */
   static Pattern of(int stock, int[] countOfKind) {
     int[] kinds = new int[countOfKind.length];
     int[] counts = new int[countOfKind.length];
@@ -33,6 +36,7 @@ final class Pattern implements Comparable<Pattern> {
     return new Pattern(stock, Arrays.copyOf(kinds, size), Arrays.copyOf(counts, size));
   }
 
+  /** The same pieces cut from another stock. */
   Pattern from(int otherStock) {
     return new Pattern(otherStock, kinds, counts);
   }
@@ -46,7 +50,12 @@ final class Pattern implements Comparable<Pattern> {
     return kinds.length == 0;
   }
 
-  /** Its worth at a price for each length; must fit a long. */
+  /**
+   * Its total value.
+   *
+   * @param prices the price of each kind
+   * @throws ArithmeticException if the value does not fit a {@code long}
+   */
   long value(long[] prices) {
     long value = 0;
     for (int i = 0; i < kinds.length; i++) {
@@ -55,7 +64,7 @@ final class Pattern implements Comparable<Pattern> {
     return value;
   }
 
-  /** How often it can be cut at most without a piece too many. */
+  /** How many times it can be cut without a piece too many. */
   int mostTimes(int[] demand) {
     int times = Integer.MAX_VALUE;
     for (int i = 0; i < kinds.length; i++) {
@@ -73,6 +82,7 @@ final class Pattern implements Comparable<Pattern> {
     return of(stock, cut);
   }
 
+  /** Subtracts its pieces from a demand. */
   void takeFrom(int[] demand) {
     for (int i = 0; i < kinds.length; i++) {
       demand[kinds[i]] -= counts[i];

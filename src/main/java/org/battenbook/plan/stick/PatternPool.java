@@ -6,18 +6,18 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All patterns that a plan of at most some cost can use.
+ * All patterns that a plan within some cost can use (reduced cost fixing).
  *
- * <p>At prices that hold, every stick of such a plan loses what it costs more than it is worth, and
- * all of them together may lose no more than the plan costs above the bound. So a pattern that
- * alone loses more is in none. Of the others those suffice to which no piece can be added, since a
- * piece too many does no harm.
+ * <p>At valid prices, the loss of a stick is its cost less its value. The losses of a plan add up
+ * to at most the gap between its cost and the bound. So a pattern with a greater loss is in no such
+ * plan. Of the others the maximal ones are enough, those to which no piece can be added: a piece
+ * too many does no harm.
  */
 final class PatternPool {
   private static final int MOST_PATTERNS = 100_000;
   private static final int MOST_SEEN = 4_000_000;
 
-  /** What looking at one pattern takes. */
+  /** The effort to check one pattern. */
   private static final int STEPS = 20;
 
   private final StickInstance instance;
@@ -30,7 +30,13 @@ final class PatternPool {
     this.effort = effort;
   }
 
-  /** Null where there are too many, or no effort is left for them. */
+  /**
+   * Finds the patterns.
+   *
+   * @param prices valid prices
+   * @param cost the highest cost of a plan
+   * @return null if there are too many patterns, or the effort is spent
+   */
   static @Nullable PatternPool of(
       StickInstance instance, DualPrices prices, long cost, Effort effort) {
     long slack = prices.slack(cost);

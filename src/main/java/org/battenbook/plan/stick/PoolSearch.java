@@ -12,21 +12,33 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks for a packing of at most some cost among all patterns that such a packing can use, or
- * proves that there is none: branch and bound, each branch given up only on whole numbers.
+ * Branch and bound over a pool of patterns: finds a packing within some cost, or proves that the
+ * pool has none. Each node solves a linear program with the patterns of the pool that it needs so
+ * far (branch and price). A node is cut off only by a proof in whole numbers ({@link NodePrices}).
  */
 final class PoolSearch {
   private static final int MOST_NODES = 3_000;
+
+  /** How many patterns to add to the linear program at once. */
   private static final int MOST_NEW = 60;
+
   private static final double NEARLY = 1e-6;
-  private static final double GAIN = 1e-9;
+
+  /** The least gain of a pattern that is worth adding, in sticks of the most expensive stock. */
+  private static final double LEAST_GAIN = 1e-9;
 
   private final StickInstance instance;
   private final List<Pattern> pool;
+
+  /** The patterns of the pool that are in the linear program. */
   private final Set<Pattern> active;
+
   private final long target;
   private final Effort effort;
+
+  /** A stack of the nodes still to visit, each given by its branches. */
   private final Deque<List<Branch>> open = new ArrayDeque<>();
+
   private @Nullable StickPacking found;
   private boolean complete = true;
   private int nodes;
@@ -41,12 +53,12 @@ final class PoolSearch {
     this.effort = effort;
   }
 
-  /** The packing, null where there is none or the search was given up. */
+  /** The packing found; null if there is none, or the search was not complete. */
   @Nullable StickPacking found() {
     return found;
   }
 
-  /** Whether nothing was left out. */
+  /** Whether all nodes were searched. */
   boolean isComplete() {
     return complete && open.isEmpty();
   }
@@ -69,7 +81,7 @@ final class PoolSearch {
       patterns = List.copyOf(active);
       solution = MasterProgram.solve(instance, patterns, branches, effort);
     }
-    effort.spend(lookingThroughPool(branches));
+    effort.spend(poolSteps(branches));
     if (solution == null || effort.isStopped()) {
       complete = false;
     } else if (!NodePrices.prove(instance, pool, branches, solution, target, effort)) {
@@ -80,14 +92,14 @@ final class PoolSearch {
     }
   }
 
-  /** As measured: each branch takes a search in each pattern. */
-  private long lookingThroughPool(List<Branch> branches) {
+  /** The effort to check all patterns of the pool, from measurements. */
+  private long poolSteps(List<Branch> branches) {
     return pool.size() * (8L + 2L * branches.size());
   }
 
-  /** Adds the patterns that gain most at the prices; whether there were any. */
+  /** Adds the patterns with the highest gain to the linear program; false if none has a gain. */
   private boolean activate(LpSolution solution, List<Branch> branches) {
-    effort.spend(lookingThroughPool(branches));
+    effort.spend(poolSteps(branches));
     record Gain(Pattern pattern, double gain) {}
     List<Gain> gains = new ArrayList<>();
     for (Pattern pattern : pool) {
@@ -96,7 +108,7 @@ final class PoolSearch {
         return false;
       }
       double gain = gain(pattern, solution, branches);
-      if (gain > GAIN && !active.contains(pattern)) {
+      if (gain > LEAST_GAIN && !active.contains(pattern)) {
         gains.add(new Gain(pattern, gain));
       }
     }
@@ -105,9 +117,10 @@ final class PoolSearch {
     return !gains.isEmpty();
   }
 
+  /** The value of a pattern less its cost: its reduced cost with the sign changed. */
   private double gain(Pattern pattern, LpSolution solution, List<Branch> branches) {
     double gain = -solution.stocks[pattern.stock];
-    gain -= (double) instance.costs[pattern.stock] / instance.dearest();
+    gain -= (double) instance.costs[pattern.stock] / instance.highestCost();
     for (int i = 0; i < pattern.kinds.length; i++) {
       gain += pattern.counts[i] * solution.kinds[pattern.kinds[i]];
     }
@@ -119,7 +132,10 @@ final class PoolSearch {
     return gain;
   }
 
-  /** What is cut whole times, then the likeliest of the others, then what fits. */
+  /**
+   * Rounds a solution to a packing: takes each pattern rounded down, then once more by the largest
+   * fraction while pieces are left, then fills the rest by first fit.
+   */
   private void round(List<Pattern> patterns, double[] times) {
     StickPacking.Draft draft = new StickPacking.Draft(instance);
     for (int p = 0; p < times.length; p++) {
@@ -146,6 +162,7 @@ final class PoolSearch {
     }
   }
 
+  /** Creates two nodes; the one that cuts the patterns more often is searched first. */
   private void split(List<Branch> branches, List<Pattern> patterns, double[] times) {
     BranchChoice.Choice choice = BranchChoice.of(patterns, times, effort);
     if (choice == null) {

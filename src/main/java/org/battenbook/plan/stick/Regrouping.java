@@ -11,11 +11,13 @@ import org.battenbook.plan.Effort;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The same sticks with longer offcuts to keep, the longest before the next, then with fewer
- * patterns. Stock that costs nothing and is not taken yet is taken where that makes them longer.
+ * Makes a packing easier to cut, at the same cost or less: with longer offcuts to keep, the longest
+ * before the next, then with fewer patterns. It also uses free stock that is left, if that makes
+ * offcuts longer.
  *
- * <p>Two sticks at a time are packed anew, one as full as can be, so that the other has the longer
- * offcut. Nothing of this is proven best; every step is for the better, so that it ends.
+ * <p>It is a local search. It packs two sticks at a time again, one as full as possible, so that
+ * the other has a longer offcut. Every step improves the packing, so the search ends. The result is
+ * not proven best.
  */
 final class Regrouping {
   private static final int MOST_ROUNDS = 20;
@@ -30,17 +32,21 @@ final class Regrouping {
     this.sticks = new ArrayList<>(sticks);
   }
 
+  /** Improves a packing until no pair of sticks helps, or the rounds or the effort end. */
   static StickPacking better(StickInstance instance, StickPacking packing, Effort effort) {
     Regrouping regrouping = new Regrouping(instance, packing.sticks(), effort);
-    regrouping.layOutFreeStock();
+    regrouping.addFreeStock();
     regrouping.lengthenOffcuts();
     regrouping.sticks.removeIf(Pattern::isEmpty);
-    regrouping.shareOut();
+    regrouping.mergePatterns();
     return packing.with(regrouping.sticks, instance);
   }
 
-  /** Free sticks that are left, with nothing on them; at most one beside each that is taken. */
-  private void layOutFreeStock() {
+  /**
+   * Adds unused sticks that cost nothing, without pieces. It adds at most as many of each stock as
+   * the packing has sticks.
+   */
+  private void addFreeStock() {
     int taken = sticks.size();
     int[] left = instance.limits.clone();
     sticks.forEach(stick -> left[stick.stock]--);
@@ -53,7 +59,7 @@ final class Regrouping {
     }
   }
 
-  /** The stick of the longest offcut gives to all others, then the one of the next longest. */
+  /** Moves pieces off the stick with the longest offcut, then off the one with the next longest. */
   private void lengthenOffcuts() {
     boolean better = true;
     for (int round = 0; better && round < MOST_ROUNDS && !effort.isSpent(); round++) {
@@ -65,33 +71,39 @@ final class Regrouping {
     }
   }
 
-  /** What is left of a stick, kept or not; nothing of one that is not taken. */
+  /** The length left of a stick, whether kept or not; 0 if the stick is not used. */
   private long offcut(Pattern stick) {
     return stick.isEmpty() ? 0 : instance.spare(stick);
   }
 
-  /** Others of one pattern fare alike: after one in vain they are passed over. */
+  /**
+   * Moves pieces from one stick to others, to make its offcut longer. After a stick that did not
+   * help, the next ones of the same pattern are skipped.
+   */
   private boolean drain(int loose) {
     boolean better = false;
-    Pattern vain = null;
+    Pattern failed = null;
     effort.spend(20L * sticks.size());
     for (int full = sticks.size() - 1; full > loose && !sticks.get(loose).isEmpty(); full--) {
       Pattern pattern = sticks.get(full);
       effort.pass(1);
-      if (instance.spare(pattern) == 0 || pattern.equals(vain)) {
+      if (instance.spare(pattern) == 0 || pattern.equals(failed)) {
         continue;
       }
       if (effort.isStopped()) {
         return better;
       }
       boolean fuller = fill(full, loose);
-      vain = fuller ? null : pattern;
+      failed = fuller ? null : pattern;
       better |= fuller;
     }
     return better;
   }
 
-  /** Packs one stick as full as can be with what two have. */
+  /**
+   * Packs the pieces of two sticks again, one stick as full as possible; false if that is no
+   * improvement.
+   */
   private boolean fill(int full, int loose) {
     effort.pass(20L * instance.kinds());
     Pattern before = sticks.get(full);
@@ -110,7 +122,9 @@ final class Regrouping {
     return true;
   }
 
-  /** By cost, then by the offcuts that are kept, then by what may become one to keep. */
+  /**
+   * Compares cost, then kept offcuts, then all offcuts, since a later step can make them longer.
+   */
   private boolean isBetter(Pattern full, Pattern loose, Pattern fullBefore, Pattern looseBefore) {
     int order = Long.compare(cost(fullBefore) + cost(looseBefore), cost(full) + cost(loose));
     if (order == 0) {
@@ -131,7 +145,9 @@ final class Regrouping {
     return stick.isEmpty() ? 0 : instance.costs[stick.stock];
   }
 
-  /** The longer of two offcuts before the other. */
+  /**
+   * Compares two pairs of offcuts, {@code a} and {@code b} with the others: the longer one first.
+   */
   private static int compare(long a, long b, long c, long d) {
     int byLonger = Long.compare(Math.max(a, b), Math.max(c, d));
     return byLonger != 0 ? byLonger : Long.compare(Math.min(a, b), Math.min(c, d));
@@ -147,6 +163,7 @@ final class Regrouping {
     return both;
   }
 
+  /** The fullest pattern of a stock; null if it uses less than {@code least} or effort is spent. */
   private @Nullable Pattern fullest(int[] demand, int stock, long least) {
     long[] leasts = new long[instance.stocks()];
     Arrays.fill(leasts, Long.MAX_VALUE);
@@ -155,16 +172,17 @@ final class Regrouping {
       Knapsack knapsack =
           new Knapsack(instance.with(demand, instance.limits), instance.lengths, leasts, effort);
       return knapsack.bestPattern(stock);
-    } catch (Knapsack.TooLarge left) {
+    } catch (Knapsack.TooLarge noAnswer) {
       return null;
     }
   }
 
   /**
-   * Two sticks of one stock whose parts can be shared out so that one is a pattern that is cut
-   * anyway, and the offcuts stay as they are.
+   * Reduces the number of patterns. It looks for two sticks of one stock, each the only one of its
+   * pattern, and exchanges their pieces so that one gets the pattern of another stick. The lengths
+   * of the two offcuts stay the same.
    */
-  private void shareOut() {
+  private void mergePatterns() {
     Map<Pattern, Integer> counts = new HashMap<>();
     sticks.forEach(pattern -> counts.merge(pattern, 1, Integer::sum));
     List<Pattern> patterns = counts.keySet().stream().sorted().toList();
@@ -173,13 +191,13 @@ final class Regrouping {
       for (int b = 0; b < sticks.size() && !effort.isStopped(); b++) {
         effort.pass(2);
         if (a != b && counts.getOrDefault(sticks.get(a), 0) == 1) {
-          share(a, b, patterns, counts);
+          exchange(a, b, patterns, counts);
         }
       }
     }
   }
 
-  private void share(int a, int b, List<Pattern> patterns, Map<Pattern, Integer> counts) {
+  private void exchange(int a, int b, List<Pattern> patterns, Map<Pattern, Integer> counts) {
     Pattern left = sticks.get(a);
     Pattern right = sticks.get(b);
     if (left.stock != right.stock || counts.getOrDefault(right, 0) != 1) {
@@ -188,7 +206,7 @@ final class Regrouping {
     int[] both = together(left, right);
     effort.pass(5L * patterns.size() + instance.kinds());
     for (Pattern other : patterns) {
-      if (counts.getOrDefault(other, 0) > 0 && isShare(other, left, right, both)) {
+      if (counts.getOrDefault(other, 0) > 0 && canExchange(other, left, right, both)) {
         int[] rest = both.clone();
         other.takeFrom(rest);
         replace(a, other, counts);
@@ -198,7 +216,7 @@ final class Regrouping {
     }
   }
 
-  private boolean isShare(Pattern other, Pattern left, Pattern right, int[] both) {
+  private boolean canExchange(Pattern other, Pattern left, Pattern right, int[] both) {
     long used = instance.used(other);
     return other.stock == left.stock
         && (used == instance.used(left) || used == instance.used(right))

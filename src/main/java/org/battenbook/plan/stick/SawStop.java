@@ -6,20 +6,20 @@ import org.battenbook.number.Rational;
 /**
  * One setting of the stop at the saw.
  *
- * @param length that is cut at it: the longest of its parts
- * @param parts that are cut at it, the longest first, equal ones in their order
+ * @param length the length cut at this stop: that of its longest part
+ * @param parts the parts cut at this stop, the longest first; equal lengths keep their order
  */
 public record SawStop(Rational length, List<Part> parts) {
   public SawStop {
     parts = List.copyOf(parts);
   }
 
-  /** How many pieces are cut at it. */
+  /** The number of pieces cut at this stop. */
   public int count() {
     return parts.stream().mapToInt(Part::count).sum();
   }
 
-  /** How much longer than asked for a part of it comes out. */
+  /** How much longer a part is cut than its own length. */
   public Rational added(Part part) {
     return length.minus(part.length());
   }

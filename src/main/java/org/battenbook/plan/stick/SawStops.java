@@ -7,8 +7,9 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.Refusal;
 
 /**
- * Which stops to set for some parts. Lengths within a tolerance of each other may share one, at the
- * longest of them; the fewest stops come of taking, from the longest on, all that are within it.
+ * Chooses the settings of the saw stop for some parts. Lengths within a tolerance of each other can
+ * share a stop at the longest of them. A greedy choice gives the fewest stops: each stop takes the
+ * longest remaining part and all parts within the tolerance of it.
  */
 public final class SawStops {
   private SawStops() {}
@@ -16,7 +17,7 @@ public final class SawStops {
   /**
    * The stops, the longest first.
    *
-   * @param tolerance by how much a piece may come out longer than asked for; 0 where by nothing
+   * @param tolerance how much longer a piece may be than its part's length, at least 0
    * @throws Refusal if the tolerance is below zero
    */
   public static List<SawStop> of(List<Part> parts, Rational tolerance) {

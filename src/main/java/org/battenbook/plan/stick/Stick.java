@@ -5,12 +5,12 @@ import java.util.Optional;
 import org.battenbook.number.Rational;
 
 /**
- * One stick, as it is cut. Places are measured from the left end of the whole stick.
+ * The cutting layout of one stick. Positions are measured from the left end of the whole stick.
  *
- * @param stock what it is
- * @param pattern a number that sticks of one stock share which are cut into the same lengths in the
- *     same order; from 1 on, in the order of first use
- * @param placed from left to right, the longest parts and sets first
+ * @param stock the stock the stick comes from
+ * @param pattern the number of its cutting pattern, from 1 in the order of first use; sticks of one
+ *     stock that are cut into the same lengths in the same order share it
+ * @param placed the pieces from left to right, the longest parts and sets first
  * @param offcut what is left at the right end
  */
 public record Stick(Stock stock, int pattern, List<Placed> placed, Offcut offcut) {
@@ -21,12 +21,12 @@ public record Stick(Stock stock, int pattern, List<Placed> placed, Offcut offcut
   /**
    * A piece on its stick.
    *
-   * @param part what it is, as the job or the set names it
-   * @param set the set that it belongs to, if any
-   * @param from where its longer edge begins
-   * @param to where that ends
-   * @param turned whether it lies turned end for end, its longer edge at the other edge of the
-   *     stick
+   * @param part its part, from the job or the matched set
+   * @param set the matched set that it belongs to, if any
+   * @param from where its longer edge starts
+   * @param to where its longer edge ends
+   * @param turned whether it is flipped end for end, so that its longer edge is at the other edge
+   *     of the stick
    */
   public record Placed(
       Part part, Optional<SetCopy> set, Rational from, Rational to, boolean turned) {
@@ -36,17 +36,17 @@ public record Stick(Stock stock, int pattern, List<Placed> placed, Offcut offcut
   }
 
   /**
-   * One of the sets that are asked for.
+   * One copy of a matched set.
    *
-   * @param copy which of them, from 1 on
+   * @param copy its number, from 1
    */
   public record SetCopy(MatchedSet set, int copy) {}
 
   /**
-   * What is left after one more cut, up to the trim, along the longer edge of the last piece; of no
-   * length where nothing is.
+   * What is left of a stick after the last piece and one more cut, up to the trim. It is measured
+   * along the longer edge of the last piece. Its length is 0 if nothing is left.
    *
-   * @param kept whether it is worth keeping
+   * @param kept whether it is at least as long as the stock's minimum offcut
    */
   public record Offcut(Rational from, Rational to, boolean kept) {
     public Rational length() {

@@ -9,11 +9,14 @@ import java.util.Map;
 import org.battenbook.plan.Supply;
 import org.battenbook.plan.stick.StickDrawing.Copy;
 
-/** Turns a packing into a plan: pieces and sticks get their labels in the order of the job. */
+/**
+ * Converts a packing to a plan with exact lengths. Pieces and sticks get their labels in the order
+ * of the job.
+ */
 final class StickCuts {
   private final StickScale scale;
 
-  /** The pieces and sets of each kind that are still to be placed. */
+  /** The pieces and sets of each kind that are not placed yet. */
   private final List<Deque<Copy>> copies = new ArrayList<>();
 
   StickCuts(StickScale scale) {

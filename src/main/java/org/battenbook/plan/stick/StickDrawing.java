@@ -8,8 +8,9 @@ import java.util.Optional;
 import org.battenbook.number.Rational;
 
 /**
- * Lays pieces out on sticks, one after the other, a kerf between neighbours. Sticks of one stock
- * that are cut into the same lengths in the same order share a pattern, and come beside each other.
+ * Draws the layouts of sticks in exact lengths: pieces from left to right, with a kerf between
+ * neighbors. Sticks of one stock that are cut into the same lengths in the same order share a
+ * pattern, and are grouped together.
  */
 public final class StickDrawing {
   private final StickRules rules;
@@ -19,7 +20,7 @@ public final class StickDrawing {
     this.rules = rules;
   }
 
-  /** One of the pieces or sets that are asked for, numbered from 1. */
+  /** One piece or set of a demand, numbered from 1. */
   public record Copy(Demand demand, int number) {
     Optional<Stick.SetCopy> set() {
       return demand instanceof MatchedSet set
@@ -28,10 +29,14 @@ public final class StickDrawing {
     }
   }
 
-  /** What sticks of one pattern have in common. */
+  /** The key of a pattern. */
   private record Cuts(Stock stock, List<Rational> lengths) {}
 
-  /** Adds a stick that is cut into some pieces and sets, at least one, from left to right. */
+  /**
+   * Adds a stick.
+   *
+   * @param copies its pieces and sets from left to right, at least one
+   */
   public void add(Stock stock, List<Copy> copies) {
     List<Stick.Placed> placed = placed(copies, stock.stretch().from());
     Cuts cuts = new Cuts(stock, placed.stream().map(Stick.Placed::length).toList());
@@ -45,7 +50,7 @@ public final class StickDrawing {
             offcut(stock, placed.get(placed.size() - 1).to())));
   }
 
-  /** All sticks, those of one pattern beside each other. */
+  /** All sticks, grouped by pattern. */
   public List<Stick> sticks() {
     return byPattern.values().stream().flatMap(List::stream).toList();
   }

@@ -4,20 +4,27 @@ import java.util.Arrays;
 import org.battenbook.plan.Offers;
 
 /**
- * The bare numbers of a job: lengths in whole ticks with their kerf, the longest first, and stocks
- * as what they hold in ticks, with one kerf more, since the last part needs none.
+ * A job for sticks as plain numbers, indexed by kind of length and by stock: the one-dimensional
+ * cutting stock problem. Lengths are whole ticks. Each piece has one kerf added, and so has each
+ * stick, since the last piece needs no kerf.
  */
 final class StickInstance {
+  /** The length each kind takes of a stick, with one kerf, the longest first. */
   final long[] lengths;
+
+  /** The number of pieces of each kind. */
   final int[] demand;
+
+  /** The length of a stick of each stock, with one kerf. */
   final long[] capacities;
 
-  /** In whole units of which every cost is a multiple. */
+  /** The cost of one stick of each stock, in units of cost. */
   final long[] costs;
 
+  /** The number of sticks of each stock, or {@link Offers#UNLIMITED}. */
   final int[] limits;
 
-  /** From how many ticks left on a stick on its offcut is worth keeping. */
+  /** The least spare length of a stick of each stock that gives an offcut to keep. */
   final long[] leastSpares;
 
   StickInstance(
@@ -43,6 +50,7 @@ final class StickInstance {
     return capacities.length;
   }
 
+  /** The number of all pieces. */
   int pieces() {
     return Arrays.stream(demand).sum();
   }
@@ -51,10 +59,12 @@ final class StickInstance {
     return limits[stock] != Offers.UNLIMITED;
   }
 
-  long dearest() {
+  /** The highest cost of a stick, at least 1. */
+  long highestCost() {
     return Math.max(1, Arrays.stream(costs).max().orElse(1));
   }
 
+  /** The length a pattern takes of its stick, in ticks. */
   long used(Pattern pattern) {
     return pattern.value(lengths);
   }
@@ -64,7 +74,7 @@ final class StickInstance {
     return new Offers(capacities, costs, limits);
   }
 
-  /** How long all pieces are together. */
+  /** The total length of all pieces, in ticks. */
   long allLengths() {
     long all = 0;
     for (int kind = 0; kind < lengths.length; kind++) {
@@ -73,7 +83,7 @@ final class StickInstance {
     return all;
   }
 
-  /** Whether no piece that is asked for can be added. */
+  /** Whether a pattern is maximal: no piece of the demand can be added. */
   boolean isFull(Pattern pattern) {
     long spare = spare(pattern);
     for (int kind = lengths.length - 1; kind >= 0 && lengths[kind] <= spare; kind--) {
@@ -84,18 +94,18 @@ final class StickInstance {
     return true;
   }
 
-  /** What is left on a stick, before the kerf that cuts it off. */
+  /** The length left on a stick, including the kerf that would cut it off. */
   long spare(Pattern pattern) {
     return capacities[pattern.stock] - used(pattern);
   }
 
-  /** That, where it is worth keeping, else 0. A stick that nothing is cut from is not taken. */
+  /** The spare length if it gives an offcut to keep, else 0. It is 0 for a stick without pieces. */
   long kept(Pattern pattern) {
     long spare = spare(pattern);
     return !pattern.isEmpty() && spare >= leastSpares[pattern.stock] ? spare : 0;
   }
 
-  /** What is left to do: the same lengths and stocks. */
+  /** The same kinds and stocks with another demand and other limits. */
   StickInstance with(int[] restOfDemand, int[] restOfLimits) {
     return new StickInstance(lengths, restOfDemand, capacities, costs, restOfLimits, leastSpares);
   }

@@ -6,9 +6,9 @@ import org.battenbook.bound.Bound;
 import org.battenbook.plan.Refusal;
 
 /**
- * What is to be cut, from what, and how. All lengths are in one unit, all costs in one currency. A
- * job of more pieces, parts or kinds of stock than a plan is made for is refused with an {@link
- * Refusal}.
+ * A job for the stick planner: what to cut, from what, and by which rules. All lengths are in one
+ * unit, all costs in one currency. The constructor throws a {@link Refusal} if there are too many
+ * pieces, parts or kinds of stock, or if a part breaks the rules.
  */
 public record StickJob(
     List<Part> parts, List<MatchedSet> matchedSets, List<Stock> stocks, StickRules rules) {
@@ -23,17 +23,17 @@ public record StickJob(
     cuts.forEach(rules::check);
   }
 
-  /** Without matched sets. */
+  /** A job without matched sets. */
   public StickJob(List<Part> parts, List<Stock> stocks, StickRules rules) {
     this(parts, List.of(), stocks, rules);
   }
 
-  /** The parts, then the sets, in their order. */
+  /** The parts in order, then the matched sets in order. */
   public List<Demand> demands() {
     return together(parts, matchedSets);
   }
 
-  /** All that is cut: parts as they are asked for, then those of sets as often as the sets. */
+  /** All parts with the total count of each: those of the job, then those of matched sets. */
   public List<Part> cuts() {
     return cuts(demands());
   }

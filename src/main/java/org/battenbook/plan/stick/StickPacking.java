@@ -6,10 +6,12 @@ import java.util.List;
 import org.battenbook.plan.Effort;
 import org.battenbook.plan.Packing;
 
-/** A pattern for each stick, and the pieces that are missing. */
+/** A packing of sticks: a pattern for each stick, and the pieces that are missing. */
 final class StickPacking implements Packing {
   private final List<Pattern> sticks;
   private final long cost;
+
+  /** The number of pieces of each kind that are on no stick. */
   private final int[] missing;
 
   StickPacking(List<Pattern> sticks, long cost, int[] missing) {
@@ -27,14 +29,14 @@ final class StickPacking implements Packing {
     return cost;
   }
 
-  /** The same pieces on other sticks; a stick without pieces is not taken. */
+  /** The same pieces on other sticks; sticks without pieces are left out. */
   StickPacking with(List<Pattern> otherSticks, StickInstance instance) {
     List<Pattern> taken = otherSticks.stream().filter(stick -> !stick.isEmpty()).toList();
     long less = taken.stream().mapToLong(stick -> instance.costs[stick.stock]).sum();
     return new StickPacking(taken, less, missing);
   }
 
-  /** Whether it cuts more, or the same at a lower cost. */
+  /** Whether it misses less length, or the same length at a lower cost. */
   boolean isBetterThan(StickPacking that, StickInstance instance) {
     int byMissing = Long.compare(missingLength(instance), that.missingLength(instance));
     return byMissing < 0 || (byMissing == 0 && cost < that.cost);
@@ -53,7 +55,7 @@ final class StickPacking implements Packing {
     return length;
   }
 
-  /** An unfinished packing: the sticks taken so far, and the rest of the job. */
+  /** An unfinished packing: the sticks used so far, and the remaining job. */
   static final class Draft {
     private final List<Pattern> sticks = new ArrayList<>();
     private StickInstance rest;
@@ -82,11 +84,12 @@ final class StickPacking implements Packing {
       return Arrays.stream(rest.demand).allMatch(count -> count == 0);
     }
 
-    /** How often a pattern can still be cut with no piece too many. */
+    /** How many times a pattern can still be cut without a piece too many. */
     int mostTimes(Pattern pattern) {
       return Math.min(pattern.mostTimes(rest.demand), rest.limits[pattern.stock]);
     }
 
+    /** Cuts a pattern some times, at most {@link #mostTimes}. */
     void take(Pattern pattern, int times) {
       int[] demand = rest.demand.clone();
       int[] limits = rest.limits.clone();
@@ -101,14 +104,14 @@ final class StickPacking implements Packing {
       rest = rest.with(demand, limits);
     }
 
-    /** Cuts the rest by first fit; what the stock cannot give is missing. */
+    /** Completes the packing by first fit. Pieces for which there is no stock are missing. */
     StickPacking finished(Effort effort) {
       FirstFit.fill(this, effort);
       sticks.replaceAll(stick -> fromCheapest(stick, effort));
       return new StickPacking(List.copyOf(sticks), cost, rest.demand.clone());
     }
 
-    /** The same pattern from the cheapest stick that it now fits. */
+    /** The same pattern cut from the cheapest stock that it fits and that has sticks left. */
     private Pattern fromCheapest(Pattern pattern, Effort effort) {
       effort.pass(pattern.kinds.length + rest.stocks());
       if (effort.isStopped()) {

@@ -4,24 +4,23 @@ import java.util.List;
 import org.battenbook.number.Rational;
 
 /**
- * Which part comes out of which stick.
+ * A cutting plan for sticks.
  *
- * <p>Proven is the cost alone: no plan of all that is planned costs less. Among the plans of that
- * cost the offcuts that are kept are made longer, the longest before the next, and then the
- * patterns fewer, as far as repacking finds a way; nothing is claimed about those.
+ * <p>The proof covers the cost only. At that cost, the planner prefers longer offcuts to keep, the
+ * longest before the next, then fewer patterns. It does not prove that these are best.
  *
- * <p>Sticks come longest first, those of one pattern beside each other. On a stick the longest
- * parts come first, a matched set counting as one. Equal lengths are handed out in the order of the
- * job, parts before sets, so that pieces of one part stay together.
+ * <p>Sticks are sorted by length, the longest first, and grouped by pattern. On a stick the longest
+ * parts come first; a matched set counts as one part. Parts of equal length are placed in the order
+ * of the job, parts before sets, so that pieces of one part stay together.
  *
  * @param sticks in the order in which to cut them
- * @param tooLong parts, and whole sets, that no stock can hold; they are not planned
- * @param missing parts and sets for which the stock on hand does not suffice; they are not planned,
- *     and where there are any, nothing is proven
- * @param used what the sticks cost together
- * @param bound a cost below which no plan of all but what is too long can come, checked in whole
- *     numbers
- * @param proven whether no plan costs less
+ * @param tooLong parts and whole sets that fit no stock; they are not planned
+ * @param missing parts and sets for which there is not enough stock; they are not planned, and
+ *     nothing is proven if there are any
+ * @param used the total cost of the sticks
+ * @param bound a lower bound on the cost of any plan for all parts and sets except those too long,
+ *     calculated in whole numbers
+ * @param proven whether every plan for these parts and sets costs at least as much
  */
 public record StickPlan(
     List<Stick> sticks,

@@ -4,27 +4,36 @@ import org.battenbook.plan.Effort;
 import org.battenbook.plan.PlanWatch;
 import org.battenbook.plan.Refusal;
 
-/** Plans sticks: bound, first plan, dives, and the search of all patterns that can matter. */
+/**
+ * Plans sticks: the one-dimensional cutting stock problem with several stocks. {@link StickSearch}
+ * describes the search.
+ */
 public final class StickPlanner {
-  /** Enough for jobs of a small shop; about ten seconds where a proof is out of reach. */
+  /** The usual number of steps: enough for a small shop; ten seconds for a job not proven. */
   public static final long USUAL_STEPS = 1_000_000_000;
 
   /**
-   * Raised whenever the planner may give another plan for a job than before, or a bound or proof
-   * was wrong: plans that were kept by an earlier version are then planned anew.
+   * The version of the planner. Raise it after a change that can give another plan for the same
+   * job, or that corrects a bound or a proof. Stored plans of earlier versions are then not used.
    */
   public static final int VERSION = 1;
 
   private StickPlanner() {}
 
-  /** A plan within the usual work. */
+  /**
+   * Makes a plan in the usual number of steps.
+   *
+   * @throws Refusal if lengths or costs have no common step that whole numbers can count
+   */
   public static StickPlan plan(StickJob job) {
     return plan(job, USUAL_STEPS, PlanWatch.NONE);
   }
 
   /**
-   * A plan within a number of steps.
+   * Makes a plan.
    *
+   * @param steps the work to spend at most, as {@link Effort} counts it
+   * @param watch hears of progress, and can stop the planner
    * @throws Refusal if lengths or costs have no common step that whole numbers can count
    */
   public static StickPlan plan(StickJob job, long steps, PlanWatch watch) {

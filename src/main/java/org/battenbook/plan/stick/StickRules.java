@@ -4,15 +4,15 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.Refusal;
 
 /**
- * How sticks are cut.
+ * The rules for cutting sticks.
  *
- * <p>Where both edges of a stick are alike, each second piece may lie turned end for end: its ends
- * then lean the way of its neighbours' ends, and it reaches under their longer edges by {@code
- * nest}. So N pieces take the sum of (length - nest), N - 1 kerfs and one nest.
+ * <p>If both edges of a stick are the same, every second mitered piece can be flipped end for end.
+ * Neighbors then share a slanted cut, and overlap along the stick by {@code nest}. So N pieces take
+ * the sum of (length - nest), plus N - 1 kerfs, plus one nest.
  *
- * @param kerf what a cut takes between two neighbouring parts, as it lies along the stick
- * @param nest the width of the stick times the tangent of the cut's angle from square; 0 where
- *     pieces are not turned
+ * @param kerf the length a cut takes between two neighbors, measured along the stick, at least 0
+ * @param nest the width of the stick times the tangent of the cut's angle from square, at least 0;
+ *     0 if pieces are not flipped
  */
 public record StickRules(Rational kerf, Rational nest) {
   public StickRules {
@@ -20,25 +20,25 @@ public record StickRules(Rational kerf, Rational nest) {
     Refusal.unless(nest.signum() >= 0, "the nest is below zero: correct it, or say 0");
   }
 
-  /** Nothing is lost between parts. */
+  /** Rules without a kerf or nesting. */
   public static StickRules bare() {
     return ofKerf(Rational.ZERO);
   }
 
-  /** All pieces lie the same way. */
+  /** Rules with a kerf and no nesting. */
   public static StickRules ofKerf(Rational kerf) {
     return new StickRules(kerf, Rational.ZERO);
   }
 
-  /** From where a piece begins to where the next begins. */
+  /** The distance from the start of a piece to the start of the next. */
   Rational pace(Rational length) {
     return length.minus(nest).plus(kerf);
   }
 
   /**
-   * The same for all that one piece, or one set, is cut into.
+   * The length one piece or set of a demand takes of a stick: the sum of the paces of its parts.
    *
-   * @throws Refusal if the lengths of a set add up to more digits than a number may have
+   * @throws Refusal if the sum has more digits than a number may have
    */
   public Rational pace(Demand demand) {
     try {
@@ -52,12 +52,19 @@ public record StickRules(Rational kerf, Rational nest) {
     }
   }
 
-  /** The paces that a stick holds: after the last piece no kerf is needed, and nothing nests. */
+  /**
+   * The total of paces that fits a stick: its usable length plus one kerf less one nest, since the
+   * last piece needs no kerf and nothing nests with it.
+   */
   public Rational room(Stock stock) {
     return pace(stock.stretch().usable());
   }
 
-  /** A piece must outlast its own cut, and have a shorter edge that is not less than nothing. */
+  /**
+   * Checks that a part is at least as long as the kerf, and that its shorter edge is at least 0.
+   *
+   * @throws Refusal if it is not
+   */
   void check(Part part) {
     String name = "part '" + part.label() + "'";
     Refusal.unless(

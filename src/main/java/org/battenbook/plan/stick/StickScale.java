@@ -11,15 +11,16 @@ import org.battenbook.plan.CommonStep;
 import org.battenbook.plan.StockGroups;
 
 /**
- * Turns a job into whole numbers: lengths into ticks of their greatest common divisor, costs into
- * units of theirs. Pieces that take the same length of a stick become one kind. Stocks of the same
- * length, cost and least offcut become one stock. {@link StickCuts} gives the labels back.
+ * Converts a job to whole numbers: lengths to ticks of their greatest common divisor, costs to
+ * units of theirs. Pieces and sets that take the same length of a stick become one kind. Stocks of
+ * the same length, cost and minimum offcut become one stock. {@link StickCuts} converts a packing
+ * back to parts and stocks with their labels.
  */
 final class StickScale {
-  /** Ticks of a stick stay exact as doubles. */
+  /** The longest stick in ticks; such numbers are exact as doubles. */
   private static final long MOST_TICKS = 1L << 40;
 
-  /** What a stick offers and costs. */
+  /** What a search needs to know of a stock; {@code room} is from {@link StickRules#room}. */
   record Offer(Rational room, Rational cost, Rational leastOffcut) {}
 
   private final StickJob job;
@@ -44,7 +45,7 @@ final class StickScale {
     job.demands().forEach(this::sort);
     this.ticks = CommonStep.of("lengths", MOST_TICKS, lengths());
     this.units = stocks.units();
-    this.instance = bare();
+    this.instance = toInstance();
   }
 
   static StickScale of(StickJob job) {
@@ -77,7 +78,7 @@ final class StickScale {
     return lengths;
   }
 
-  private StickInstance bare() {
+  private StickInstance toInstance() {
     Collection<Offer> offers = stocks.offers();
     return new StickInstance(
         demandsByPace.keySet().stream().mapToLong(ticks::count).toArray(),
@@ -88,7 +89,10 @@ final class StickScale {
         offers.stream().mapToLong(this::leastSpare).toArray());
   }
 
-  /** An offcut is what is left less one kerf, and longer than nothing; never more than all. */
+  /**
+   * The least spare length that gives an offcut to keep. The offcut is one kerf shorter, and must
+   * be longer than 0. The result is at most one tick more than the stick, which is never reached.
+   */
   private long leastSpare(Offer offer) {
     Rational kerf = job.rules().kerf();
     BigInteger least =
@@ -102,17 +106,17 @@ final class StickScale {
     return demands.stream().mapToInt(Demand::count).sum();
   }
 
-  /** The units of cost. */
+  /** The unit of cost. */
   CommonStep units() {
     return units;
   }
 
-  /** What each kind is, kinds as numbered in the instance. */
+  /** The parts and sets of each kind, in the instance's order of kinds. */
   List<List<Demand>> demands() {
     return List.copyOf(demandsByPace.values());
   }
 
-  /** The stocks, grouped as numbered in the instance. */
+  /** The stocks, in groups in the instance's order of stocks. */
   StockGroups<Offer, Stock> stocks() {
     return stocks;
   }

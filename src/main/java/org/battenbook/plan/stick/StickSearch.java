@@ -8,7 +8,18 @@ import org.battenbook.plan.PlanWatch;
 import org.battenbook.plan.StockBound;
 import org.jspecify.annotations.Nullable;
 
-/** Searches for a packing of least cost, and for a bound that proves it. */
+/**
+ * Searches for a packing of sticks at the minimum cost, and for a lower bound that proves it. It
+ * ends as soon as the best packing is proven:
+ *
+ * <ol>
+ *   <li>First fit decreasing gives a packing, and the lengths and costs of stock a bound.
+ *   <li>Bin completion searches small jobs completely.
+ *   <li>Column generation gives patterns, dual prices and a better bound.
+ *   <li>A diving heuristic and a large neighborhood search improve the packing.
+ *   <li>Branch and bound searches the pool of all patterns that a cheaper packing can use.
+ * </ol>
+ */
 final class StickSearch {
   private static final int DIVES = 12;
 
@@ -35,21 +46,23 @@ final class StickSearch {
     return effort.isSpent() || incumbent.isProven();
   }
 
+  /** Searches until the best packing is proven, the effort is spent, or nothing improves it. */
   void run() {
-    raiseSimply();
+    raiseByStock();
     if (!isDone()) {
-      complete();
+      completeBins();
     }
     relaxUnlessDone();
   }
 
-  /** Leaves out bin completion, as for a large job: column generation and pattern pools remain. */
+  /** Searches without bin completion, as for a large job. */
   void runAsOfLargeJob() {
-    raiseSimply();
+    raiseByStock();
     relaxUnlessDone();
   }
 
-  private void raiseSimply() {
+  /** Raises the bound by what stock of the total length of all pieces costs. */
+  private void raiseByStock() {
     long all = instance.allLengths();
     incumbent.raise(MaterialBound.of(all, instance.offers()));
     incumbent.raise(StockBound.of(all, instance.offers(), best().cost(), effort));
@@ -61,10 +74,13 @@ final class StickSearch {
     }
   }
 
-  /** Where not all can be had, what all pieces would cost at most is known. */
-  private void complete() {
-    long dear = instance.dearest() * instance.pieces() + 1;
-    long known = best().isWhole() ? best().cost() : dear;
+  /**
+   * Bin completion. If the best packing misses pieces, the known cost is one that no packing of all
+   * pieces reaches: more than the most expensive stick for each piece.
+   */
+  private void completeBins() {
+    long unreachable = instance.highestCost() * instance.pieces() + 1;
+    long known = best().isWhole() ? best().cost() : unreachable;
     BinCompletion.Outcome outcome = BinCompletion.search(instance, known, bound(), effort);
     offer(outcome.found());
     if (outcome.complete() && best().isWhole()) {
@@ -72,7 +88,7 @@ final class StickSearch {
     }
   }
 
-  /** Column generation, dives, and the search of all patterns that can matter. */
+  /** Column generation, the heuristics that use its patterns, and branch and bound. */
   private void relax() {
     ColumnGeneration root = new ColumnGeneration(instance, best().sticks(), effort);
     root.run(-1, Long.MAX_VALUE);
@@ -91,14 +107,14 @@ final class StickSearch {
   }
 
   /**
-   * All patterns that a better packing can use, where they are not too many or too hard to search;
-   * else those of a cost nearer to the bound, which are fewer.
+   * Branch and bound for a packing below the best cost. If the pool is too large or too hard to
+   * search, it tries a cost nearer to the bound, whose pool is smaller.
    */
   private void search(DualPrices prices, List<Pattern> patterns) {
     long target = best().cost() - 1;
     while (!isDone() && target >= bound()) {
       long before = target;
-      if (searches(prices, patterns, target)) {
+      if (searchPool(prices, patterns, target)) {
         target = best().cost() - 1;
       } else if (target == bound()) {
         return;
@@ -108,8 +124,8 @@ final class StickSearch {
     }
   }
 
-  /** Whether the best is better, or the bound is higher, than before. */
-  private boolean searches(DualPrices prices, List<Pattern> patterns, long target) {
+  /** Searches for a packing within {@code target}; false if neither it nor a proof was found. */
+  private boolean searchPool(DualPrices prices, List<Pattern> patterns, long target) {
     PatternPool pool = PatternPool.of(instance, prices, target, effort);
     if (pool == null) {
       return false;

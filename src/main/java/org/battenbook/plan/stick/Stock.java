@@ -5,13 +5,13 @@ import org.battenbook.number.Rational;
 import org.battenbook.plan.Refusal;
 
 /**
- * Sticks of one length to cut from: bought ones, or an offcut that was kept, which costs nothing.
+ * Sticks of one length to cut from: bought sticks, or offcuts from stock, which cost nothing.
  *
- * @param label what the sticks are called
- * @param stretch what of each stick is there to cut from
- * @param leastOffcut the shortest offcut of it worth keeping, not negative
- * @param cost of one stick, not negative; sticks that cost nothing are limited
- * @param onHand how many there are at most; empty where any number can be had
+ * @param label the name of the stock
+ * @param stretch the part of each stick to cut from
+ * @param leastOffcut the minimum offcut: the shortest one to keep, at least 0
+ * @param cost the cost of one stick, at least 0; a stick that costs 0 needs {@code onHand}
+ * @param onHand the number available; empty if any number can be bought
  */
 public record Stock(
     String label, Stretch stretch, Rational leastOffcut, Rational cost, OptionalInt onHand) {
@@ -36,24 +36,24 @@ public record Stock(
     Refusal.unless(number.signum() >= 0, what + " is below zero: correct it, or say 0");
   }
 
-  /** Any number of sticks, each at a cost; all of their length can be used. */
+  /** Sticks that can be bought in any number, without trims; every offcut is kept. */
   public static Stock bought(String label, Rational length, Rational cost) {
     return new Stock(label, Stretch.whole(length), Rational.ZERO, cost, OptionalInt.empty());
   }
 
-  /** Offcuts that lie there already; all of their length can be used. */
+  /** Offcuts from stock, at no cost, without trims; every offcut of them is kept. */
   public static Stock kept(String label, Rational length, int onHand) {
     return new Stock(
         label, Stretch.whole(length), Rational.ZERO, Rational.ZERO, OptionalInt.of(onHand));
   }
 
-  /** Trimmed at its ends. */
+  /** The same stock with trims at its ends. */
   public Stock trimmed(Rational firstTrim, Rational lastTrim) {
     Stretch trimmed = new Stretch(stretch.startsAt(), stretch.length(), firstTrim, lastTrim);
     return new Stock(label, trimmed, leastOffcut, cost, onHand);
   }
 
-  /** With offcuts kept from that length on. */
+  /** The same stock with another minimum offcut. */
   public Stock keeping(Rational least) {
     return new Stock(label, stretch, least, cost, onHand);
   }

@@ -1,7 +1,9 @@
 /**
- * Plans which part to cut from which stick, at the least cost, and says how far from the least a
- * plan can be. {@link org.battenbook.plan.stick.StickPlanner} is the entry. Small jobs are searched
- * completely; larger ones by column generation, for which this package alone imports ojAlgo.
+ * Plans how to cut parts from sticks at the minimum cost: the one-dimensional cutting stock
+ * problem. Each plan has a lower bound on the cost of any plan. {@link
+ * org.battenbook.plan.stick.StickPlanner} is the entry point. Small jobs are searched completely by
+ * bin completion, larger ones by column generation. Only this package imports the linear solver,
+ * ojAlgo.
  */
 @NullMarked
 package org.battenbook.plan.stick;
