@@ -30,6 +30,12 @@ public record RowOpening(
     cells = Map.copyOf(cells);
   }
 
+  /** A statement opens rows once, and its formulas are long. */
+  @Override
+  public int hashCode() {
+    return statement.hashCode();
+  }
+
   /** The name of a row that is not alone. */
   public static String numbered(String each, String number) {
     return each + ": " + number;

@@ -3,7 +3,6 @@ package org.battenbook.check;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.battenbook.book.Place;
 import org.battenbook.unit.Form;
@@ -53,13 +52,11 @@ public record CheckedPlace(
 
   /** The operations of its formulas, functions written out. */
   public long operations() {
-    long ofLayers =
-        layers.stream()
-            .map(Layered::formula)
-            .filter(Objects::nonNull)
-            .mapToLong(CheckedFormula::writtenOut)
-            .sum();
-    return ofLayers + entries.operations();
+    long operations = entries.operations();
+    for (Layered layer : layers) {
+      operations += layer.formula() == null ? 0 : layer.formula().writtenOut();
+    }
+    return operations;
   }
 
   /** The names of rows that are not known yet, in its formulas and cells. */

@@ -109,6 +109,9 @@ public final class Entries {
 
   /** The formulas that stand in cells and decide a row, each once: rows may share one. */
   public Set<CheckedFormula> formulas() {
+    if (this == NONE) {
+      return Set.of();
+    }
     Set<CheckedFormula> formulas = new LinkedHashSet<>(written.formulas().values());
     byOpening.values().forEach(cells -> formulas.addAll(cells.formulas().values()));
     Set<String> changed = new HashSet<>();
@@ -232,6 +235,9 @@ public final class Entries {
 
   /** The names of rows that are not known yet, wherever cells name them. */
   List<LateName> lateNames() {
+    if (this == NONE) {
+      return List.of();
+    }
     List<LateName> names = new ArrayList<>(byName.keySet());
     all().forEach(cells -> names.addAll(cells.lateNames()));
     return names;
@@ -239,6 +245,9 @@ public final class Entries {
 
   /** The operations of all formulas, functions written out. */
   long operations() {
+    if (this == NONE) {
+      return 0;
+    }
     Set<CheckedFormula> formulas = new LinkedHashSet<>();
     all().forEach(cells -> formulas.addAll(cells.formulas().values()));
     return formulas.stream().mapToLong(CheckedFormula::writtenOut).sum();

@@ -35,9 +35,10 @@ public final class Refusal extends RuntimeException {
    * @throws Refusal if they are more than one plan is made for
    */
   public static void unlessAtMost(Bound most, long count, String what) {
-    unless(
-        !most.isPassedBy(count),
-        "%,d %s are more than the %s of one plan: plan them in turn"
-            .formatted(count, what, most.shown()));
+    if (most.isPassedBy(count)) {
+      throw new Refusal(
+          "%,d %s are more than the %s of one plan: plan them in turn"
+              .formatted(count, what, most.shown()));
+    }
   }
 }
