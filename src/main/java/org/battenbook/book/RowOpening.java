@@ -30,6 +30,12 @@ public record RowOpening(
     cells = Map.copyOf(cells);
   }
 
+  /** Hashes the statement only: it opens rows once, and the formulas of its cells are long. */
+  @Override
+  public int hashCode() {
+    return statement.hashCode();
+  }
+
   /** The name of one of several rows that a source row opens: {@code Tide chart: 2}. */
   public static String numbered(String each, String number) {
     return each + ": " + number;

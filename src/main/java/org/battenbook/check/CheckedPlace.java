@@ -3,7 +3,6 @@ package org.battenbook.check;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.battenbook.book.Place;
 import org.battenbook.unit.Form;
@@ -54,13 +53,11 @@ public record CheckedPlace(
 
   /** The number of operations in its formulas, with functions expanded inline. */
   public long operations() {
-    long ofLayers =
-        layers.stream()
-            .map(Layered::formula)
-            .filter(Objects::nonNull)
-            .mapToLong(CheckedFormula::expandedSize)
-            .sum();
-    return ofLayers + entries.operations();
+    long operations = entries.operations();
+    for (Layered layer : layers) {
+      operations += layer.formula() == null ? 0 : layer.formula().expandedSize();
+    }
+    return operations;
   }
 
   /** The names of rows in its formulas and cells that are still to be checked. */

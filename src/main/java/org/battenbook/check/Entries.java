@@ -116,6 +116,9 @@ public final class Entries {
    * entry or a change replaces.
    */
   public Set<CheckedFormula> formulas() {
+    if (this == NONE) {
+      return Set.of();
+    }
     Set<CheckedFormula> formulas = new LinkedHashSet<>(written.formulas().values());
     byOpening.values().forEach(cells -> formulas.addAll(cells.formulas().values()));
     Set<String> changed = new HashSet<>();
@@ -248,6 +251,9 @@ public final class Entries {
 
   /** The names of rows in all cells and changes that are still to be checked. */
   List<LateName> lateNames() {
+    if (this == NONE) {
+      return List.of();
+    }
     List<LateName> names = new ArrayList<>(byName.keySet());
     all().forEach(cells -> names.addAll(cells.lateNames()));
     return names;
@@ -255,6 +261,9 @@ public final class Entries {
 
   /** The number of operations in all formulas, with functions expanded inline. */
   long operations() {
+    if (this == NONE) {
+      return 0;
+    }
     Set<CheckedFormula> formulas = new LinkedHashSet<>();
     all().forEach(cells -> formulas.addAll(cells.formulas().values()));
     return formulas.stream().mapToLong(CheckedFormula::expandedSize).sum();

@@ -44,7 +44,11 @@ abstract class FormulaNode {
   }
 
   final Steps stepsOfParts(BookRows rows) {
-    return parts().stream().map(part -> part.steps(rows)).reduce(Steps.ONE, Steps::plus);
+    Steps steps = Steps.ONE;
+    for (FormulaNode part : parts()) {
+      steps = steps.plus(part.steps(rows));
+    }
+    return steps;
   }
 
   /** How many operations it has, those of the nodes it runs included. */

@@ -1,7 +1,6 @@
 package org.battenbook.evaluate;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -70,11 +69,7 @@ final class Ordering {
   }
 
   private Stage stage(List<Place> component) {
-    Set<Place> members = new HashSet<>(component);
-    boolean readsItself =
-        component.size() > 1
-            || needs(component.get(0)).stream().anyMatch(n -> members.contains(n.place()));
-    if (!readsItself) {
+    if (component.size() == 1 && !readsItself(component.get(0))) {
       return new Stage(List.of(slots.of(component.get(0))), false);
     }
     Set<Place> inOrder = new LinkedHashSet<>(component);
@@ -92,6 +87,15 @@ final class Ordering {
     List<Slot> rowOrder = new ArrayList<>();
     withoutAbove.componentsInOrder().forEach(one -> rowOrder.add(slots.of(one.get(0))));
     return new Stage(rowOrder, true);
+  }
+
+  private boolean readsItself(Place place) {
+    for (Need need : needs(place)) {
+      if (need.place() == place) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Only columns of one table can go row by row together. */

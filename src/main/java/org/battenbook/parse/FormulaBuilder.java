@@ -260,7 +260,7 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
 
   /** {@code rounded up to} by its name in the catalogue of operations. */
   private static String rounding(String words) {
-    String spaced = words.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    String spaced = Spaces.single(words.strip()).toLowerCase(Locale.ROOT);
     return spaced.substring(0, spaced.length() - " to".length());
   }
 
@@ -405,7 +405,8 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
 
   @Override
   public Expression visitPath(PathContext path) {
-    List<Name> names = path.name().stream().map(this::name).toList();
+    List<Name> names = new ArrayList<>();
+    path.name().forEach(name -> names.add(name(name)));
     if (Bound.TERMS.isPassedBy(names.size())) {
       tooLong(span(path), "dots");
     }
@@ -436,7 +437,7 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
   }
 
   Name name(NameContext name) {
-    String words = String.join(" ", name.WORD().stream().map(ParseTree::getText).toList());
+    String words = words(name);
     if (Bound.NAME.isPassedBy(words.length())) {
       faults.fault(
           "name-too-long",
@@ -445,6 +446,14 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
           "give it a shorter one");
     }
     return new Name(words, span(name));
+  }
+
+  private static String words(NameContext name) {
+    StringBuilder words = new StringBuilder(name.getChild(0).getText());
+    for (int i = 1; i < name.getChildCount(); i++) {
+      words.append(' ').append(name.getChild(i).getText());
+    }
+    return words.toString();
   }
 
   private Span span(ParserRuleContext tree) {

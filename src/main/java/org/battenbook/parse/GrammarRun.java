@@ -4,7 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.function.Function;
 import org.antlr.v4.runtime.BailErrorStrategy;
-import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.BufferedTokenStream;
 import org.antlr.v4.runtime.ListTokenSource;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.RecognitionException;
@@ -80,7 +80,7 @@ final class GrammarRun {
 
   private static WorkbookParser parser(LineTokens line, PredictionMode mode) {
     WorkbookParser parser =
-        new WorkbookParser(new CommonTokenStream(new ListTokenSource(line.tokens())));
+        new WorkbookParser(new BufferedTokenStream(new ListTokenSource(line.tokens())));
     parser.removeErrorListeners();
     parser.setErrorHandler(new BailErrorStrategy());
     parser.getInterpreter().setPredictionMode(mode);

@@ -2,6 +2,7 @@ package org.battenbook.parse;
 
 import java.math.BigDecimal;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.battenbook.bound.Bound;
 import org.battenbook.parse.generated.WorkbookLexer;
 import org.battenbook.source.Span;
@@ -32,6 +33,8 @@ final class Malformed {
           Map.entry("”", "an inch mark stands right after its number: 3/8\""),
           Map.entry("″", "an inch mark stands right after its number: 3/8\""),
           Map.entry("′", "a foot mark stands right after its number: 2'"));
+
+  private static final Pattern ZERO_UNDER_FRACTION = Pattern.compile(".*[/⁄]0+\\D*");
 
   private final LineTokens line;
   private final LineFaults faults;
@@ -149,7 +152,7 @@ final class Malformed {
           line.span(index),
           "this number has more than %s".formatted(Bound.WRITTEN_DIGITS.shown()),
           "write a shorter one");
-    } else if (text.matches(".*[/⁄]0+\\D*")) {
+    } else if (ZERO_UNDER_FRACTION.matcher(text).matches()) {
       fault("zero-under-fraction", index, "divides by zero", "write a fraction of another number");
     } else if (isNumber(line.type(index)) && isPowerOfTen(index)) {
       powerOfTen(index);

@@ -30,7 +30,7 @@ final class NumberText {
         plain.append(' ');
       }
     }
-    return Rational.parse(plain.toString().strip().replaceAll(" +", " "));
+    return Rational.parse(Spaces.single(plain.toString().strip()));
   }
 
   static boolean isVulgar(char c) {

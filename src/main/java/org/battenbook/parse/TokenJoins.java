@@ -163,7 +163,7 @@ final class TokenJoins {
   }
 
   private static String symbol(String written) {
-    String spaced = written.replaceAll("[\\s\\p{Zs}]+", " ").replace('÷', '/');
+    String spaced = Spaces.single(written).replace('÷', '/');
     return spaced.startsWith("°") ? "deg" + spaced.substring(1) : spaced;
   }
 
@@ -228,7 +228,9 @@ final class TokenJoins {
   }
 
   static boolean is(LineTokens line, int index, String word) {
-    return word.equals(word(line, index));
+    return line.isWord(index)
+        && line.get(index).getText().length() == word.length()
+        && word.equals(word(line, index));
   }
 
   /** The word there in lower case, or empty where no word is. */

@@ -251,7 +251,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       return null;
     }
     Span span = line.span(index, index + words - 1);
-    return new Name(span.text().replaceAll("[\\s\\p{Zs}]+", " "), span);
+    return new Name(Spaces.single(span.text()), span);
   }
 
   @Override

@@ -36,9 +36,10 @@ public final class Refusal extends RuntimeException {
    * @throws Refusal if the count is above the limit
    */
   public static void unlessAtMost(Bound most, long count, String what) {
-    unless(
-        !most.isPassedBy(count),
-        "%,d %s are more than the %s of one plan: plan them in turn"
-            .formatted(count, what, most.shown()));
+    if (most.isPassedBy(count)) {
+      throw new Refusal(
+          "%,d %s are more than the %s of one plan: plan them in turn"
+              .formatted(count, what, most.shown()));
+    }
   }
 }

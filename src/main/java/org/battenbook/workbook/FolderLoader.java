@@ -101,12 +101,13 @@ public final class FolderLoader implements Loader {
   }
 
   private SourceText loadFollowed(String path, SourceText from) throws Unreadable {
-    Path real = beside(path, from, Sought.WORKBOOK);
+    JobFolder folder = jobFolder(path, Sought.WORKBOOK);
+    Path real = beside(folder, path, from, Sought.WORKBOOK);
     if (!Files.isDirectory(real)) {
       checkEnding(path, path);
       checkEnding(String.valueOf(real.getFileName()), path);
     }
-    return read(real, path, nameOf(real));
+    return read(real, path, nameOf(real, folder));
   }
 
   private static void checkEnding(String name, String written) throws Unreadable {
@@ -122,10 +123,11 @@ public final class FolderLoader implements Loader {
   public Listing list(String path, SourceText from, @Nullable String page) throws Unreadable {
     try {
       Listing.checkEnding(path);
-      Path real = beside(path, from, Sought.LIST);
+      JobFolder folder = jobFolder(path, Sought.LIST);
+      Path real = beside(folder, path, from, Sought.LIST);
       files.other(real);
       byte[] bytes = bytes(real, path, Sought.LIST);
-      return Listing.read(path, bytes, page).named(nameOf(real));
+      return Listing.read(path, bytes, page).named(nameOf(real, folder));
     } catch (BadList bad) {
       throw new Unreadable(bad.code(), bad.message(), bad.repair());
     } catch (InvalidPathException invalid) {
@@ -136,7 +138,8 @@ public final class FolderLoader implements Loader {
   @Override
   public PictureSize picture(String path, SourceText from) throws Unreadable {
     try {
-      return PictureSize.read(head(beside(path, from, Sought.PICTURE), path));
+      JobFolder folder = jobFolder(path, Sought.PICTURE);
+      return PictureSize.read(head(beside(folder, path, from, Sought.PICTURE), path));
     } catch (NoPicture no) {
       throw new Unreadable("no-picture", "'%s' %s".formatted(path, no.message()), "");
     } catch (InvalidPathException invalid) {
@@ -158,8 +161,9 @@ public final class FolderLoader implements Loader {
   }
 
   /** The real file that another names, in the job's folder or below it. */
-  private Path beside(String path, SourceText from, Sought sought) throws Unreadable {
-    return jobFolder(path, sought).file(path, Path.of(from.name()), sought);
+  private static Path beside(JobFolder folder, String path, SourceText from, Sought sought)
+      throws Unreadable {
+    return folder.file(path, Path.of(from.name()), sought);
   }
 
   private JobFolder jobFolder(String path, Sought sought) throws Unreadable {
@@ -171,9 +175,8 @@ public final class FolderLoader implements Loader {
   }
 
   /** As the job's user would write it. */
-  private String nameOf(Path real) throws Unreadable {
-    Path root = jobFolder(real.toString(), Sought.WORKBOOK).real();
-    return slashed(folderAsWritten().resolve(root.relativize(real)));
+  private String nameOf(Path real, JobFolder folder) {
+    return slashed(folderAsWritten().resolve(folder.real().relativize(real)));
   }
 
   static Path folderOf(Path file) {

@@ -1,5 +1,6 @@
 package org.battenbook.workbook;
 
+import java.util.regex.Pattern;
 import org.battenbook.bound.Bound;
 
 /** What kind of file is looked for, and the words for it. */
@@ -26,13 +27,13 @@ enum Sought {
   private final String one;
   private final String several;
   private final Bound most;
-  private final String endings;
+  private final Pattern names;
 
   Sought(String one, String several, Bound most, String endings) {
     this.one = one;
     this.several = several;
     this.most = most;
-    this.endings = endings;
+    this.names = Pattern.compile("(?is).+\\.(%s)".formatted(endings));
   }
 
   String one() {
@@ -52,6 +53,6 @@ enum Sought {
   abstract String smaller();
 
   boolean isNameOfOne(String name) {
-    return name.matches("(?is).+\\.(%s)".formatted(endings));
+    return names.matcher(name).matches();
   }
 }
