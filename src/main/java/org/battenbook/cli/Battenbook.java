@@ -46,8 +46,8 @@ public final class Battenbook {
   private static int tried(Terminal terminal, IntSupplier command) {
     try {
       return command.getAsInt();
-    } catch (Throwable mishap) {
-      return Mishap.tell(mishap, terminal).code();
+    } catch (Throwable failure) {
+      return FailureReport.report(failure, terminal).code();
     }
   }
 

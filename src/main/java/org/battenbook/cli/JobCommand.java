@@ -79,15 +79,15 @@ abstract class JobCommand implements Callable<Integer> {
         new Planning(mergesStops(), this::watch, plans, fresh).upTo(mostPlanningTime());
     Workbook workbook = open(files, planning);
     line.clear();
-    Messages messages = new Messages(terminal.err());
-    messages.tell(workbook.diagnostics());
+    DiagnosticReport messages = new DiagnosticReport(terminal.err());
+    messages.print(workbook.diagnostics());
     if (workbook.hasFaults()) {
       answerFaults(workbook);
       return ExitStatus.WORKBOOK_AT_FAULT;
     }
     Filled filled = workbook.fill();
-    messages.tellFaults(filled);
-    messages.tell(filled.pictureCautions());
+    messages.printFaults(filled);
+    messages.print(filled.pictureCautions());
     return answer(workbook, filled);
   }
 

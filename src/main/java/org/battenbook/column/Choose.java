@@ -9,12 +9,12 @@ final class Choose {
   private Choose() {}
 
   static NumberLane of(BitLane choice, NumberLane yes, NumberLane no) {
-    return new Ladder(
+    return new KernelDispatch(
             (a, b) -> longs(choice, a, b),
             (a, b) -> wides(choice, a, b),
             (a, b) -> ratios(choice, a, b),
             (a, b) -> rows(choice, a, b))
-        .climb(yes, no);
+        .run(yes, no);
   }
 
   private static @Nullable LongLane longs(BitLane choice, LongLane yes, LongLane no) {

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Products. By a constant only the tick changes. */
 final class Product {
-  private static final Ladder PRODUCT =
-      new Ladder(
+  private static final KernelDispatch PRODUCT =
+      new KernelDispatch(
           Product::longs,
           Product::wides,
           Product::ratios,
@@ -27,7 +27,7 @@ final class Product {
     if (scaled == null && b instanceof Constant constant) {
       scaled = scaled(a, constant);
     }
-    return scaled != null ? scaled : PRODUCT.climb(a, b);
+    return scaled != null ? scaled : PRODUCT.run(a, b);
   }
 
   /** The lane with its tick made larger or smaller; null where it has none. */

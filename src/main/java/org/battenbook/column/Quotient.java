@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Quotients. By a constant only the tick changes; by a lane they are kept as ratios. */
 final class Quotient {
-  private static final Ladder QUOTIENT =
-      new Ladder(
+  private static final KernelDispatch QUOTIENT =
+      new KernelDispatch(
           Quotient::longs,
           (a, b) -> null,
           Quotient::ratios,
@@ -21,7 +21,7 @@ final class Quotient {
       return both;
     }
     NumberLane scaled = b instanceof Constant constant ? scaled(a, constant) : null;
-    return scaled != null ? scaled : QUOTIENT.climb(a, b);
+    return scaled != null ? scaled : QUOTIENT.run(a, b);
   }
 
   private static @Nullable NumberLane scaled(NumberLane lane, Constant divisor) {

@@ -8,15 +8,15 @@ import org.jspecify.annotations.Nullable;
 
 /** Sums and differences: both sides counted in their common tick, one multiplication each. */
 final class Sum {
-  private static final Ladder SUM =
-      new Ladder(
+  private static final KernelDispatch SUM =
+      new KernelDispatch(
           (a, b) -> longs(a, b, 1),
           (a, b) -> wides(a, b, 1),
           (a, b) -> ratios(a, b, 1),
           (a, b) -> RealLane.zip(a, b, Real::plus));
 
-  private static final Ladder DIFFERENCE =
-      new Ladder(
+  private static final KernelDispatch DIFFERENCE =
+      new KernelDispatch(
           (a, b) -> longs(a, b, -1),
           (a, b) -> wides(a, b, -1),
           (a, b) -> ratios(a, b, -1),
@@ -26,12 +26,12 @@ final class Sum {
 
   static NumberLane of(NumberLane a, NumberLane b) {
     Constant both = Constant.both(a, b, Real::plus);
-    return both != null ? both : SUM.climb(a, b);
+    return both != null ? both : SUM.run(a, b);
   }
 
   static NumberLane difference(NumberLane a, NumberLane b) {
     Constant both = Constant.both(a, b, Real::minus);
-    return both != null ? both : DIFFERENCE.climb(a, b);
+    return both != null ? both : DIFFERENCE.run(a, b);
   }
 
   private static @Nullable LongLane longs(LongLane a, LongLane b, long sign) {

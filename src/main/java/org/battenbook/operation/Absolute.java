@@ -13,13 +13,13 @@ final class Absolute extends Function {
 
   @Override
   Kind checkNumbers(List<Operand> operands, Complaints complaints) {
-    return Check.kind(operands, 0);
+    return OperandKinds.kind(operands, 0);
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.of(
-        Result.quantity(operands, 0).dimension(), () -> Result.number(operands, 0).abs());
+    return Values.of(
+        Values.quantity(operands, 0).dimension(), () -> Values.number(operands, 0).abs());
   }
 
   @Override

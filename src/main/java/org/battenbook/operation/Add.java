@@ -25,14 +25,14 @@ final class Add extends Sum {
     Value left = operands.get(0);
     Value right = operands.get(1);
     if (left instanceof Value.Day day) {
-      return Days.later(day, Result.number(operands, 1));
+      return Days.later(day, Values.number(operands, 1));
     }
     if (right instanceof Value.Day day) {
-      return Days.later(day, Result.number(operands, 0));
+      return Days.later(day, Values.number(operands, 0));
     }
-    return Result.of(
-        Result.quantity(operands, 0).dimension(),
-        () -> Result.number(operands, 0).plus(Result.number(operands, 1)));
+    return Values.of(
+        Values.quantity(operands, 0).dimension(),
+        () -> Values.number(operands, 0).plus(Values.number(operands, 1)));
   }
 
   @Override

@@ -15,12 +15,12 @@ final class And extends Connective {
 
   @Override
   public boolean isDecidedBy(Value operand) {
-    return !Result.isYes(operand);
+    return !Values.isYes(operand);
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.yesNo(!anyIs(operands, false));
+    return Values.yesNo(!anyIs(operands, false));
   }
 
   /** Nested choices: a spreadsheet's own {@code AND} works out all its operands. */

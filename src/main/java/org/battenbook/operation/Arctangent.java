@@ -14,14 +14,14 @@ final class Arctangent extends Function {
 
   @Override
   Kind checkNumbers(List<Operand> operands, Complaints complaints) {
-    return Check.dimension(operands, 0).isNone()
+    return OperandKinds.dimension(operands, 0).isNone()
         ? new Kind.Measured(Dimension.ANGLE)
         : complainOfDimension(operands.get(0), Dimension.NONE, complaints);
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.of(Dimension.ANGLE, () -> RealFunctions.arctangent(Result.number(operands, 0)));
+    return Values.of(Dimension.ANGLE, () -> RealFunctions.arctangent(Values.number(operands, 0)));
   }
 
   @Override

@@ -3,7 +3,7 @@ package org.battenbook.operation;
 import java.util.List;
 import org.battenbook.value.Kind;
 
-/** What the operators between two operands share, whose result is of no kind where one has none. */
+/** Base of binary operators. If the kind of an operand is unknown, so is that of the result. */
 abstract class Binary implements Operation {
   private final String name;
 
@@ -26,6 +26,6 @@ abstract class Binary implements Operation {
 
   @Override
   public final Kind check(List<Operand> operands, Complaints complaints) {
-    return Check.anyUnknown(operands) ? Kind.UNKNOWN : checkKnown(operands, complaints);
+    return OperandKinds.anyUnknown(operands) ? Kind.UNKNOWN : checkKnown(operands, complaints);
   }
 }

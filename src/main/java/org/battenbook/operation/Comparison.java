@@ -53,9 +53,9 @@ abstract class Comparison implements Operation {
 
   @Override
   public final Kind check(List<Operand> operands, Complaints complaints) {
-    if (!Check.anyUnknown(operands)
+    if (!OperandKinds.anyUnknown(operands)
         && canCompare(operands, complaints)
-        && !isOneKind(Check.kind(operands, 0), Check.kind(operands, 1))) {
+        && !isOneKind(OperandKinds.kind(operands, 0), OperandKinds.kind(operands, 1))) {
       Mismatch.ofKinds(operands, "they cannot be compared", complaints);
     }
     return Kind.YES_NO;
@@ -73,7 +73,7 @@ abstract class Comparison implements Operation {
     if (operands.get(0) instanceof Value.Day left && operands.get(1) instanceof Value.Day right) {
       return left.date().compareTo(right.date());
     }
-    return Result.number(operands, 0).compareTo(Result.number(operands, 1));
+    return Values.number(operands, 0).compareTo(Values.number(operands, 1));
   }
 
   @Override

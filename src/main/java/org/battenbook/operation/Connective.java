@@ -58,6 +58,6 @@ abstract class Connective implements Operation {
   }
 
   static boolean anyIs(List<Value> operands, boolean yes) {
-    return operands.stream().anyMatch(o -> Result.isYes(o) == yes);
+    return operands.stream().anyMatch(o -> Values.isYes(o) == yes);
   }
 }

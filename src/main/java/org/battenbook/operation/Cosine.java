@@ -6,13 +6,13 @@ import org.battenbook.unit.Dimension;
 import org.battenbook.value.Value;
 
 /** {@code cos(a)}: exact for multiples of 60° and 90°. */
-final class Cosine extends OfAngle {
+final class Cosine extends TrigonometricFunction {
   Cosine() {
     super("cos");
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.of(Dimension.NONE, () -> RealFunctions.cosine(Result.number(operands, 0)));
+    return Values.of(Dimension.NONE, () -> RealFunctions.cosine(Values.number(operands, 0)));
   }
 }

@@ -18,19 +18,19 @@ final class Days {
     boolean whole =
         hours instanceof Rational exact && exact.dividedBy(Rational.of(HOURS)).isWhole();
     if (!whole) {
-      return Result.fault("not-whole-days", "a date can be moved by whole days only, 24 h each");
+      return Values.fault("not-whole-days", "a date can be moved by whole days only, 24 h each");
     }
     try {
       long days = ((Rational) hours).dividedBy(Rational.of(HOURS)).numerator().longValueExact();
       return new Value.Day(day.date().plusDays(days));
     } catch (ArithmeticException | DateTimeException outside) {
-      return Result.fault("date-out-of-range", "the date lies outside the calendar");
+      return Values.fault("date-out-of-range", "the date lies outside the calendar");
     }
   }
 
   /** The time from one date to a later one; negative to an earlier one. */
   static Value between(Value.Day from, Value.Day to) {
     long days = ChronoUnit.DAYS.between(from.date(), to.date());
-    return Result.of(Dimension.TIME, () -> Rational.of(days).times(Rational.of(HOURS)));
+    return Values.of(Dimension.TIME, () -> Rational.of(days).times(Rational.of(HOURS)));
   }
 }

@@ -19,16 +19,16 @@ final class Divide extends Product {
 
   @Override
   public Value apply(List<Value> operands) {
-    Real divisor = Result.number(operands, 1);
+    Real divisor = Values.number(operands, 1);
     if (divisor.signum() == 0) {
       return byZero();
     }
-    return Result.of(dimensionOf(operands), () -> Result.number(operands, 0).dividedBy(divisor));
+    return Values.of(dimensionOf(operands), () -> Values.number(operands, 0).dividedBy(divisor));
   }
 
   /** The fault of every operation that divides. */
   static Value byZero() {
-    return Result.fault(
+    return Values.fault(
         "division-by-zero", "this divides by zero: say with 'if' what is meant when it is zero");
   }
 

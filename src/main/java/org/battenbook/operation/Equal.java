@@ -5,14 +5,14 @@ import org.battenbook.column.Relation;
 import org.battenbook.value.Value;
 
 /** {@code a = b}: the same; of approximate numbers, when their bounds overlap. */
-final class Equal extends Sameness {
+final class Equal extends EqualityOperator {
   Equal() {
     super("=", Relation.EQUAL);
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.yesNo(isSame(operands));
+    return Values.yesNo(isSame(operands));
   }
 
   @Override

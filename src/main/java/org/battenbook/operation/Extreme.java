@@ -23,9 +23,9 @@ abstract class Extreme extends Function {
 
   @Override
   final Kind checkNumbers(List<Operand> operands, Complaints complaints) {
-    Kind first = Check.kind(operands, 0);
+    Kind first = OperandKinds.kind(operands, 0);
     for (int i = 1; i < operands.size(); i++) {
-      if (!Check.kind(operands, i).equals(first)) {
+      if (!OperandKinds.kind(operands, i).equals(first)) {
         return Mismatch.ofKinds(operands, 0, i, "neither is the larger of the two", complaints);
       }
     }
@@ -35,8 +35,8 @@ abstract class Extreme extends Function {
   @Override
   public final Value apply(List<Value> operands) {
     BinaryOperator<Real> further = this::further;
-    return Result.of(
-        Result.quantity(operands, 0).dimension(),
+    return Values.of(
+        Values.quantity(operands, 0).dimension(),
         () ->
             operands.stream()
                 .map(o -> ((Value.Amount) o).quantity().number())

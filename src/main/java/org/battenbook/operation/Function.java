@@ -29,10 +29,10 @@ abstract class Function implements Operation {
 
   @Override
   public final Kind check(List<Operand> operands, Complaints complaints) {
-    if (Check.anyUnknown(operands)) {
+    if (OperandKinds.anyUnknown(operands)) {
       return Kind.UNKNOWN;
     }
-    return Check.allMeasured(operands)
+    return OperandKinds.allMeasured(operands)
         ? checkNumbers(operands, complaints)
         : Mismatch.ofNoNumber(operands, "'%s' takes numbers only".formatted(name), complaints);
   }

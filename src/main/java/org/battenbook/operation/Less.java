@@ -17,7 +17,7 @@ final class Less extends Order {
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.yesNo(compare(operands) < 0);
+    return Values.yesNo(compare(operands) < 0);
   }
 
   @Override

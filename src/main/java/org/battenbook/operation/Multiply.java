@@ -18,8 +18,8 @@ final class Multiply extends Product {
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.of(
-        dimensionOf(operands), () -> Result.number(operands, 0).times(Result.number(operands, 1)));
+    return Values.of(
+        dimensionOf(operands), () -> Values.number(operands, 0).times(Values.number(operands, 1)));
   }
 
   @Override

@@ -19,8 +19,8 @@ final class Negate implements Operation {
 
   @Override
   public Kind check(List<Operand> operands, Complaints complaints) {
-    if (Check.anyUnknown(operands) || Check.allMeasured(operands)) {
-      return Check.kind(operands, 0);
+    if (OperandKinds.anyUnknown(operands) || OperandKinds.allMeasured(operands)) {
+      return OperandKinds.kind(operands, 0);
     }
     return Mismatch.ofNoNumber(
         operands, "only a number can be negative", "leave the minus out", complaints);
@@ -28,8 +28,8 @@ final class Negate implements Operation {
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.of(
-        Result.quantity(operands, 0).dimension(), () -> Result.number(operands, 0).negate());
+    return Values.of(
+        Values.quantity(operands, 0).dimension(), () -> Values.number(operands, 0).negate());
   }
 
   @Override

@@ -18,7 +18,7 @@ final class Not extends Connective {
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.yesNo(!Result.isYes(operands.get(0)));
+    return Values.yesNo(!Values.isYes(operands.get(0)));
   }
 
   @Override

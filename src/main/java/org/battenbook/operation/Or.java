@@ -15,12 +15,12 @@ final class Or extends Connective {
 
   @Override
   public boolean isDecidedBy(Value operand) {
-    return Result.isYes(operand);
+    return Values.isYes(operand);
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.yesNo(anyIs(operands, true));
+    return Values.yesNo(anyIs(operands, true));
   }
 
   /** Nested choices: a spreadsheet's own {@code OR} works out all its operands. */

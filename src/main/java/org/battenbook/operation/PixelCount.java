@@ -32,7 +32,7 @@ public final class PixelCount implements Operation {
 
   @Override
   public Kind check(List<Operand> operands, Complaints complaints) {
-    if (!Check.anyUnknown(operands) && !Check.kind(operands, 0).equals(Kind.TEXT)) {
+    if (!OperandKinds.anyUnknown(operands) && !OperandKinds.kind(operands, 0).equals(Kind.TEXT)) {
       complaints.complain(
           "not-a-text",
           List.of(0),

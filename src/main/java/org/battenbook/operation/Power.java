@@ -25,10 +25,10 @@ final class Power implements Operation {
 
   @Override
   public Kind check(List<Operand> operands, Complaints complaints) {
-    if (Check.anyUnknown(operands)) {
+    if (OperandKinds.anyUnknown(operands)) {
       return Kind.UNKNOWN;
     }
-    if (!Check.allMeasured(operands)) {
+    if (!OperandKinds.allMeasured(operands)) {
       return Mismatch.ofNoNumber(operands, "only numbers have powers", complaints);
     }
     Operand exponent = operands.get(1);
@@ -36,7 +36,8 @@ final class Power implements Operation {
       return complainOfExponent(exponent, complaints);
     }
     int power = (int) requireNonNull(exponent.literal()).toDouble();
-    return Check.derived(operands, complaints, () -> Check.dimension(operands, 0).pow(power));
+    return OperandKinds.derived(
+        operands, complaints, () -> OperandKinds.dimension(operands, 0).pow(power));
   }
 
   private static boolean isAllowed(Operand exponent) {
@@ -59,12 +60,12 @@ final class Power implements Operation {
 
   @Override
   public Value apply(List<Value> operands) {
-    Real base = Result.number(operands, 0);
-    int power = (int) Result.number(operands, 1).toDouble();
+    Real base = Values.number(operands, 0);
+    int power = (int) Values.number(operands, 1).toDouble();
     if (power < 0 && base.signum() == 0) {
       return Divide.byZero();
     }
-    return Result.of(Result.quantity(operands, 0).dimension().pow(power), () -> base.pow(power));
+    return Values.of(Values.quantity(operands, 0).dimension().pow(power), () -> base.pow(power));
   }
 
   @Override

@@ -18,18 +18,18 @@ abstract class Product extends Binary {
 
   @Override
   final Kind checkKnown(List<Operand> operands, Complaints complaints) {
-    if (!Check.allMeasured(operands)) {
+    if (!OperandKinds.allMeasured(operands)) {
       return Mismatch.ofNoNumber(operands, consequence, complaints);
     }
-    return Check.derived(
+    return OperandKinds.derived(
         operands,
         complaints,
-        () -> dimension(Check.dimension(operands, 0), Check.dimension(operands, 1)));
+        () -> dimension(OperandKinds.dimension(operands, 0), OperandKinds.dimension(operands, 1)));
   }
 
   /** The dimension of a product of values. */
   final Dimension dimensionOf(List<Value> operands) {
     return dimension(
-        Result.quantity(operands, 0).dimension(), Result.quantity(operands, 1).dimension());
+        Values.quantity(operands, 0).dimension(), Values.quantity(operands, 1).dimension());
   }
 }

@@ -45,24 +45,24 @@ abstract class RoundToStep extends Binary {
 
   @Override
   final Kind checkKnown(List<Operand> operands, Complaints complaints) {
-    if (!Check.allMeasured(operands)) {
+    if (!OperandKinds.allMeasured(operands)) {
       return Mismatch.ofNoNumber(operands, "only numbers can be rounded", complaints);
     }
-    return Check.sameKind(operands)
-        ? Check.kind(operands, 0)
+    return OperandKinds.sameKind(operands)
+        ? OperandKinds.kind(operands, 0)
         : Mismatch.ofKinds(operands, "a step is of the kind that it rounds", complaints);
   }
 
   @Override
   public final Value apply(List<Value> operands) {
-    Real step = Result.number(operands, 1);
+    Real step = Values.number(operands, 1);
     if (step.signum() <= 0) {
-      return Result.fault(
+      return Values.fault(
           "step-not-positive", "the step of this rounding is not above zero: give it a size");
     }
-    return Result.of(
-        Result.quantity(operands, 0).dimension(),
-        () -> rounding.toStep(Result.number(operands, 0), step));
+    return Values.of(
+        Values.quantity(operands, 0).dimension(),
+        () -> rounding.toStep(Values.number(operands, 0), step));
   }
 
   @Override
@@ -78,7 +78,7 @@ abstract class RoundToStep extends Binary {
 
   @Override
   public final boolean agreesInSpreadsheet(List<Value> operands) {
-    Real steps = Result.number(operands, 0).dividedBy(Result.number(operands, 1));
+    Real steps = Values.number(operands, 0).dividedBy(Values.number(operands, 1));
     if (!(steps instanceof Rational exact)) {
       return Math.abs(steps.toDouble()) < MOST_STEPS;
     }

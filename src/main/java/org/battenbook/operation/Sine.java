@@ -6,13 +6,13 @@ import org.battenbook.unit.Dimension;
 import org.battenbook.value.Value;
 
 /** {@code sin(a)}: exact for multiples of 30° where it is rational. */
-final class Sine extends OfAngle {
+final class Sine extends TrigonometricFunction {
   Sine() {
     super("sin");
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.of(Dimension.NONE, () -> RealFunctions.sine(Result.number(operands, 0)));
+    return Values.of(Dimension.NONE, () -> RealFunctions.sine(Values.number(operands, 0)));
   }
 }

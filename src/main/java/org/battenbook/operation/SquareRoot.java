@@ -15,7 +15,7 @@ final class SquareRoot extends Function {
 
   @Override
   Kind checkNumbers(List<Operand> operands, Complaints complaints) {
-    Dimension root = Check.dimension(operands, 0).root(2).orElse(null);
+    Dimension root = OperandKinds.dimension(operands, 0).root(2).orElse(null);
     if (root != null) {
       return new Kind.Measured(root);
     }
@@ -31,13 +31,13 @@ final class SquareRoot extends Function {
 
   @Override
   public Value apply(List<Value> operands) {
-    Real square = Result.number(operands, 0);
+    Real square = Values.number(operands, 0);
     if (square.signum() < 0) {
-      return Result.fault(
+      return Values.fault(
           "negative-root", "this takes the square root of a negative number, which has none");
     }
-    Dimension dimension = Result.quantity(operands, 0).dimension();
-    return Result.of(dimension.root(2).orElseThrow(), () -> RealFunctions.squareRoot(square));
+    Dimension dimension = Values.quantity(operands, 0).dimension();
+    return Values.of(dimension.root(2).orElseThrow(), () -> RealFunctions.squareRoot(square));
   }
 
   @Override

@@ -31,11 +31,11 @@ final class Subtract extends Sum {
     if (operands.get(0) instanceof Value.Day day) {
       return operands.get(1) instanceof Value.Day other
           ? Days.between(other, day)
-          : Days.later(day, Result.number(operands, 1).negate());
+          : Days.later(day, Values.number(operands, 1).negate());
     }
-    return Result.of(
-        Result.quantity(operands, 0).dimension(),
-        () -> Result.number(operands, 0).minus(Result.number(operands, 1)));
+    return Values.of(
+        Values.quantity(operands, 0).dimension(),
+        () -> Values.number(operands, 0).minus(Values.number(operands, 1)));
   }
 
   @Override

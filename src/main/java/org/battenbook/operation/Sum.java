@@ -18,15 +18,15 @@ abstract class Sum extends Binary {
 
   @Override
   final Kind checkKnown(List<Operand> operands, Complaints complaints) {
-    Kind dates = ofDates(Check.kind(operands, 0), Check.kind(operands, 1));
+    Kind dates = ofDates(OperandKinds.kind(operands, 0), OperandKinds.kind(operands, 1));
     if (!dates.equals(Kind.UNKNOWN)) {
       return dates;
     }
-    if (!Check.allMeasured(operands)) {
+    if (!OperandKinds.allMeasured(operands)) {
       return complainOfNoNumber(operands, complaints);
     }
-    if (Check.sameKind(operands)) {
-      return Check.kind(operands, 0);
+    if (OperandKinds.sameKind(operands)) {
+      return OperandKinds.kind(operands, 0);
     }
     return isPercentOf(operands)
         ? complainOfPercent(operands, complaints)
@@ -41,8 +41,8 @@ abstract class Sum extends Binary {
   }
 
   private static boolean isPercentOf(List<Operand> operands) {
-    return !Check.dimension(operands, 0).isNone()
-        && Check.dimension(operands, 1).isNone()
+    return !OperandKinds.dimension(operands, 0).isNone()
+        && OperandKinds.dimension(operands, 1).isNone()
         && operands.get(1).text().strip().endsWith("%");
   }
 

@@ -10,18 +10,18 @@ import org.battenbook.value.Value;
  * {@code tan(a)}: exact for multiples of 45°. At a right angle it is the fault {@code
  * tangent-of-right-angle}.
  */
-final class Tangent extends OfAngle {
+final class Tangent extends TrigonometricFunction {
   Tangent() {
     super("tan");
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    Real angle = Result.number(operands, 0);
+    Real angle = Values.number(operands, 0);
     if (RealFunctions.cosine(angle).signum() == 0) {
-      return Result.fault(
+      return Values.fault(
           "tangent-of-right-angle", "a right angle has no tangent: take an angle below 90 deg");
     }
-    return Result.of(Dimension.NONE, () -> RealFunctions.tangent(angle));
+    return Values.of(Dimension.NONE, () -> RealFunctions.tangent(angle));
   }
 }

@@ -25,18 +25,18 @@ final class Tolerance implements Operation {
 
   @Override
   public Kind check(List<Operand> operands, Complaints complaints) {
-    if (Check.anyUnknown(operands)) {
+    if (OperandKinds.anyUnknown(operands)) {
       return Kind.UNKNOWN;
     }
-    return Check.allMeasured(operands)
-        ? Check.kind(operands, 0)
+    return OperandKinds.allMeasured(operands)
+        ? OperandKinds.kind(operands, 0)
         : Mismatch.ofNoNumber(operands, "a tolerance is a number", complaints);
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.number(operands, 0).signum() < 0
-        ? Result.fault("negative-tolerance", "a tolerance is zero or more, and this one is less")
+    return Values.number(operands, 0).signum() < 0
+        ? Values.fault("negative-tolerance", "a tolerance is zero or more, and this one is less")
         : operands.get(0);
   }
 

@@ -5,14 +5,14 @@ import org.battenbook.column.Relation;
 import org.battenbook.value.Value;
 
 /** {@code a <> b}: not the same. */
-final class Unequal extends Sameness {
+final class Unequal extends EqualityOperator {
   Unequal() {
     super("<>", Relation.UNEQUAL);
   }
 
   @Override
   public Value apply(List<Value> operands) {
-    return Result.yesNo(!isSame(operands));
+    return Values.yesNo(!isSame(operands));
   }
 
   @Override

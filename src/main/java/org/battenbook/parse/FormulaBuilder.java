@@ -78,7 +78,7 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
 
   /** A line's formula; absent, with a fault, where it cannot be read. */
   @Nullable Formula formula(FormulaContext tree) {
-    TwoReadings.refuse(tree, source, faults);
+    AmbiguityCheck.refuse(tree, source, faults);
     if (faults.any()) {
       return null;
     }
@@ -98,7 +98,7 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
 
   /** The condition of a requirement or caution; absent, with a fault, where it cannot be read. */
   @Nullable Formula condition(ExpressionContext tree) {
-    TwoReadings.refuse(tree, source, faults);
+    AmbiguityCheck.refuse(tree, source, faults);
     if (faults.any()) {
       return null;
     }

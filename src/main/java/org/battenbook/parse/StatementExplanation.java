@@ -234,14 +234,14 @@ final class StatementExplanation {
   }
 
   private boolean nearHead() {
-    if (TokenJoins.is(line, 0, "caution")) {
+    if (CompoundTokens.is(line, 0, "caution")) {
       return say(
           "caution-without-when",
           line.span(0),
           "a caution says when",
           "write caution when … say \"…\"");
     }
-    return TokenJoins.is(line, 0, "ticket")
+    return CompoundTokens.is(line, 0, "ticket")
         && type() == COMMA
         && say(
             "ticket-without-colon",

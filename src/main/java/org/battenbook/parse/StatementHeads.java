@@ -113,7 +113,7 @@ final class StatementHeads {
   /** Marks the last {@code by} of {@code table pieces by title}; a name may hold one, too. */
   private static LineTokens withKey(LineTokens table) {
     for (int i = table.count() - 1; i > 1; i--) {
-      if (table.isWord(i) && TokenJoins.is(table, i, "by")) {
+      if (table.isWord(i) && CompoundTokens.is(table, i, "by")) {
         return mark(table, i, WorkbookParser.BY);
       }
     }
@@ -133,7 +133,7 @@ final class StatementHeads {
   /** Marks a word where it is met first between two places. */
   private static LineTokens markFirst(LineTokens line, String word, int type, int from, int end) {
     for (int i = from; i < end; i++) {
-      if (TokenJoins.is(line, i, word)) {
+      if (CompoundTokens.is(line, i, word)) {
         return mark(line, i, type);
       }
     }
@@ -146,14 +146,14 @@ final class StatementHeads {
    */
   private static LineTokens withList(LineTokens rows) {
     int from = rows.count() - 1;
-    while (from > 1 && !TokenJoins.is(rows, from, "from")) {
+    while (from > 1 && !CompoundTokens.is(rows, from, "from")) {
       from--;
     }
     if (from <= 1 || isName(rows, from + 1)) {
       return rows;
     }
     LineTokens marked = mark(rows, from, WorkbookParser.FROM);
-    return TokenJoins.is(rows, from + 2, "page")
+    return CompoundTokens.is(rows, from + 2, "page")
         ? mark(marked, from + 2, WorkbookParser.PAGE)
         : marked;
   }
@@ -169,7 +169,7 @@ final class StatementHeads {
 
   private static LineTokens mark(LineTokens line, int index, int type) {
     List<Token> tokens = new ArrayList<>(line.tokens());
-    tokens.set(index, TokenJoins.merge(line, index, index, type));
+    tokens.set(index, CompoundTokens.merge(line, index, index, type));
     return new LineTokens(line.source(), tokens, line.note());
   }
 
@@ -185,16 +185,16 @@ final class StatementHeads {
 
   private LineTokens head(int words, int type) {
     List<Token> tokens = new ArrayList<>(line.tokens().subList(words, line.tokens().size()));
-    CommonToken head = TokenJoins.merge(line, 0, words - 1, type);
+    CommonToken head = CompoundTokens.merge(line, 0, words - 1, type);
     tokens.add(0, head);
     return new LineTokens(line.source(), tokens, line.note());
   }
 
   private boolean is(int index, String word) {
-    return TokenJoins.is(line, index, word);
+    return CompoundTokens.is(line, index, word);
   }
 
   private String word(int index) {
-    return TokenJoins.word(line, index);
+    return CompoundTokens.word(line, index);
   }
 }

@@ -289,7 +289,7 @@ final class SyntaxExplanation {
   /** Where {@code sum of} or its like stands amid the words of the name before; 0 if nowhere. */
   private int aggregateInName() {
     for (int i = operandStart(at - 1) + 1; i < at - 1; i++) {
-      if (TokenJoins.isAggregate(line, i)) {
+      if (CompoundTokens.isAggregate(line, i)) {
         return i;
       }
     }

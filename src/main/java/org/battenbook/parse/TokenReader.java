@@ -47,8 +47,8 @@ final class TokenReader {
     tokens.add(end(tokens, where));
     LineTokens plain = new LineTokens(source, tokens, note.toString().strip());
     LineTokens line = isStatement ? StatementHeads.mark(plain) : plain;
-    Malformed.check(line, faults);
-    return faults.any() ? line : Nesting.check(TokenJoins.join(line, faults), faults);
+    MalformedTokens.check(line, faults);
+    return faults.any() ? line : Nesting.check(CompoundTokens.join(line, faults), faults);
   }
 
   private String note(Token token) {

@@ -101,8 +101,8 @@ public final class FolderLoader implements Loader {
   }
 
   private SourceText loadFollowed(String path, SourceText from) throws Unreadable {
-    JobFolder folder = jobFolder(path, Sought.WORKBOOK);
-    Path real = beside(folder, path, from, Sought.WORKBOOK);
+    JobFolder folder = jobFolder(path, FileKind.WORKBOOK);
+    Path real = beside(folder, path, from, FileKind.WORKBOOK);
     if (!Files.isDirectory(real)) {
       checkEnding(path, path);
       checkEnding(String.valueOf(real.getFileName()), path);
@@ -111,7 +111,7 @@ public final class FolderLoader implements Loader {
   }
 
   private static void checkEnding(String name, String written) throws Unreadable {
-    if (!Sought.WORKBOOK.isNameOfOne(name)) {
+    if (!FileKind.WORKBOOK.isNameOfOne(name)) {
       throw new Unreadable(
           "follows-ending",
           "'%s' is no workbook: its name does not end in .batten".formatted(written),
@@ -123,10 +123,10 @@ public final class FolderLoader implements Loader {
   public Listing list(String path, SourceText from, @Nullable String page) throws Unreadable {
     try {
       Listing.checkEnding(path);
-      JobFolder folder = jobFolder(path, Sought.LIST);
-      Path real = beside(folder, path, from, Sought.LIST);
+      JobFolder folder = jobFolder(path, FileKind.LIST);
+      Path real = beside(folder, path, from, FileKind.LIST);
       files.other(real);
-      byte[] bytes = bytes(real, path, Sought.LIST);
+      byte[] bytes = bytes(real, path, FileKind.LIST);
       return Listing.read(path, bytes, page).named(nameOf(real, folder));
     } catch (BadList bad) {
       throw new Unreadable(bad.code(), bad.message(), bad.repair());
@@ -138,8 +138,8 @@ public final class FolderLoader implements Loader {
   @Override
   public PictureSize picture(String path, SourceText from) throws Unreadable {
     try {
-      JobFolder folder = jobFolder(path, Sought.PICTURE);
-      return PictureSize.read(head(beside(folder, path, from, Sought.PICTURE), path));
+      JobFolder folder = jobFolder(path, FileKind.PICTURE);
+      return PictureSize.read(head(beside(folder, path, from, FileKind.PICTURE), path));
     } catch (NoPicture no) {
       throw new Unreadable("no-picture", "'%s' %s".formatted(path, no.message()), "");
     } catch (InvalidPathException invalid) {
@@ -154,19 +154,19 @@ public final class FolderLoader implements Loader {
     }
     files.other(file);
     try (InputStream in = Files.newInputStream(file)) {
-      return in.readNBytes(Sought.PICTURE.mostBytes());
+      return in.readNBytes(FileKind.PICTURE.mostBytes());
     } catch (IOException failure) {
-      throw unreadable(file, written, failure, Sought.PICTURE);
+      throw unreadable(file, written, failure, FileKind.PICTURE);
     }
   }
 
   /** The real file that another names, in the job's folder or below it. */
-  private static Path beside(JobFolder folder, String path, SourceText from, Sought sought)
+  private static Path beside(JobFolder folder, String path, SourceText from, FileKind sought)
       throws Unreadable {
     return folder.file(path, Path.of(from.name()), sought);
   }
 
-  private JobFolder jobFolder(String path, Sought sought) throws Unreadable {
+  private JobFolder jobFolder(String path, FileKind sought) throws Unreadable {
     try {
       return JobFolder.of(job);
     } catch (IOException failure) {
@@ -195,7 +195,7 @@ public final class FolderLoader implements Loader {
     } catch (NotWritten unsettled) {
       throw new Unreadable("being-saved", String.valueOf(unsettled.getMessage()), "");
     }
-    return SourceText.of(name, text(bytes(file, written, Sought.WORKBOOK), written));
+    return SourceText.of(name, text(bytes(file, written, FileKind.WORKBOOK), written));
   }
 
   private static String text(byte[] bytes, String written) throws Unreadable {
@@ -207,7 +207,7 @@ public final class FolderLoader implements Loader {
   }
 
   /** One byte past the bound is enough to know that a file is too large. */
-  private byte[] bytes(Path file, String written, Sought sought) throws Unreadable {
+  private byte[] bytes(Path file, String written, FileKind sought) throws Unreadable {
     if (Files.isDirectory(file)) {
       throw folder(file, written, sought);
     }
@@ -230,10 +230,10 @@ public final class FolderLoader implements Loader {
   }
 
   static Unreadable unreadable(Path file, String written, IOException failure) {
-    return unreadable(file, written, failure, Sought.WORKBOOK);
+    return unreadable(file, written, failure, FileKind.WORKBOOK);
   }
 
-  static Unreadable unreadable(Path file, String written, IOException failure, Sought sought) {
+  static Unreadable unreadable(Path file, String written, IOException failure, FileKind sought) {
     if (failure instanceof NoSuchFileException && JobFolder.isDangling(file)) {
       return JobFolder.dangling(written);
     }
@@ -257,7 +257,7 @@ public final class FolderLoader implements Loader {
     return reason == null ? "the computer does not say why" : reason;
   }
 
-  private static Unreadable folder(Path folder, String written, Sought sought) {
+  private static Unreadable folder(Path folder, String written, FileKind sought) {
     List<String> inside = filesIn(folder, sought);
     String repair =
         inside.isEmpty()
@@ -266,12 +266,12 @@ public final class FolderLoader implements Loader {
     return new Unreadable("is-a-folder", "'%s' is a folder".formatted(written), repair);
   }
 
-  private static String nearFiles(Path file, Sought sought) {
+  private static String nearFiles(Path file, FileKind sought) {
     Path name = file.getFileName();
     return name == null ? "" : NearNames.question(name.toString(), filesIn(folderOf(file), sought));
   }
 
-  private static List<String> filesIn(Path folder, Sought sought) {
+  private static List<String> filesIn(Path folder, FileKind sought) {
     try (Stream<Path> files = Files.list(folder)) {
       return files
           .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))

@@ -46,7 +46,7 @@ final class JobFolder {
    * @param path as a workbook writes it
    * @param from the name of that workbook
    */
-  Path file(String path, Path from, Sought sought) throws Unreadable {
+  Path file(String path, Path from, FileKind sought) throws Unreadable {
     if (ELSEWHERE.matcher(path).matches()) {
       throw outside(path);
     }

@@ -100,7 +100,7 @@ record DiagnosticCase(String code, List<String> setting, String told) {
   }
 
   private static void addValues(Filled filled, List<String> edits, List<Diagnostic> found) {
-    filled.faults().forEach(value -> found.add(Messages.diagnostic(filled, value)));
+    filled.faults().forEach(value -> found.add(DiagnosticReport.diagnostic(filled, value)));
     found.addAll(filled.pictureCautions());
     for (String edit : edits) {
       found.addAll(

@@ -73,7 +73,7 @@ class MutatedWorkbookTest {
     workbook.diagnostics().forEach(printer::print);
     if (!workbook.hasFaults()) {
       Filled filled = workbook.fill();
-      filled.faults().forEach(value -> printer.print(Messages.diagnostic(filled, value)));
+      filled.faults().forEach(value -> printer.print(DiagnosticReport.diagnostic(filled, value)));
       filled.checked().places().forEach(place -> ask(filled, place.place()));
     }
   }

@@ -7,9 +7,9 @@ import org.battenbook.unit.Dimension;
 import org.battenbook.unit.Quantity;
 import org.battenbook.value.Value;
 
-/** Values taken apart and put together by the operations. */
-final class Result {
-  private Result() {}
+/** Takes the values of operands apart, and makes values of results. */
+final class Values {
+  private Values() {}
 
   /** A number of a dimension, or the fault {@code too-many-digits}. */
   static Value of(Dimension dimension, Supplier<Real> number) {

@@ -6,9 +6,9 @@ import org.battenbook.number.Real;
 import org.battenbook.source.TextKey;
 import org.battenbook.value.Value;
 
-/** What {@code =} and {@code <>} share: every kind can be compared so. */
-abstract class Sameness extends Comparison {
-  Sameness(String name, Relation relation) {
+/** Base of {@code =} and {@code <>}, which compare values of every kind. */
+abstract class EqualityOperator extends Comparison {
+  EqualityOperator(String name, Relation relation) {
     super(name, relation);
   }
 
@@ -17,7 +17,9 @@ abstract class Sameness extends Comparison {
     return true;
   }
 
-  /** Whether two values are the same; texts trimmed, without case, composed. */
+  /**
+   * Whether two values are the same. Texts are compared by {@link TextKey}, rows by their names.
+   */
   static boolean isSame(List<Value> operands) {
     Value left = operands.get(0);
     Value right = operands.get(1);

@@ -7,10 +7,8 @@ import org.battenbook.bound.Bound;
 import org.battenbook.parse.generated.WorkbookLexer;
 import org.battenbook.source.Span;
 
-/**
- * Words and signs that look like something of the language and are not: each has its own message.
- */
-final class Malformed {
+/** Refuses words and signs that look like the language and are not. Each has its own message. */
+final class MalformedTokens {
   /** Signs that people bring along from elsewhere, and what to write instead. */
   private static final Map<String, String> INSTEAD =
       Map.ofEntries(
@@ -39,13 +37,13 @@ final class Malformed {
   private final LineTokens line;
   private final LineFaults faults;
 
-  private Malformed(LineTokens line, LineFaults faults) {
+  private MalformedTokens(LineTokens line, LineFaults faults) {
     this.line = line;
     this.faults = faults;
   }
 
   static void check(LineTokens line, LineFaults faults) {
-    Malformed malformed = new Malformed(line, faults);
+    MalformedTokens malformed = new MalformedTokens(line, faults);
     for (int i = 0; i < line.count(); i++) {
       malformed.check(i);
     }

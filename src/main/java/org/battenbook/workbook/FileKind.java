@@ -3,8 +3,8 @@ package org.battenbook.workbook;
 import java.util.regex.Pattern;
 import org.battenbook.bound.Bound;
 
-/** What kind of file is looked for, and the words for it. */
-enum Sought {
+/** A kind of file that a job reads: its endings, its largest size, and the words for it. */
+enum FileKind {
   WORKBOOK("a workbook, a file that ends in .batten", "workbooks", Bound.WORKBOOK_FILE, "batten") {
     @Override
     String smaller() {
@@ -29,7 +29,7 @@ enum Sought {
   private final Bound most;
   private final Pattern names;
 
-  Sought(String one, String several, Bound most, String endings) {
+  FileKind(String one, String several, Bound most, String endings) {
     this.one = one;
     this.several = several;
     this.most = most;

@@ -5,15 +5,15 @@ import java.util.Locale;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
 
-/** What sine, cosine and tangent share: a plain number of an angle in degrees. */
-abstract class OfAngle extends Function {
-  OfAngle(String name) {
+/** Base of sine, cosine and tangent: they take an angle and give a plain number. */
+abstract class TrigonometricFunction extends Function {
+  TrigonometricFunction(String name) {
     super(name, new Arity(1, 1));
   }
 
   @Override
   final Kind checkNumbers(List<Operand> operands, Complaints complaints) {
-    return Check.dimension(operands, 0).equals(Dimension.ANGLE)
+    return OperandKinds.dimension(operands, 0).equals(Dimension.ANGLE)
         ? Kind.NUMBER
         : complainOfDimension(operands.get(0), Dimension.ANGLE, complaints);
   }

@@ -9,11 +9,11 @@ import org.antlr.v4.runtime.Token;
 import org.battenbook.parse.generated.WorkbookParser;
 
 /**
- * Joins what is one thing and several words: {@code sum of}, {@code rounded up to}, {@code shown
- * as}, and the word after a number with what is glued to it, which is its unit. Units are not for
- * the lexer, else {@code 12 in/height} would read as {@code in/h}.
+ * Joins words that are one token: {@code sum of}, {@code rounded up to}, {@code shown as}, and the
+ * unit after a number. The lexer does not read units, since it would read {@code 12 in/height} as
+ * {@code in/h}.
  */
-final class TokenJoins {
+final class CompoundTokens {
   private static final Set<String> AGGREGATES = Set.of("sum", "largest", "smallest", "average");
   private static final Set<String> DIRECTIONS = Set.of("up", "down", "evenly");
 
@@ -23,13 +23,13 @@ final class TokenJoins {
   private boolean inSelection;
   private int at;
 
-  private TokenJoins(LineTokens line, LineFaults faults) {
+  private CompoundTokens(LineTokens line, LineFaults faults) {
     this.line = line;
     this.faults = faults;
   }
 
   static LineTokens join(LineTokens line, LineFaults faults) {
-    TokenJoins joins = new TokenJoins(line, faults);
+    CompoundTokens joins = new CompoundTokens(line, faults);
     while (joins.at < line.count()) {
       joins.next();
     }

@@ -27,21 +27,21 @@ import org.battenbook.source.Span;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Refuses what the grammar reads and a person may read in another way, with both readings spelled
- * out. The first such place of a line is reported, outermost first.
+ * Refuses what the grammar reads in one way and a person may read in another. The message spells
+ * out both. Only the first such place of a line is reported, outermost first.
  */
-final class TwoReadings extends WorkbookBaseVisitor<@Nullable Void> {
+final class AmbiguityCheck extends WorkbookBaseVisitor<@Nullable Void> {
   private final SourceText source;
   private final LineFaults faults;
 
-  private TwoReadings(SourceText source, LineFaults faults) {
+  private AmbiguityCheck(SourceText source, LineFaults faults) {
     this.source = source;
     this.faults = faults;
   }
 
   /** Reports the first place under a tree that can be read in two ways. */
   static void refuse(ParserRuleContext tree, SourceText source, LineFaults faults) {
-    tree.accept(new TwoReadings(source, faults));
+    tree.accept(new AmbiguityCheck(source, faults));
   }
 
   /** Levels without an operator are passed over: nothing in them reads in two ways. */

@@ -8,11 +8,13 @@ import org.battenbook.operation.Operation.Operand;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
 
-/** Questions that the kind rules ask of their operands. */
-final class Check {
-  private Check() {}
+/** The kinds of operands, as the rules for the kind of a result need them. */
+final class OperandKinds {
+  private OperandKinds() {}
 
-  /** Whether an operand is at fault elsewhere, so that nothing is to be said here. */
+  /**
+   * Whether the kind of an operand is unknown. It is at fault elsewhere, and is not reported again.
+   */
   static boolean anyUnknown(List<Operand> operands) {
     return operands.stream().anyMatch(o -> o.kind().equals(Kind.UNKNOWN));
   }
