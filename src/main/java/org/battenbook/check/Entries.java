@@ -139,9 +139,14 @@ public final class Entries {
     new TreeMap<>(written.formulas())
         .forEach((row, formula) -> named.put(keys.writtenText(row), formula));
     fillIns(named::put, name -> true);
-    byName.forEach(
-        (row, cells) -> cells.formulas().values().forEach(f -> named.put(row.name(), f)));
+    byName.forEach((row, cells) -> change(named, Name.key(row.name()), cells));
     return named;
+  }
+
+  /** Lets a change replace the formula of a row, by one of its own or by a value. */
+  private static void change(Map<String, CheckedFormula> named, String row, Cells one) {
+    named.remove(row);
+    one.formulas().values().forEach(formula -> named.put(row, formula));
   }
 
   /** The text written in a row's cell; empty if there is none. */

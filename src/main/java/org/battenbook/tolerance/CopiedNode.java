@@ -15,10 +15,21 @@ import org.battenbook.syntax.Reference;
 import org.battenbook.syntax.Selection;
 import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TruthLiteral;
+import org.battenbook.tolerance.SyntheticFormula.OutOfReach;
 
-/** Copies a node into another tree, where it has another id and other children. */
+/**
+ * Copies a node into another tree, where it has another id and other children.
+ *
+ * @param id of the copy
+ * @param children of the copy
+ */
 record CopiedNode(int id, List<Expression> children) implements ExpressionVisitor<Expression> {
 
+  /**
+   * The copy of a node.
+   *
+   * @throws OutOfReach for a node that no copy can stand for
+   */
   static Expression of(Expression node, int id, List<Expression> children) {
     return node.accept(new CopiedNode(id, children));
   }
@@ -68,9 +79,10 @@ record CopiedNode(int id, List<Expression> children) implements ExpressionVisito
     return new Choice(id, choice.span(), children.get(0), children.get(1), children.get(2));
   }
 
+  /** Its margin is known by the node itself, and would be none of the copy. */
   @Override
   public Expression atWorst(AtWorst atWorst) {
-    return new AtWorst(id, atWorst.span(), (Apply) children.get(0));
+    throw new OutOfReach("what depends on another comparison at worst", atWorst);
   }
 
   @Override

@@ -18,11 +18,11 @@ import org.battenbook.operation.Operation;
 import org.battenbook.operation.Operations;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Expression;
-import org.battenbook.syntax.Formula;
 import org.battenbook.tolerance.ErrorBoundPlaces.Source;
 import org.battenbook.tolerance.Propagation.Term;
 import org.battenbook.unit.Dimension;
 import org.battenbook.value.Kind;
+import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * ways of one error into a value are added before the absolute value is taken.
  */
 final class ErrorFormulas {
+  private final Map<Place, CheckedPlace> places;
   private final ErrorBoundPlaces bounds;
   private final Dimension dimension;
   private final SyntheticFormula synthetic;
@@ -48,17 +49,19 @@ final class ErrorFormulas {
    * @param dimension of the value
    * @param span where messages place them
    */
-  ErrorFormulas(ErrorBoundPlaces bounds, Dimension dimension, Span span) {
+  ErrorFormulas(
+      Map<Place, CheckedPlace> places, ErrorBoundPlaces bounds, Dimension dimension, Span span) {
+    this.places = places;
     this.bounds = bounds;
     this.dimension = dimension;
-    this.synthetic = new SyntheticFormula(span);
+    this.synthetic = new SyntheticFormula(span, places);
   }
 
   /** The sum of the sizes of all errors; absent where there is none. */
-  @Nullable CheckedFormula worst(List<Term> terms, Map<Place, CheckedPlace> places, Scope around) {
+  @Nullable CheckedFormula worst(List<Term> terms, Scope around) {
     Kind kind = new Kind.Measured(dimension);
     Expression sum = null;
-    for (Ways ways : ways(terms, places)) {
+    for (Ways ways : ways(terms)) {
       List<Optional<Path>> rows = new ArrayList<>(ways.rows().keySet());
       for (int i = 0; i < rows.size(); i++) {
         Expression size = size(ways, rows, i);
@@ -70,7 +73,7 @@ final class ErrorFormulas {
     return sum == null ? null : synthetic.formula(sum, around);
   }
 
-  private List<Ways> ways(List<Term> terms, Map<Place, CheckedPlace> places) {
+  private List<Ways> ways(List<Term> terms) {
     Map<Source, Ways> bySource = new LinkedHashMap<>();
     for (Term term : terms) {
       Source source = term.source();
@@ -113,13 +116,14 @@ final class ErrorFormulas {
       Expression added = synthetic.choice(same, more, zero(kind), kind);
       coefficient = synthetic.apply(Operations.ADD, kind, coefficient, added);
     }
+    Kind whole = new Kind.Measured(dimension);
     Expression size = product(synthetic.size(coefficient, kind), tolerance);
     for (int earlier = 0; earlier < at; earlier++) {
-      Kind whole = new Kind.Measured(dimension);
-      Expression same = sameRow(ways, rows.get(earlier), rows.get(at));
+      Expression same = sameRow(ways, rows.get(at), rows.get(earlier));
       size = synthetic.choice(same, zero(whole), size, whole);
     }
-    return size;
+    Expression closed = closed(own);
+    return closed == null ? size : synthetic.choice(closed, zero(whole), size, whole);
   }
 
   private Expression product(Expression coefficient, Expression tolerance) {
@@ -131,14 +135,31 @@ final class ErrorFormulas {
     return synthetic.amount(Rational.ZERO, ((Kind.Measured) kind).dimension());
   }
 
+  /** Whether two paths lead to one row. No error comes by a closed one, which may lead nowhere. */
   private Expression sameRow(Ways ways, Optional<Path> one, Optional<Path> other) {
     Table table = Objects.requireNonNull(ways.tolerance().table());
     Column key = table.keyColumn();
+    Expression same =
+        synthetic.apply(
+            Operations.EQUAL,
+            Kind.YES_NO,
+            synthetic.read(key, one, Kind.TEXT),
+            synthetic.read(key, other, Kind.TEXT));
+    Expression closed = closed(ways.rows().getOrDefault(other, List.of()));
+    Value no = new Value.YesNo(false);
+    return closed == null
+        ? same
+        : synthetic.choice(closed, synthetic.constant(no, Kind.YES_NO), same, Kind.YES_NO);
+  }
+
+  /** Whether no sensitivity has its conditions met; absent where one has none. */
+  private @Nullable Expression closed(List<Sensitivity> sensitivities) {
+    if (sensitivities.stream().anyMatch(one -> one.gates().isEmpty())) {
+      return null;
+    }
+    List<Sensitivity> gates = sensitivities.stream().map(Sensitivity::gatesAlone).toList();
     return synthetic.apply(
-        Operations.EQUAL,
-        Kind.YES_NO,
-        synthetic.read(key, one, Kind.TEXT),
-        synthetic.read(key, other, Kind.TEXT));
+        Operations.EQUAL, Kind.YES_NO, coefficient(gates, Kind.NUMBER), zero(Kind.NUMBER));
   }
 
   /** The sum of sensitivities that are plain numbers; absent where one is more than that. */
@@ -162,14 +183,24 @@ final class ErrorFormulas {
     return sum == null ? zero(kind) : sum;
   }
 
+  /**
+   * The factor of one way of an error.
+   *
+   * @param kind of the factor
+   */
+  CheckedFormula coefficient(Sensitivity sensitivity, Kind kind, Scope around) {
+    return synthetic.formula(coefficient(sensitivity, kind), around);
+  }
+
   private Expression coefficient(Sensitivity sensitivity, Kind kind) {
     Expression product = synthetic.number(sensitivity.number());
-    Kind soFar = Kind.NUMBER;
+    Dimension soFar = Dimension.NONE;
     for (Sensitivity.Factor factor : sensitivity.factors()) {
       Expression part = synthetic.copy(factor.part());
-      soFar = times(soFar, factor.part().formula().kind(factor.part().node()), factor.divides());
+      Dimension other = factor.dimension();
+      soFar = factor.divides() ? soFar.dividedBy(other) : soFar.times(other);
       Operation by = factor.divides() ? Operations.DIVIDE : Operations.MULTIPLY;
-      product = synthetic.apply(by, soFar, product, part);
+      product = synthetic.apply(by, new Kind.Measured(soFar), product, part);
     }
     for (int i = sensitivity.gates().size() - 1; i >= 0; i--) {
       Sensitivity.Gate gate = sensitivity.gates().get(i);
@@ -180,76 +211,5 @@ final class ErrorFormulas {
               : synthetic.choice(condition, zero(kind), product, kind);
     }
     return product;
-  }
-
-  private static Kind times(Kind soFar, Kind factor, boolean divides) {
-    if (!(soFar instanceof Kind.Measured a) || !(factor instanceof Kind.Measured b)) {
-      return Kind.UNKNOWN;
-    }
-    return new Kind.Measured(
-        divides ? a.dimension().dividedBy(b.dimension()) : a.dimension().times(b.dimension()));
-  }
-
-  /** Each way of an error into a value, in the order of the text. */
-  static List<ErrorTerm> terms(
-      ErrorBoundPlaces bounds,
-      Propagation followed,
-      CheckedFormula into,
-      Map<Place, CheckedPlace> places) {
-    List<ErrorTerm> terms = new ArrayList<>();
-    for (Term term : followed.terms()) {
-      ErrorFormulas formulas = of(bounds, into);
-      for (Ways ways : formulas.ways(List.of(term), places)) {
-        Kind kind = new Kind.Measured(formulas.dimension.dividedBy(ways.dimension()));
-        Expression coefficient = formulas.coefficient(term.sensitivity(), kind);
-        terms.add(
-            new ErrorTerm(
-                ways.tolerance(),
-                term.source().place(),
-                key(bounds, term, into),
-                formulas.synthetic.formula(coefficient, into.scope())));
-      }
-    }
-    return terms;
-  }
-
-  private static @Nullable CheckedFormula key(
-      ErrorBoundPlaces bounds, Term term, CheckedFormula into) {
-    Table table = term.source().place().table();
-    if (term.row().isEmpty() || table == null) {
-      return null;
-    }
-    SyntheticFormula key = of(bounds, into).synthetic;
-    return key.formula(key.read(table.keyColumn(), term.row(), Kind.TEXT), into.scope());
-  }
-
-  /** The barriers, each with the condition under which an error reaches it. */
-  static List<ErrorTerm.Barrier> barriers(
-      ErrorBoundPlaces bounds, Propagation followed, CheckedFormula into) {
-    List<ErrorTerm.Barrier> barriers = new ArrayList<>();
-    for (Propagation.Barrier barrier : followed.barriers()) {
-      barriers.add(
-          new ErrorTerm.Barrier(
-              barrier.sensitivity().gates().isEmpty() ? null : when(bounds, barrier, into),
-              barrier.what(),
-              barrier.at()));
-    }
-    return barriers;
-  }
-
-  /** One where an error reaches a barrier, else zero. */
-  private static CheckedFormula when(
-      ErrorBoundPlaces bounds, Propagation.Barrier barrier, CheckedFormula into) {
-    ErrorFormulas formulas = of(bounds, into);
-    Sensitivity gates = new Sensitivity(Rational.ONE, List.of(), barrier.sensitivity().gates());
-    Expression when = formulas.coefficient(gates, Kind.NUMBER);
-    return formulas.synthetic.formula(when, into.scope());
-  }
-
-  private static ErrorFormulas of(ErrorBoundPlaces bounds, CheckedFormula into) {
-    Formula formula = into.formula();
-    Dimension dimension =
-        into.kind() instanceof Kind.Measured measured ? measured.dimension() : Dimension.NONE;
-    return new ErrorFormulas(bounds, dimension, formula.span());
   }
 }

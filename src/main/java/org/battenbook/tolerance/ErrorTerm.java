@@ -19,7 +19,8 @@ public record ErrorTerm(
   /**
    * Something that no error can be followed through.
    *
-   * @param when whether an error reaches it in a row; absent where one always does
+   * @param when whether an error reaches it in a row; absent where one always does, and where no
+   *     formula can tell
    * @param what in words, with where it stands
    */
   public record Barrier(@Nullable CheckedFormula when, String what, Span at) {}

@@ -66,7 +66,12 @@ final class Propagation {
    * @param sensitivity with the conditions under which an error reaches it
    * @param what in words, with where it stands
    */
-  record Barrier(Sensitivity sensitivity, String what, Span at) {}
+  record Barrier(Sensitivity sensitivity, String what, Span at) {
+    static Barrier of(Sensitivity sensitivity, String what, Span at) {
+      String placed = "%s, '%s' (%s)".formatted(what, at.text(), at.place());
+      return new Barrier(sensitivity, placed, at);
+    }
+  }
 
   Propagation(
       Map<Place, CheckedPlace> places,
@@ -280,10 +285,11 @@ final class Propagation {
       return;
     }
     NodeInScope inCell = reader.reading(cell);
+    Sensitivity inItsRow = sensitivity.where(reader.reading(decides), true);
     if (cell.readsInherited()) {
-      barrier(sensitivity, "a change of a cell that reads what it changes", inCell);
+      barrier(inItsRow, "a change of a cell that reads what it changes", inCell);
     } else {
-      follow(inCell, sensitivity.where(reader.reading(decides), true));
+      follow(inCell, inItsRow);
     }
   }
 
@@ -303,11 +309,17 @@ final class Propagation {
   }
 
   private void inherited(Target.Inherited inherited, NodeInScope reader, Sensitivity sensitivity) {
+    Source source = new Source(inherited.place(), inherited.layer());
+    boolean ofCell = source.equals(Source.of(inherited.place()));
+    if (ofCell && bounds.tolerance(source) != null) {
+      barrier(sensitivity, "a change of a cell that reads what it changes", reader);
+      return;
+    }
     CheckedPlace checked = places.get(inherited.place());
     if (checked == null || inherited.place() == written) {
       return;
     }
-    addSource(new Source(inherited.place(), inherited.layer()), reader, sensitivity);
+    addSource(source, reader, sensitivity);
     CheckedFormula replaced = checked.layers().get(inherited.layer()).formula();
     if (replaced != null) {
       follow(reader.reading(replaced), sensitivity);
@@ -322,8 +334,6 @@ final class Propagation {
   }
 
   private void barrier(Sensitivity sensitivity, String what, NodeInScope part) {
-    Span at = part.node().span();
-    barriers.add(
-        new Barrier(sensitivity, "%s, '%s' (%s)".formatted(what, at.text(), at.place()), at));
+    barriers.add(Barrier.of(sensitivity, what, part.node().span()));
   }
 }

@@ -3,6 +3,8 @@ package org.battenbook.tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import org.battenbook.number.Rational;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
 
@@ -14,7 +16,11 @@ record Sensitivity(Rational number, List<Factor> factors, List<Gate> gates) {
   static final Sensitivity ONE = new Sensitivity(Rational.ONE, List.of(), List.of());
 
   /** A node that multiplies or divides the error. */
-  record Factor(NodeInScope part, boolean divides) {}
+  record Factor(NodeInScope part, boolean divides) {
+    Dimension dimension() {
+      return ((Kind.Measured) part.formula().kind(part.node())).dimension();
+    }
+  }
 
   /** A condition, and the value that it must have. */
   record Gate(NodeInScope condition, boolean wanted) {}
@@ -41,6 +47,11 @@ record Sensitivity(Rational number, List<Factor> factors, List<Gate> gates) {
     List<Gate> more = new ArrayList<>(gates);
     more.add(new Gate(condition, wanted));
     return new Sensitivity(number, factors, more);
+  }
+
+  /** One where its conditions hold. */
+  Sensitivity gatesAlone() {
+    return new Sensitivity(Rational.ONE, List.of(), gates);
   }
 
   /** Whether it is a plain number. */

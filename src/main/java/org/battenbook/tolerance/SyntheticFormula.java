@@ -3,12 +3,15 @@ package org.battenbook.tolerance;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bind.Scope;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedFormula.NodeFact;
+import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Need;
 import org.battenbook.check.Need.Reach;
 import org.battenbook.check.Path;
@@ -19,7 +22,6 @@ import org.battenbook.operation.Operations;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
-import org.battenbook.syntax.AtWorst;
 import org.battenbook.syntax.Call;
 import org.battenbook.syntax.Choice;
 import org.battenbook.syntax.Expression;
@@ -32,6 +34,7 @@ import org.battenbook.syntax.Root;
 import org.battenbook.syntax.Selection;
 import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TruthLiteral;
+import org.battenbook.tolerance.Propagation.Barrier;
 import org.battenbook.unit.Dimension;
 import org.battenbook.unit.Quantity;
 import org.battenbook.value.Kind;
@@ -44,23 +47,47 @@ final class SyntheticFormula {
   private static final int MOST_NODES = 20_000;
 
   private final Span span;
+  private final Map<Place, CheckedPlace> places;
   private final List<NodeFact> learned = new ArrayList<>();
   private final Set<Need> needs = new LinkedHashSet<>();
 
-  /** A node cannot be read from where the formula is to run. */
+  /** A node cannot become part of the formula. */
   static final class OutOfReach extends RuntimeException {
-    OutOfReach(Expression node) {
-      super("what '%s' reads in another row".formatted(node.span().text()), null, false, false);
+    private final Barrier barrier;
+
+    /**
+     * Refuses a node.
+     *
+     * @param what it is, in words
+     */
+    OutOfReach(String what, Expression node) {
+      super(what, null, false, false);
+      barrier = Barrier.of(Sensitivity.ONE, what, node.span());
     }
+
+    Barrier barrier() {
+      return barrier;
+    }
+  }
+
+  /**
+   * Starts an empty formula, which takes no nodes of others.
+   *
+   * @param span where messages place it
+   */
+  SyntheticFormula(Span span) {
+    this(span, Map.of());
   }
 
   /**
    * Starts an empty formula.
    *
    * @param span where messages place it
+   * @param places whose formulas it may take nodes of
    */
-  SyntheticFormula(Span span) {
+  SyntheticFormula(Span span, Map<Place, CheckedPlace> places) {
     this.span = span;
+    this.places = places;
   }
 
   /** The composed formula, which runs in a scope. */
@@ -135,37 +162,36 @@ final class SyntheticFormula {
     }
     boolean ofOwnRow = meant.row().isEmpty() && meant.arguments().isEmpty();
     boolean wholly = node instanceof Aggregate || node instanceof Selection;
-    if (((wholly || node instanceof FirstRow) && !ofOwnRow)
-        || node instanceof AtWorst
-        || (node instanceof TextLiteral text && !text.children().isEmpty())) {
-      throw new OutOfReach(node);
+    if ((wholly || node instanceof FirstRow) && !ofOwnRow) {
+      throw onlyWhereItStands(node);
     }
     List<Expression> children =
         node.children().stream()
             .map(child -> wholly ? asItIs(meant.at(child)) : copy(meant.at(child)))
             .toList();
     if (wholly || node instanceof Call) {
-      meant.formula().needs().forEach(needs::add);
+      needs.addAll(meant.formula().needs());
     }
     return again(meant, children);
   }
 
   private Expression copy(NodeInScope part, Reference reference) {
     CheckedFormula formula = part.formula();
-    Path path = part.seen(formula.path(reference)).orElseThrow(() -> new OutOfReach(reference));
-    if (path.target() instanceof Target.Inherited) {
-      formula.needs().forEach(needs::add);
+    Path path = part.seen(formula.path(reference)).orElseThrow(() -> onlyWhereItStands(reference));
+    if (path.target() instanceof Target.Inherited inherited) {
+      needs.addAll(Objects.requireNonNull(places.get(inherited.place())).needs());
     }
     return read(path, formula.kind(reference));
   }
 
+  private static OutOfReach onlyWhereItStands(Expression node) {
+    return new OutOfReach("what can be worked out only where it stands", node);
+  }
+
   /** What stands inside an aggregate reads the rows that this goes through. */
   private Expression asItIs(NodeInScope part) {
-    Expression node = part.node();
-    if (node instanceof AtWorst) {
-      throw new OutOfReach(node);
-    }
-    return again(part, node.children().stream().map(child -> asItIs(part.at(child))).toList());
+    List<Expression> children = part.node().children();
+    return again(part, children.stream().map(child -> asItIs(part.at(child))).toList());
   }
 
   private Expression again(NodeInScope part, List<Expression> children) {
@@ -178,7 +204,7 @@ final class SyntheticFormula {
 
   private Expression keep(Expression node, Kind kind, @Nullable Object fact) {
     if (learned.size() >= MOST_NODES) {
-      throw new OutOfReach(node);
+      throw new OutOfReach("a formula of more than %d operations".formatted(MOST_NODES), node);
     }
     learned.add(new NodeFact(node, kind, fact));
     return node;

@@ -34,7 +34,7 @@ record TargetNeed() implements TargetVisitor<Optional<Need>> {
     return Optional.empty();
   }
 
-  /** What the replaced formula needs is found there. */
+  /** What the replaced formulas need is not told by the target. */
   @Override
   public Optional<Need> inherited(Target.Inherited inherited) {
     return Optional.empty();

@@ -80,7 +80,7 @@ final class ToleranceStage {
       own.forEach(checked -> addFilled(checked, dependence));
       own.forEach(checked -> addOpened(checked, dependence));
     }
-    own.forEach(checked -> addMargins(checked, dependence));
+    List.copyOf(places.values()).forEach(checked -> addMargins(checked, dependence));
     return new Tolerances(book.withPlaces(places), bounds, margins, comparing);
   }
 
@@ -229,28 +229,27 @@ final class ToleranceStage {
     followed.follow(NodeInScope.of(formula, left), Sensitivity.ONE);
     followed.follow(NodeInScope.of(formula, right), Sensitivity.ONE.negated());
     if (!followed.barriers().isEmpty()) {
-      Propagation.Barrier first = followed.barriers().get(0);
-      fault(atWorst, first.what(), first.at());
+      fault(atWorst, followed.barriers().get(0));
       return null;
     }
     Dimension dimension = ((Kind.Measured) formula.kind(left)).dimension();
     try {
-      return new ErrorFormulas(bounds, dimension, atWorst.span())
-          .worst(followed.terms(), places, formula.scope());
+      return new ErrorFormulas(places, bounds, dimension, atWorst.span())
+          .worst(followed.terms(), formula.scope());
     } catch (SyntheticFormula.OutOfReach reason) {
-      fault(atWorst, String.valueOf(reason.getMessage()), atWorst.span());
+      fault(atWorst, reason.barrier());
       return null;
     }
   }
 
-  private void fault(AtWorst atWorst, String what, Span at) {
+  private void fault(AtWorst atWorst, Propagation.Barrier barrier) {
     diagnostics.report(
         new Diagnostic(
             Diagnostic.Severity.FAULT,
             "no-way-for-tolerance",
             atWorst.span(),
-            at.equals(atWorst.span()) ? List.of() : List.of(at),
-            "a tolerance does not go through " + what,
+            List.of(barrier.at()),
+            "a tolerance does not go through " + barrier.what(),
             "compare what comes before it, or round it to a step and give that its own ±"));
   }
 }

@@ -14,6 +14,8 @@ import org.battenbook.check.CheckedPlace;
 import org.battenbook.check.Decisions;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.syntax.AtWorst;
+import org.battenbook.unit.Dimension;
+import org.battenbook.value.Kind;
 import org.jspecify.annotations.Nullable;
 
 /** The tolerances of a book: the error bounds of its places, and how errors reach values. */
@@ -90,23 +92,22 @@ public final class Tolerances {
   /** The errors of what the formula of a spot reads; without those of its own {@code ±}. */
   public Errors errors(Decisions decided, Spot spot) {
     CheckedFormula formula = decided.formula(spot);
-    return formula == null
-        ? new Errors(List.of(), List.of())
-        : errors(formula, decided.written(spot) == null ? null : spot.place());
+    return formula != null && formula.kind() instanceof Kind.Measured of
+        ? errors(formula, of.dimension(), decided.written(spot) == null ? null : spot.place())
+        : new Errors(List.of(), List.of());
   }
 
   /**
    * The errors of what a formula reads.
    *
+   * @param dimension of the formula
    * @param written the place whose own value is written in the formula's row; absent where none is
    */
-  private Errors errors(CheckedFormula formula, @Nullable Place written) {
+  private Errors errors(CheckedFormula formula, Dimension dimension, @Nullable Place written) {
     Map<Place, CheckedPlace> places = book.byPlace();
     ToleranceDependence dependence = new ToleranceDependence(places, bounds);
     Propagation followed = new Propagation(places, bounds, dependence, written);
     followed.follow(NodeInScope.of(formula, formula.expression()), Sensitivity.ONE);
-    return new Errors(
-        ErrorFormulas.terms(bounds, followed, formula, places),
-        ErrorFormulas.barriers(bounds, followed, formula));
+    return new ErrorTerms(bounds, places, formula, dimension).of(followed);
   }
 }
