@@ -107,6 +107,6 @@ class LaneFormsTest {
   void lanes_of_different_lengths_do_not_go_together() {
     assertThatThrownBy(() -> of("1").plus(of("1", "2")))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("1 rows beside 2");
+        .hasMessage("1 rows and 2");
   }
 }
