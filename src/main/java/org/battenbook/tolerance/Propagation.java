@@ -103,7 +103,8 @@ final class Propagation {
       return;
     }
     if (++ways > MOST_WAYS) {
-      barrier(sensitivity, "more than %d ways into".formatted(MOST_WAYS), part);
+      // Under any condition: ways that are followed no more may have others.
+      barrier(Sensitivity.ONE, "more than %d ways into".formatted(MOST_WAYS), part);
     } else if (node instanceof Reference reference) {
       reference(part, reference, sensitivity);
     } else if (node instanceof Apply apply) {

@@ -1,7 +1,11 @@
 package org.battenbook.workbook;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.battenbook.number.Rational;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -311,5 +315,35 @@ class ToleranceWaysTest {
     assertThat(filled.errors("left of one").worst()).isNotNull();
     assertThat(filled.errors("left of two").open())
         .allSatisfy(open -> assertThat(open).contains("what reads another row of its own table"));
+  }
+
+  /** The second one is doubled 13 times: 8192 ways, none of which is taken. */
+  @Test
+  void no_part_of_too_many_ways_is_told() {
+    StringBuilder job = new StringBuilder("workbook \"w\"\npage p\n  off = 1 mm ± 0.1 mm\n");
+    job.append("  x0 = off\n");
+    IntStream.range(0, 13).forEach(i -> job.append("  x%d = x%d + x%d\n".formatted(i + 1, i, i)));
+    job.append("  value = (if 1 mm > 2 mm then x13 else 3 mm) + off\n");
+    Filled filled = TextLoader.of(job.toString()).open().fill();
+    assertThat(filled.errors("value").worst()).isNull();
+    assertThat(filled.errors("value").open())
+        .singleElement()
+        .asString()
+        .contains("more than 5000 ways into");
+    assertThat(requireNonNull(filled.errors("x10").worst()).number().times(Rational.parse("25.4")))
+        .isEqualTo(Rational.parse("102.4"));
+  }
+
+  /** A way of an error is told with all conditions before it: 18 000 for 190 ways. */
+  @Test
+  void what_takes_too_long_a_formula_is_told_and_refused() {
+    String conditions =
+        IntStream.range(0, 190)
+            .mapToObj(i -> "if %d > k then off else ".formatted(i))
+            .collect(Collectors.joining());
+    String job = "page p\n  k = 5\n  off = 1 mm ± 0.1 mm\n  value = " + conditions + "2 * off\n";
+    assertThat(WrittenJob.filled(job).errors("value").worst()).isNotNull();
+    assertThat(WrittenJob.codes(job + "  fits = value < 3 mm even at worst\n"))
+        .containsExactly("no-way-for-tolerance");
   }
 }
