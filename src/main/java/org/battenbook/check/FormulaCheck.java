@@ -163,6 +163,11 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
 
   private Kind namedRow(TextLiteral text, Kind.RowOf rowOf) {
     Table table = environment.table(rowOf.table());
+    if (!text.children().isEmpty()) {
+      refuseHole(text.children().get(0), table);
+      checked.setKind(text, Kind.UNKNOWN);
+      return Kind.UNKNOWN;
+    }
     String name = plainText(text);
     checked.need(new Need(table.keyColumn(), Reach.ROWS));
     Kind kind =
@@ -171,6 +176,15 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
             : lateRow(text, table, name, rowOf);
     checked.setKind(text, kind);
     return kind;
+  }
+
+  /** Reports a value shown in the name of a row, which is fixed before any value is known. */
+  private void refuseHole(Expression shown, Table table) {
+    fault(
+        "hole-out-of-place",
+        shown.span(),
+        "a value cannot be shown inside this text: it names a row of '%s'".formatted(table),
+        "write the whole name of the row; write {{ for a brace itself");
   }
 
   private Kind writtenRow(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {
