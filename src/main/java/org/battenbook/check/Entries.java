@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
 import org.battenbook.bind.BookRows;
 import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
+import org.battenbook.book.OpenedKey;
 import org.battenbook.book.Place;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.RowSegment;
@@ -162,20 +163,21 @@ public final class Entries {
    * @param counts whether to visit the formulas of a row
    */
   private void fillIns(Named to, Predicate<String> counts) {
-    Map<String, CheckedFormula> last = new LinkedHashMap<>();
+    Map<OpenedKey, Runnable> last = new LinkedHashMap<>();
     byFillIn.forEach(
         (segment, cells) -> {
           for (int at = 0; at < segment.filled().size(); at++) {
-            String name = Name.key(segment.filled().get(at).name());
+            RowSegment.Filled row = segment.filled().get(at);
+            String name = Name.key(row.name());
             CheckedFormula formula = cells.formulas().get(at);
             if (formula != null && counts.test(name)) {
-              last.put(name, formula);
+              last.put(row.key(), () -> to.take(name, formula));
             } else if (cells.isFilled(at)) {
-              last.remove(name);
+              last.remove(row.key());
             }
           }
         });
-    last.forEach(to::take);
+    last.values().forEach(Runnable::run);
   }
 
   /** The formulas that openings have for all their rows. */
