@@ -99,7 +99,9 @@ final class CellCheck {
         }
       }
     }
-    column.cellChanges().forEach(change -> change(change, column, kind, entries));
+    column.cellChanges().stream()
+        .takeWhile(change -> !diagnostics.isRefused())
+        .forEach(change -> change(change, column, kind, entries));
     return entries.isEmpty() && entries.lateNames().isEmpty() ? Entries.NONE : entries;
   }
 
@@ -259,6 +261,7 @@ final class CellCheck {
         new CheckedFormula(change.formula(), Scope.ofCell(column, change.span().source()));
     new FormulaCheck(typing, diagnostics, checked, List.of()).check(kind);
     cells.set(row, checked);
+    count(checked, column);
     setTolerance(checked, row, cells);
     cells.change(row, change);
   }
