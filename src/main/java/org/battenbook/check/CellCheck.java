@@ -11,7 +11,6 @@ import org.battenbook.book.RowOpening;
 import org.battenbook.book.RowSegment;
 import org.battenbook.book.Table;
 import org.battenbook.bound.Bound;
-import org.battenbook.number.Rational;
 import org.battenbook.parse.CellReader;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
@@ -181,9 +180,6 @@ final class CellCheck {
       return;
     }
     cells.set(row, literal.get());
-    if (DeclaredKinds.isCount(column.declaredKind())) {
-      checkCount(literal.get(), entry.span());
-    }
   }
 
   /** Counts the operations of a cell's formula, and refuses the workbook if there are too many. */
@@ -210,21 +206,6 @@ final class CellCheck {
           "write its number");
     }
     cells.setTolerance(row, tolerance);
-  }
-
-  private void checkCount(Value value, Span span) {
-    boolean counts =
-        value instanceof Value.Amount amount
-            && amount.quantity().number() instanceof Rational number
-            && number.isWhole()
-            && number.signum() >= 0;
-    if (!counts) {
-      diagnostics.fault(
-          "not-a-count",
-          span,
-          "'%s' is not a count".formatted(span.text()),
-          "write a whole number, 0 or more");
-    }
   }
 
   private void change(Change change, Column column, Kind kind, Entries entries) {

@@ -74,10 +74,25 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
    */
   Kind check(@Nullable Kind expected) {
     Kind kind = value(expected);
+    checkCount();
     if (checked.formula().tolerance() != null) {
       tolerance(checked.formula().tolerance(), kind);
     }
     return kind;
+  }
+
+  /** Checks that a number written for a place that is declared as a count is one. */
+  private void checkCount() {
+    Scope.Own own = scope.own();
+    boolean isOfCount = own != null && DeclaredKinds.isCount(own.place().declaredKind());
+    if (isOfCount && checked.literal().filter(value -> !Counts.isCount(value)).isPresent()) {
+      Span written = checked.expression().span();
+      fault(
+          "not-a-count",
+          written,
+          "'%s' is not a count".formatted(written.text()),
+          "write a whole number, 0 or more");
+    }
   }
 
   /** Checks that the tolerance after {@code ±} has the same kind as the value before it. */
@@ -93,7 +108,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       return;
     }
     CheckedFormula tolerance = new CheckedFormula(written, scope);
-    Kind found = new FormulaCheck(typing, diagnostics, tolerance, List.of()).check(kind);
+    Kind found = new FormulaCheck(typing, diagnostics, tolerance, List.of()).value(kind);
     if (found != Kind.UNKNOWN) {
       checked.setTolerance(tolerance);
     }
