@@ -13,6 +13,11 @@ import org.jspecify.annotations.Nullable;
  */
 public record OpenedKey(@Nullable RowOpening opening, String name, String number) {
 
+  /** Whether the row's own name is certain; the first of a source row has no number if alone. */
+  public boolean hasCertainName() {
+    return opening == null || !number.equals("1");
+  }
+
   /** The row with a name of its own. */
   public static OpenedKey named(String name) {
     return new OpenedKey(null, Name.key(name), "");

@@ -124,14 +124,17 @@ public final class Entries {
     byOpening.values().forEach(cells -> formulas.addAll(cells.formulas().values()));
     Set<String> changed = new HashSet<>();
     byName.forEach((row, cells) -> changed.add(Name.key(row.name())));
-    fillIns((name, formula) -> formulas.add(formula), name -> !changed.contains(name));
+    fillIns(
+        (name, formula) -> formulas.add(formula),
+        row -> !row.key().hasCertainName() || !changed.contains(Name.key(row.name())));
     byName.values().forEach(cells -> formulas.addAll(cells.formulas().values()));
     return formulas;
   }
 
   /**
    * The formulas of single rows, by row name: those that people write and those of changes. If a
-   * row has several, the last one counts.
+   * row has several, the last one counts. A formula for the first of the rows that a source row
+   * opens also counts for the row that it opens alone.
    *
    * @param keys the entries of the key column
    */
@@ -139,7 +142,12 @@ public final class Entries {
     Map<String, CheckedFormula> named = new LinkedHashMap<>();
     new TreeMap<>(written.formulas())
         .forEach((row, formula) -> named.put(keys.writtenText(row), formula));
-    fillIns(named::put, name -> true);
+    fillIns(
+        (name, formula) -> {
+          RowOpening.unnumbered(name).ifPresent(alone -> named.put(alone, formula));
+          named.put(name, formula);
+        },
+        row -> true);
     byName.forEach(
         (row, cells) -> cells.formulas().values().forEach(f -> named.put(row.name(), f)));
     return named;
@@ -162,7 +170,7 @@ public final class Entries {
    *
    * @param counts whether to visit the formulas of a row
    */
-  private void fillIns(Named to, Predicate<String> counts) {
+  private void fillIns(Named to, Predicate<RowSegment.Filled> counts) {
     Map<OpenedKey, Runnable> last = new LinkedHashMap<>();
     byFillIn.forEach(
         (segment, cells) -> {
@@ -170,7 +178,7 @@ public final class Entries {
             RowSegment.Filled row = segment.filled().get(at);
             String name = Name.key(row.name());
             CheckedFormula formula = cells.formulas().get(at);
-            if (formula != null && counts.test(name)) {
+            if (formula != null && counts.test(row)) {
               last.put(row.key(), () -> to.take(name, formula));
             } else if (cells.isFilled(at)) {
               last.remove(row.key());

@@ -16,6 +16,7 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.battenbook.derive.Derivation;
 import org.battenbook.source.Diagnostic;
+import org.battenbook.unit.Quantity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -122,6 +123,8 @@ class OpenedRowsTest {
           for each piece of pieces, number to quantity
           given
             high : length = 1 in
+          worked out
+            top = high + 1 in
       """;
 
   @ParameterizedTest
@@ -151,6 +154,19 @@ class OpenedRowsTest {
     assertThat(column(filled, "places", "high")).containsExactly("7 in", "5 in");
     assertThat(filled.find("high of Tide: 1").exact()).isEqualTo("7");
     assertThat(filled.find("high of places \"Tide\"").exact()).isEqualTo("5");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'place | high', '\"Tide\" | off + 2 in'",
+    "'piece | high', '\"Tide\" | off + 2 in'",
+    "'piece | number | high', '\"Tide\" | 1 | off + 2 in'",
+  })
+  void an_error_comes_into_a_filled_in_row_by_whatever_name(String heads, String row) {
+    String rows = "  rows of places\n    " + heads + "\n    " + row + "\n";
+    Filled filled = filled(LIKE_NUMBERED + rows + "  lines\n  off = 1 in ± 1/8 in\n");
+    Quantity worst = Objects.requireNonNull(filled.errors("top of Tide").worst());
+    assertThat(worst.number()).hasToString("1/8");
   }
 
   @Test
