@@ -94,7 +94,7 @@ public final class FillIns {
 
   /** Reports a row that does not exist, unless a count that is not known yet can still open it. */
   private void checkMayBeOpened(RowSegment.Filled filled) {
-    if (rows.lack(filled.name())) {
+    if (!rows.mayAppear(filled.name())) {
       notOpened(filled);
     }
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.battenbook.book.Column;
+import org.battenbook.book.OpenedKey;
 import org.battenbook.book.Place;
 import org.battenbook.book.PlanStatement;
 import org.battenbook.book.RowOpening;
@@ -16,7 +17,6 @@ import org.battenbook.book.Table;
 import org.battenbook.number.Rational;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
-import org.battenbook.syntax.Name;
 import org.battenbook.unit.Quantity;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -106,26 +106,34 @@ public final class Rows {
   }
 
   private void findFilledRows() {
-    Map<String, Integer> byName = byName();
+    Map<OpenedKey, Integer> byKey = table.segments().isEmpty() ? Map.of() : byKey();
     for (RowSegment segment : table.segments()) {
       filled.put(
           segment,
           segment.filled().stream()
-              .mapToInt(one -> byName.getOrDefault(Name.key(one.name()), NO_ROW))
+              .mapToInt(one -> byKey.getOrDefault(one.key(), NO_ROW))
               .toArray());
     }
   }
 
   /**
-   * An index of opened rows by name. A row without a number in its name is also found by the name
-   * with number 1.
+   * An index of opened rows. A row without a number in its name is also found by the name with
+   * number 1, unless that is the name of another row.
    */
-  private Map<String, Integer> byName() {
-    Map<String, Integer> rows = new HashMap<>();
+  private Map<OpenedKey, Integer> byKey() {
+    Map<OpenedKey, Integer> rows = new HashMap<>();
+    for (int row = 0; row < opened.size(); row++) {
+      rows.put(OpenedKey.named(name(row)), row);
+    }
     for (int row = 0; row < opened.size(); row++) {
       Opened one = opened.get(row);
-      rows.put(Name.key(name(row)), row);
-      rows.put(Name.key(RowOpening.numbered(each(one), Integer.toString(one.number()))), row);
+      String each = each(one);
+      String number = Integer.toString(one.number());
+      rows.put(OpenedKey.opened(one.opening(), each, number), row);
+      if (each.equals(name(row))) {
+        rows.put(OpenedKey.opened(one.opening(), each, ""), row);
+        rows.putIfAbsent(OpenedKey.named(RowOpening.numbered(each, number)), row);
+      }
     }
     return rows;
   }
@@ -169,7 +177,12 @@ public final class Rows {
 
   /** Whether it is certain that no row has this name. */
   public boolean lack(String name) {
-    return keys.row(name).isEmpty() && (missing == null || !missing.mayHave(name));
+    return keys.row(name).isEmpty() && !mayAppear(name);
+  }
+
+  /** Whether a row with this name can still be opened, once all rows are known. */
+  boolean mayAppear(String name) {
+    return missing != null && missing.mayHave(name);
   }
 
   /**

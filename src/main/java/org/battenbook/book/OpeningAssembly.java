@@ -143,12 +143,11 @@ final class OpeningAssembly {
       named = columns.contains(opening.each()) ? opening : named;
     }
     if (key >= 0) {
-      fill(table, rows, columns, key, -1);
+      fill(table, rows, columns, null);
     } else if (named == null) {
       noNameHeading(table, rows.headings().get(0).span());
     } else {
-      int number = named.count() == null ? -1 : columns.indexOf(named.count().number());
-      fill(table, rows, columns, columns.indexOf(named.each()), number);
+      fill(table, rows, columns, named);
     }
   }
 
@@ -173,19 +172,41 @@ final class OpeningAssembly {
         "' and '", table.openings().stream().map(opening -> opening.from().toString()).toList());
   }
 
-  private void fill(Table table, RowsSection section, List<Column> columns, int name, int number) {
-    RowCells rows = section.rows();
+  /**
+   * Adds rows that enter cells of opened rows.
+   *
+   * @param by the opening whose source row and number tell each row; null if its own name does
+   */
+  private void fill(
+      Table table, RowsSection section, List<Column> columns, @Nullable RowOpening by) {
     List<RowSegment.Filled> filled = new ArrayList<>();
-    for (int row = 0; row < rows.rowCount(); row++) {
-      String rowName = text(rows, row, name);
-      if (number >= 0 && !rows.isEmpty(row, number)) {
-        rowName = RowOpening.numbered(rowName, rows.span(row, number).text());
-      }
-      filled.add(new RowSegment.Filled(rowName, rows.span(row, name)));
+    for (int row = 0; row < section.rows().rowCount(); row++) {
+      filled.add(
+          by == null
+              ? named(section.rows(), row, columns.indexOf(table.keyColumn()))
+              : opened(section.rows(), row, columns, by));
     }
     if (!table.isWritten()) {
       table.add(RowSegment.filling(section, columns, filled));
     }
+  }
+
+  private static RowSegment.Filled named(RowCells rows, int row, int at) {
+    String name = text(rows, row, at);
+    return new RowSegment.Filled(name, OpenedKey.named(name), rows.span(row, at));
+  }
+
+  private static RowSegment.Filled opened(
+      RowCells rows, int row, List<Column> columns, RowOpening by) {
+    int at = columns.indexOf(by.each());
+    int numberAt = by.count() == null ? -1 : columns.indexOf(by.count().number());
+    String each = text(rows, row, at);
+    boolean isNumbered = numberAt >= 0 && !rows.isEmpty(row, numberAt);
+    String number = isNumbered ? rows.span(row, numberAt).text() : "";
+    return new RowSegment.Filled(
+        isNumbered ? RowOpening.numbered(each, number) : each,
+        OpenedKey.opened(by, each, number),
+        rows.span(row, at));
   }
 
   /** The text of a cell that is a text literal; for any other cell, its source text. */

@@ -1,6 +1,7 @@
 package org.battenbook.book;
 
 import java.util.Map;
+import java.util.Optional;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Formula;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +40,17 @@ public record RowOpening(
   /** The name of one of several rows that a source row opens: {@code Tide chart: 2}. */
   public static String numbered(String each, String number) {
     return each + ": " + number;
+  }
+
+  /**
+   * The name of the only row that a source row opens, if {@code numbered} is the name with number
+   * 1: that row is found by both names.
+   */
+  public static Optional<String> unnumbered(String numbered) {
+    String first = numbered("", "1");
+    return numbered.endsWith(first)
+        ? Optional.of(numbered.substring(0, numbered.length() - first.length()))
+        : Optional.empty();
   }
 
   /** Whether the opening fills a column, with the source row or the number. */

@@ -27,11 +27,13 @@ public record RowSegment(
     @Nullable FromList list) {
 
   /**
-   * The name of an opened row whose cells are entered.
+   * An opened row whose cells are entered.
    *
+   * @param name its name, as messages say it
+   * @param key tells which row it is
    * @param at where the name is written
    */
-  public record Filled(String name, Span at) {}
+  public record Filled(String name, OpenedKey key, Span at) {}
 
   /**
    * The source of rows from a list.

@@ -11,7 +11,6 @@ import org.battenbook.book.RowOpening;
 import org.battenbook.book.RowSegment;
 import org.battenbook.book.Table;
 import org.battenbook.bound.Bound;
-import org.battenbook.number.Rational;
 import org.battenbook.parse.CellReader;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.Span;
@@ -99,7 +98,9 @@ final class CellCheck {
         }
       }
     }
-    column.cellChanges().forEach(change -> change(change, column, kind, entries));
+    column.cellChanges().stream()
+        .takeWhile(change -> !diagnostics.isRefused())
+        .forEach(change -> change(change, column, kind, entries));
     return entries.isEmpty() && entries.lateNames().isEmpty() ? Entries.NONE : entries;
   }
 
@@ -179,9 +180,6 @@ final class CellCheck {
       return;
     }
     cells.set(row, literal.get());
-    if (DeclaredKinds.isCount(column.declaredKind())) {
-      checkCount(literal.get(), entry.span());
-    }
   }
 
   /** Counts the operations of a cell's formula, and refuses the workbook if there are too many. */
@@ -208,21 +206,6 @@ final class CellCheck {
           "write its number");
     }
     cells.setTolerance(row, tolerance);
-  }
-
-  private void checkCount(Value value, Span span) {
-    boolean counts =
-        value instanceof Value.Amount amount
-            && amount.quantity().number() instanceof Rational number
-            && number.isWhole()
-            && number.signum() >= 0;
-    if (!counts) {
-      diagnostics.fault(
-          "not-a-count",
-          span,
-          "'%s' is not a count".formatted(span.text()),
-          "write a whole number, 0 or more");
-    }
   }
 
   private void change(Change change, Column column, Kind kind, Entries entries) {
@@ -259,6 +242,7 @@ final class CellCheck {
         new CheckedFormula(change.formula(), Scope.ofCell(column, change.span().source()));
     new FormulaCheck(typing, diagnostics, checked, List.of()).check(kind);
     cells.set(row, checked);
+    count(checked, column);
     setTolerance(checked, row, cells);
     cells.change(row, change);
   }

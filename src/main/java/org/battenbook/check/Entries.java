@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
 import org.battenbook.bind.BookRows;
 import org.battenbook.bind.Rows;
 import org.battenbook.book.Column;
+import org.battenbook.book.OpenedKey;
 import org.battenbook.book.Place;
 import org.battenbook.book.RowOpening;
 import org.battenbook.book.RowSegment;
@@ -123,14 +124,17 @@ public final class Entries {
     byOpening.values().forEach(cells -> formulas.addAll(cells.formulas().values()));
     Set<String> changed = new HashSet<>();
     byName.forEach((row, cells) -> changed.add(Name.key(row.name())));
-    fillIns((name, formula) -> formulas.add(formula), name -> !changed.contains(name));
+    fillIns(
+        (name, formula) -> formulas.add(formula),
+        row -> !row.key().hasCertainName() || !changed.contains(Name.key(row.name())));
     byName.values().forEach(cells -> formulas.addAll(cells.formulas().values()));
     return formulas;
   }
 
   /**
    * The formulas of single rows, by row name: those that people write and those of changes. If a
-   * row has several, the last one counts.
+   * row has several, the last one counts. A formula for the first of the rows that a source row
+   * opens also counts for the row that it opens alone.
    *
    * @param keys the entries of the key column
    */
@@ -138,13 +142,23 @@ public final class Entries {
     Map<String, CheckedFormula> named = new LinkedHashMap<>();
     new TreeMap<>(written.formulas())
         .forEach((row, formula) -> named.put(keys.writtenText(row), formula));
-    fillIns(named::put, name -> true);
+    fillIns(
+        (name, formula) -> {
+          RowOpening.unnumbered(name).ifPresent(alone -> named.put(alone, formula));
+          named.put(name, formula);
+        },
+        row -> true);
     byName.forEach((row, cells) -> change(named, Name.key(row.name()), cells));
     return named;
   }
 
   /** Lets a change replace the formula of a row, by one of its own or by a value. */
   private static void change(Map<String, CheckedFormula> named, String row, Cells one) {
+    RowOpening.unnumbered(row).ifPresent(alone -> replace(named, alone, one));
+    replace(named, row, one);
+  }
+
+  private static void replace(Map<String, CheckedFormula> named, String row, Cells one) {
     named.remove(row);
     one.formulas().values().forEach(formula -> named.put(row, formula));
   }
@@ -166,21 +180,22 @@ public final class Entries {
    *
    * @param counts whether to visit the formulas of a row
    */
-  private void fillIns(Named to, Predicate<String> counts) {
-    Map<String, CheckedFormula> last = new LinkedHashMap<>();
+  private void fillIns(Named to, Predicate<RowSegment.Filled> counts) {
+    Map<OpenedKey, Runnable> last = new LinkedHashMap<>();
     byFillIn.forEach(
         (segment, cells) -> {
           for (int at = 0; at < segment.filled().size(); at++) {
-            String name = Name.key(segment.filled().get(at).name());
+            RowSegment.Filled row = segment.filled().get(at);
+            String name = Name.key(row.name());
             CheckedFormula formula = cells.formulas().get(at);
-            if (formula != null && counts.test(name)) {
-              last.put(name, formula);
+            if (formula != null && counts.test(row)) {
+              last.put(row.key(), () -> to.take(name, formula));
             } else if (cells.isFilled(at)) {
-              last.remove(name);
+              last.remove(row.key());
             }
           }
         });
-    last.forEach(to::take);
+    last.values().forEach(Runnable::run);
   }
 
   /** The formulas that openings have for all their rows. */

@@ -74,10 +74,25 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
    */
   Kind check(@Nullable Kind expected) {
     Kind kind = value(expected);
+    checkCount();
     if (checked.formula().tolerance() != null) {
       tolerance(checked.formula().tolerance(), kind);
     }
     return kind;
+  }
+
+  /** Checks that a number written for a place that is declared as a count is one. */
+  private void checkCount() {
+    Scope.Own own = scope.own();
+    boolean isOfCount = own != null && DeclaredKinds.isCount(own.place().declaredKind());
+    if (isOfCount && checked.literal().filter(value -> !Counts.isCount(value)).isPresent()) {
+      Span written = checked.expression().span();
+      fault(
+          "not-a-count",
+          written,
+          "'%s' is not a count".formatted(written.text()),
+          "write a whole number, 0 or more");
+    }
   }
 
   /** Checks that the tolerance after {@code ±} has the same kind as the value before it. */
@@ -93,7 +108,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       return;
     }
     CheckedFormula tolerance = new CheckedFormula(written, scope);
-    Kind found = new FormulaCheck(typing, diagnostics, tolerance, List.of()).check(kind);
+    Kind found = new FormulaCheck(typing, diagnostics, tolerance, List.of()).value(kind);
     if (found != Kind.UNKNOWN) {
       checked.setTolerance(tolerance);
     }
@@ -163,6 +178,11 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
 
   private Kind namedRow(TextLiteral text, Kind.RowOf rowOf) {
     Table table = environment.table(rowOf.table());
+    if (!text.children().isEmpty()) {
+      refuseHole(text.children().get(0), table);
+      checked.setKind(text, Kind.UNKNOWN);
+      return Kind.UNKNOWN;
+    }
     String name = plainText(text);
     checked.need(new Need(table.keyColumn(), Reach.ROWS));
     Kind kind =
@@ -171,6 +191,15 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
             : lateRow(text, table, name, rowOf);
     checked.setKind(text, kind);
     return kind;
+  }
+
+  /** Reports a value shown in the name of a row, which is fixed before any value is known. */
+  private void refuseHole(Expression shown, Table table) {
+    fault(
+        "hole-out-of-place",
+        shown.span(),
+        "a value cannot be shown inside this text: it names a row of '%s'".formatted(table),
+        "write the whole name of the row; write {{ for a brace itself");
   }
 
   private Kind writtenRow(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {

@@ -19,6 +19,10 @@ import org.jspecify.annotations.Nullable;
 final class CompiledPlace {
   private final Slot slot;
   private final CheckedPlace checked;
+
+  /** The formula before any check that its value is a count: what changes of cells inherit. */
+  private final @Nullable FormulaNode unchecked;
+
   private final @Nullable FormulaNode formula;
   private final @Nullable ColumnKernel lanes;
   private final Program program;
@@ -52,8 +56,10 @@ final class CompiledPlace {
       @Nullable Table namedRows) {
     this.slot = slot;
     this.checked = checked;
-    this.formula = formula;
-    this.lanes = formula == null || !slot.isColumn() ? null : KernelCompiler.compile(formula);
+    this.unchecked = formula;
+    this.formula = formula == null ? null : counted(checked.formula(), formula);
+    this.lanes =
+        this.formula == null || !slot.isColumn() ? null : KernelCompiler.compile(this.formula);
     this.program = program;
     this.namedRows = namedRows;
   }
@@ -97,9 +103,13 @@ final class CompiledPlace {
   private FormulaNode compile(OwnFormula own) {
     FormulaNode inherited =
         own.written() == null
-            ? formula
+            ? unchecked
             : new ConstantNode(own.formula().expression(), own.written());
-    return program.compileCell(own.formula(), inherited);
+    return counted(own.formula(), program.compileCell(own.formula(), inherited));
+  }
+
+  private FormulaNode counted(@Nullable CheckedFormula of, FormulaNode node) {
+    return FormulaCompiler.counted(place(), Objects.requireNonNull(of), node);
   }
 
   /** The value in one row (0 for a line): the row's own, or the formula's. */

@@ -10,10 +10,12 @@ import org.battenbook.book.Table;
 import org.battenbook.check.CheckedBook;
 import org.battenbook.check.CheckedFormula;
 import org.battenbook.check.CheckedFunction;
+import org.battenbook.check.Counts;
 import org.battenbook.check.Path;
 import org.battenbook.check.Target;
 import org.battenbook.check.TargetVisitor;
 import org.battenbook.operation.Operation;
+import org.battenbook.operation.Operations;
 import org.battenbook.operation.PixelCount;
 import org.battenbook.syntax.Aggregate;
 import org.battenbook.syntax.Apply;
@@ -76,6 +78,13 @@ final class FormulaCompiler implements ExpressionVisitor<FormulaNode> {
       Tolerances tolerances, Slots slots, CheckedFormula formula, @Nullable FormulaNode inherited) {
     return new FormulaCompiler(tolerances, slots, formula, inherited)
         .compiled(formula.expression());
+  }
+
+  /** The formula of a place, with the check that its value is a count where it must be one. */
+  static FormulaNode counted(Place place, CheckedFormula formula, FormulaNode node) {
+    return Counts.mustBeChecked(place, formula)
+        ? new ApplyNode(formula.expression(), Operations.COUNT, List.of(node))
+        : node;
   }
 
   private FormulaNode compiled(Expression node) {

@@ -45,7 +45,9 @@ public final class Trace {
   /** The formula of a cell is compiled by itself: its own name means what the cell had before. */
   private static FormulaNode node(Results results, Spot spot, CheckedFormula formula) {
     FormulaNode own = results.program().compiled(spot.place()).ownFormula(spot.row(), results);
-    return own == null ? results.program().compile(formula) : own;
+    return own == null
+        ? FormulaCompiler.counted(spot.place(), formula, results.program().compile(formula))
+        : own;
   }
 
   /** The formula of a layer of a spot's place, with what it reads; absent where it has none. */

@@ -45,7 +45,8 @@ final class PlaceCells {
           "largest-of-nothing",
           "smallest-of-nothing",
           "average-of-nothing",
-          "negative-root");
+          "negative-root",
+          "not-a-count");
 
   private final FormulaTranslator translator;
   private final CheckedBook book;

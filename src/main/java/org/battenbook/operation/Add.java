@@ -49,6 +49,11 @@ final class Add extends Sum {
   }
 
   @Override
+  public boolean keepsCounts() {
+    return true;
+  }
+
+  @Override
   public LaneKernel lanes() {
     return LaneKernel.ofNumbers(NumberLane::plus);
   }

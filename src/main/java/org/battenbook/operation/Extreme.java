@@ -33,6 +33,11 @@ abstract class Extreme extends Function {
   }
 
   @Override
+  public final boolean keepsCounts() {
+    return true;
+  }
+
+  @Override
   public final Value apply(List<Value> operands) {
     BinaryOperator<Real> further = this::further;
     return Values.of(

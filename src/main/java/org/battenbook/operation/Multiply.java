@@ -28,6 +28,11 @@ final class Multiply extends Product {
   }
 
   @Override
+  public boolean keepsCounts() {
+    return true;
+  }
+
+  @Override
   public LaneKernel lanes() {
     return LaneKernel.ofNumbers(NumberLane::times);
   }

@@ -91,6 +91,11 @@ public interface Operation {
     return false;
   }
 
+  /** Whether its result is whole and not negative wherever all operands are. */
+  default boolean keepsCounts() {
+    return false;
+  }
+
   /** Whether its result says that both operands are the same. */
   default boolean isEquality() {
     return false;

@@ -25,6 +25,9 @@ public final class Operations {
   /** {@code abs(a)}. */
   public static final Operation ABSOLUTE = new Absolute();
 
+  /** The value of a place that is declared as a count; no formula has it by name. */
+  public static final Operation COUNT = new WholeCount();
+
   private static final List<Operation> OPERATORS =
       List.of(
           ADD,

@@ -1,5 +1,6 @@
 package org.battenbook.plan;
 
+import java.math.BigInteger;
 import java.util.Arrays;
 
 /**
@@ -21,19 +22,36 @@ public final class StockBound {
   private long[] sizes;
 
   /**
-   * Calculates the highest total size for each cost. It gives up if the costs are too high or the
-   * plan is stopped.
+   * Calculates the highest total size for each cost. It gives up if the costs or sizes are too high
+   * or the plan is stopped.
    *
    * @param known the highest cost to calculate, that of the best packing so far
    */
   public StockBound(Offers offers, long known, Effort effort) {
-    this.sizes = known > MOST_COSTS || effort.isStopped() ? GIVEN_UP : new long[(int) known + 1];
+    boolean isTooLarge = known > MOST_COSTS || passesLongs(offers, known);
+    this.sizes = isTooLarge || effort.isStopped() ? GIVEN_UP : new long[(int) known + 1];
     for (int stock = 0; stock < offers.count(); stock++) {
       effort.spend(sizes.length);
       add(offers, stock, effort);
     }
     // An incomplete table would prove nothing.
     sizes = effort.isStopped() ? GIVEN_UP : sizes;
+  }
+
+  /**
+   * Whether a total size within the known cost could be more than a {@code long} holds. It counts
+   * as if each stock had the whole cost for itself.
+   */
+  private static boolean passesLongs(Offers offers, long known) {
+    BigInteger most = BigInteger.ZERO;
+    for (int stock = 0; stock < offers.count(); stock++) {
+      long affordable = known / Math.max(1, offers.costs[stock]);
+      most =
+          most.add(
+              BigInteger.valueOf(Math.min(offers.limits[stock], affordable))
+                  .multiply(BigInteger.valueOf(offers.sizes[stock])));
+    }
+    return most.bitLength() > 62;
   }
 
   /**

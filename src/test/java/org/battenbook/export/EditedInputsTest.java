@@ -30,6 +30,7 @@ import org.battenbook.workbook.Edit;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FirstPlans;
 import org.battenbook.workbook.FolderLoader;
+import org.battenbook.workbook.TextLoader;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -73,6 +74,40 @@ class EditedInputsTest {
       }
       assertThat(Recalculation.agrees(filled, book)).as("seed %d, %s", seed, edits).isPositive();
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3 in, 3", "1 in, 1", "8 in, 8", "2.0001 in, 2.0001"})
+  void a_count_that_an_edit_spoils_is_an_error_in_both(String width, double inFile)
+      throws IOException {
+    String job =
+        """
+        page p
+          width = 6 in
+          count : count = width / (2 in) - 1
+          twice = 2 * count
+          table t by k
+            given
+              k : text
+              n : count = width / (2 in) - 1
+            worked out
+              more : count = n + 1
+          rows of t
+            k   | n
+            "a" |
+            "b" | width / (4 in) + 1/2
+        """;
+    Filled before = filled(job);
+    try (XSSFWorkbook book = Recalculation.exported(before)) {
+      Places.cell(book, Places.at(before, before.spot("width"))).setCellValue(inFile);
+      Filled after = filled(job.replace("6 in", width));
+      assertThat(Recalculation.agrees(after, book)).isEqualTo(6);
+    }
+    assertThat(Recalculation.fixed(before)).isEmpty();
+  }
+
+  private static Filled filled(String job) {
+    return TextLoader.of("workbook \"Job\"\n" + job).open().fill();
   }
 
   /** What a person wrote as a number or as the name of a row. */

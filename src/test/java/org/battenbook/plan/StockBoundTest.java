@@ -24,6 +24,25 @@ class StockBoundTest {
     }
   }
 
+  @Test
+  void it_gives_up_where_sizes_pass_longs() {
+    Offers huge = new Offers(new long[] {1L << 44}, new long[] {1}, new int[] {Offers.UNLIMITED});
+    assertThat(bound(huge, 1_048_581)).isZero();
+    assertThat(bound(huge, 1 << 17)).isEqualTo(1 << 14);
+  }
+
+  @Test
+  void it_gives_up_where_free_stock_passes_longs() {
+    Offers free =
+        new Offers(new long[] {1L << 61, 1L << 61, 1}, new long[] {0, 0, 1}, new int[] {2, 3, 100});
+    assertThat(bound(free, 10)).isZero();
+  }
+
+  /** The bound for a total size of 2^58. */
+  private static long bound(Offers offers, long known) {
+    return StockBound.of(1L << 58, offers, known, new Effort(Long.MAX_VALUE, PlanWatch.NONE));
+  }
+
   private Offers anyOffers() {
     return new Offers(
         new long[] {40 + random.nextInt(20), 60 + random.nextInt(20), 50},

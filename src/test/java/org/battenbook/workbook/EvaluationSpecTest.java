@@ -31,7 +31,12 @@ class EvaluationSpecTest {
   }
 
   private static Filled line(String formula) {
-    return fill("  x = " + formula + "\n");
+    return fill("  " + definition(formula) + "\n");
+  }
+
+  /** A formula of the table may begin with its kind, {@code : count = 3 / 2}. */
+  private static String definition(String formula) {
+    return formula.startsWith(":") ? "x " + formula : "x = " + formula;
   }
 
   private static void column(String formula, String expected) {
@@ -49,6 +54,9 @@ class EvaluationSpecTest {
   /** A value of the same kind that no formula of the table gives. */
   private static String override(Filled line) {
     Kind kind = line.results().program().book().place(line.spot("x").place()).kind();
+    if (line.spot("x").place().declaredKind() != null) {
+      return "77";
+    }
     if (kind instanceof Kind.Measured measured) {
       return ("-77 " + measured.dimension().baseSymbol()).strip();
     }
@@ -67,11 +75,11 @@ class EvaluationSpecTest {
                 given
                   k : text
                 worked out
-                  x = %s
+                  %s
               rows of t
                 k | x
             """
-                .formatted(formula));
+                .formatted(definition(formula)));
     for (int row = 0; row < ROWS; row++) {
       table.append("    \"r%d\" | %s\n".formatted(row, row == OVERRIDDEN ? override : ""));
     }

@@ -16,6 +16,7 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.battenbook.derive.Derivation;
 import org.battenbook.source.Diagnostic;
+import org.battenbook.unit.Quantity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -104,6 +105,75 @@ class OpenedRowsTest {
                 """);
     assertThat(column(filled, "places", "wall")).containsExactly("east", "north", "south", "west");
     assertThat(names(filled, "screws")).hasSize(5);
+  }
+
+  /** Two rows of one source table: the name of one is that of the other with a number. */
+  private static final String LIKE_NUMBERED =
+      """
+      page p
+        table pieces by title
+          given
+            title    : text
+            quantity : count = 1
+        rows of pieces
+          title     | quantity
+          "Tide: 1" |
+          "Tide"    |
+        table places by place
+          for each piece of pieces, number to quantity
+          given
+            high : length = 1 in
+          worked out
+            top = high + 1 in
+      """;
+
+  @ParameterizedTest
+  @CsvSource({
+    "'place | high', '\"Tide: 1\" | 9 in', '9 in, 1 in'",
+    "'place | high', '\"Tide\" | 9 in', '1 in, 9 in'",
+    "'piece | high', '\"Tide: 1\" | 9 in', '9 in, 1 in'",
+    "'piece | number | high', '\"Tide: 1\" | 1 | 9 in', '9 in, 1 in'",
+    "'piece | number | high', '\"Tide\" | 1 | 9 in', '1 in, 9 in'",
+    "'piece | number | high', '\"Tide\" | | 9 in', '1 in, 9 in'",
+  })
+  void a_number_never_takes_a_row_from_its_own_name(String heads, String row, String high) {
+    Filled filled = filled(LIKE_NUMBERED + "  rows of places\n    " + heads + "\n    " + row);
+    assertThat(String.join(", ", column(filled, "places", "high"))).isEqualTo(high);
+  }
+
+  @Test
+  void rows_whose_names_look_alike_have_formulas_of_their_own() {
+    String rows =
+        """
+          rows of places
+            piece     | number | high
+            "Tide"    | 1      | 2 in + 3 in
+            "Tide: 1" |        | 3 in + 4 in
+        """;
+    Filled filled = filled(LIKE_NUMBERED + rows);
+    assertThat(column(filled, "places", "high")).containsExactly("7 in", "5 in");
+    assertThat(filled.find("high of Tide: 1").exact()).isEqualTo("7");
+    assertThat(filled.find("high of places \"Tide\"").exact()).isEqualTo("5");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'place | high', '\"Tide\" | off + 2 in'",
+    "'piece | high', '\"Tide\" | off + 2 in'",
+    "'piece | number | high', '\"Tide\" | 1 | off + 2 in'",
+  })
+  void an_error_comes_into_a_filled_in_row_by_whatever_name(String heads, String row) {
+    String rows = "  rows of places\n    " + heads + "\n    " + row + "\n";
+    Filled filled = filled(LIKE_NUMBERED + rows + "  lines\n  off = 1 in ± 1/8 in\n");
+    Quantity worst = Objects.requireNonNull(filled.errors("top of Tide").worst());
+    assertThat(worst.number()).hasToString("1/8");
+  }
+
+  @Test
+  void the_number_of_a_row_that_is_not_opened_names_no_other_row() {
+    String none = LIKE_NUMBERED.replace("\"Tide\"    |", "\"Tide\"    | 0");
+    String row = "  rows of places\n    piece | number | high\n    \"Tide\" | 1 | 9 in\n";
+    assertThat(codes(none + row)).containsExactly("row-not-opened");
   }
 
   @Test
@@ -208,9 +278,12 @@ class OpenedRowsTest {
   @CsvSource(
       delimiter = ';',
       value = {
-        "for each piece of pieces, number to hung; for each piece of peaces, number to hung; no-such-table",
-        "for each piece of pieces, number to hung; for each piece of pieces, number to hang; no-such-column",
-        "for each piece of pieces, number to hung; for each piece of pieces, number to width; rows-not-by-count",
+        "for each piece of pieces, number to hung; for each piece of peaces, number to hung;"
+            + " no-such-table",
+        "for each piece of pieces, number to hung; for each piece of pieces, number to hang;"
+            + " no-such-column",
+        "for each piece of pieces, number to hung; for each piece of pieces, number to width;"
+            + " rows-not-by-count",
         "then quantity else 0; then quantity / 2 else 0; rows-not-a-count",
         "then quantity else 0; then quantity - 2 else 0; rows-not-a-count",
         "then quantity else 0; then quantity * 400000 else 0; too-many-opened-rows",

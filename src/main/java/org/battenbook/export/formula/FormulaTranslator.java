@@ -1,11 +1,14 @@
 package org.battenbook.export.formula;
 
+import java.util.List;
 import org.battenbook.book.Place;
 import org.battenbook.check.CheckedFormula;
+import org.battenbook.check.Counts;
 import org.battenbook.evaluate.Results;
 import org.battenbook.export.layout.FileLayout;
 import org.battenbook.export.layout.TableLayout;
 import org.battenbook.number.Rational;
+import org.battenbook.operation.Operations;
 import org.battenbook.operation.SpreadsheetText;
 import org.battenbook.unit.Form;
 
@@ -49,9 +52,17 @@ public final class FormulaTranslator {
    * @throws Inexpressible if no formula of a spreadsheet gives its value
    */
   public SpreadsheetText inCell(Place place, CheckedFormula formula, FormulaContext context) {
-    SpreadsheetText text = translate(formula, context);
+    SpreadsheetText text = counted(place, formula, translate(formula, context));
     SpreadsheetText name = text.rowName();
     return FormulaLimits.checked(name == null ? inShownUnit(place, text) : name);
+  }
+
+  /** With the check that the value is a count, where it must be one. */
+  private static SpreadsheetText counted(
+      Place place, CheckedFormula formula, SpreadsheetText text) {
+    return Counts.mustBeChecked(place, formula)
+        ? Operations.COUNT.spreadsheet(List.of(text))
+        : text;
   }
 
   private SpreadsheetText inShownUnit(Place place, SpreadsheetText number) {

@@ -16,7 +16,7 @@ public final class StickPlanner {
    * The version of the planner. Raise it after a change that can give another plan for the same
    * job, or that corrects a bound or a proof. Stored plans of earlier versions are then not used.
    */
-  public static final int VERSION = 1;
+  public static final int VERSION = 2;
 
   private StickPlanner() {}
 
