@@ -241,6 +241,14 @@ final class CellCheck {
     CheckedFormula checked =
         new CheckedFormula(change.formula(), Scope.ofCell(column, change.span().source()));
     new FormulaCheck(typing, diagnostics, checked, List.of()).check(kind);
+    CheckedFormula replaced = cells.formulas().get(row);
+    if (replaced != null && checked.readsInherited()) {
+      diagnostics.fault(
+          "change-reads-formula",
+          change.formula().span(),
+          Cells.unreadable(replaced),
+          Cells.writtenOut(replaced, column));
+    }
     cells.set(row, checked);
     count(checked, column);
     setTolerance(checked, row, cells);

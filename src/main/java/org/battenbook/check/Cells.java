@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.battenbook.bind.BookRows;
+import org.battenbook.book.Place;
 import org.battenbook.book.Table;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Change;
@@ -162,20 +163,39 @@ public final class Cells {
   }
 
   /**
-   * Applies a change to a row. The value written there stays, since the change can read it.
+   * Applies a change to a row. The value written there stays, since the change can read it. A
+   * formula does not: a change that reads one becomes the fault {@code change-reads-formula}.
    *
    * @param one the cell of the change, at index 0
    */
-  void change(Cells one, int row) {
+  void change(Cells one, int row, Place place) {
     CheckedFormula formula = one.formulas.get(0);
+    CheckedFormula replaced = formulas.get(row);
     if (formula == null) {
       values[row] = one.values[0];
+      formulas.remove(row);
+    } else if (replaced != null && formula.readsInherited()) {
+      String message = unreadable(replaced) + "; " + writtenOut(replaced, place);
+      values[row] = new Value.Fault("change-reads-formula", message);
       formulas.remove(row);
     } else {
       formulas.put(row, formula);
     }
     setTolerance(row, one.tolerances.get(0));
     one.changes.values().forEach(change -> changes.put(row, change));
+  }
+
+  /** The message for a change that reads the formula of the cell that it changes. */
+  static String unreadable(CheckedFormula replaced) {
+    Span formula = replaced.expression().span();
+    return "a change cannot read the formula of its cell, '%s' in %s"
+        .formatted(formula.text(), formula.place());
+  }
+
+  /** What to write instead. */
+  static String writtenOut(CheckedFormula replaced, Place place) {
+    return "write (%s) in the change instead of '%s'"
+        .formatted(replaced.expression().span().text(), place.label());
   }
 
   /** Sets the tolerance of a row's value; null for no tolerance. */

@@ -172,9 +172,12 @@ public final class CheckedBook {
     }
     Cells cells = cell.get().cells();
     int at = cell.get().at();
+    boolean isOfChange = cells.changes().containsKey(at);
     new CellCheck(new CheckedKinds(environment, places), found)
         .enter(entry, at, column, old.kind(), cells);
-    if (entry != null && !cells.isFilled(at)) {
+    CheckedFormula formula = cells.formulas().get(at);
+    boolean mayReadFormula = isOfChange && formula != null && formula.readsInherited();
+    if (mayReadFormula || (entry != null && !cells.isFilled(at))) {
       return Optional.empty();
     }
     cells.setTyped(at, entry == null ? null : entry.span());

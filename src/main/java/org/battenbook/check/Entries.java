@@ -312,7 +312,8 @@ public final class Entries {
     }
     byFillIn.forEach((segment, from) -> fillIn(segment, from, rows, cells));
     byName.forEach(
-        (name, one) -> rows.keys().row(name.name()).ifPresent(row -> cells.change(one, row)));
+        (name, one) ->
+            rows.keys().row(name.name()).ifPresent(row -> cells.change(one, row, place)));
     return cells.resolved(lateNames(), others);
   }
 

@@ -52,7 +52,10 @@ final class PlanSettings {
         && amount.quantity().number() instanceof Rational exact) {
       return DigitLimit.writable(exact, "its " + setting.words());
     }
-    throw new NotPlannable(
-        "its %s is not known exactly: write it as a number".formatted(setting.words()));
+    String why =
+        value instanceof Value.Fault fault
+            ? "its %s has a fault: %s".formatted(setting.words(), fault.message())
+            : "its %s is not known exactly: write it as a number".formatted(setting.words());
+    throw new NotPlannable(why);
   }
 }

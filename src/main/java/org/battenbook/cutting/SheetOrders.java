@@ -114,14 +114,9 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
     }
   }
 
-  /** How many rounds of parallel cuts there may be; none said, or 0, is any number. */
+  /** The most rounds of parallel cuts. A plan that says none, or 0, allows any number. */
   private OptionalInt stages() throws NotPlannable {
     Rational stages = settings.number(PlanRole.STAGES, Rational.ZERO);
-    if (stages.signum() < 0 || !stages.isWhole()) {
-      throw new NotPlannable(
-          "%s stages are none: say how many rounds of cuts there may be, or 0 for any number"
-              .formatted(stages));
-    }
     boolean isAny = stages.signum() == 0 || stages.compareTo(Rational.of(Integer.MAX_VALUE)) > 0;
     return isAny ? OptionalInt.empty() : OptionalInt.of((int) stages.longNumerator());
   }

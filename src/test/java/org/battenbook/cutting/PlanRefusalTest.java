@@ -150,8 +150,8 @@ class PlanRefusalTest {
           broad  = wide :: broad  = wide * sqrt(2) :: a: its broad is known about, not exactly: round it up to a step
           broad  = wide :: broad  = wide - 10 in :: a side of part 'a' is not above zero: correct it, or ask for none
           = 4 :: = 1000000 :: 1,000,000 pieces are more than the 10,000 of one plan: plan them in turn
-          stages = 3 :: stages = 5/2 :: 5/2 stages are none: say how many rounds of cuts there may be, or 0 for any number
-          stages = 3 :: stages = -1 :: -1 stages are none: say how many rounds of cuts there may be, or 0 for any number
+          stages = 3 :: stages = 5/2 * 1 :: its stages has a fault: a count is whole and not negative, and this is 5/2: round it in its formula
+          stages = 3 :: stages = 0 - 1 :: its stages has a fault: a count is whole and not negative, and this is -1: write 'max(0, …)' around its formula
           time = 1 s :: time = 0 s :: a planning time is more than nothing: write one such as 10 s
           blade : length = 0 in :: blade : length = -1 in :: stock 'large': its blade is below zero: correct it, or say 0
           edge  : length = 0 in :: edge  : length = -1 in :: a trim of a sheet is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'

@@ -23,6 +23,7 @@ import org.battenbook.edit.RowRemoval;
 import org.battenbook.edit.WorkbookEdit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Edits of random workbooks keep the {@link EditLaw}. */
@@ -43,6 +44,41 @@ class EditsEqualReadingTest {
     assertThat(small).as("edits that read no text again").isGreaterThan(200);
     assertThat(made - small).as("edits that read their text").isGreaterThan(50);
     assertThat(refused).isGreaterThan(50);
+  }
+
+  /** A change of a cell may come to read the formula in that cell, and then it is refused. */
+  @ParameterizedTest
+  @CsvSource({"w + 1 in, false", "8 in, true", "3 in * 3, true"})
+  void changes_of_cells_with_formulas(String entry, boolean isMade) {
+    Map<String, String> texts =
+        Map.of(
+            "shop.batten",
+            """
+            workbook "shop"
+            page p
+              table t by name
+                given
+                  name : text
+                  w    : length = 1 in
+              rows of t
+                name | w
+                "a"  | 2 in + 3 in
+                "b"  | 5 in
+            """,
+            "job.batten",
+            """
+            workbook "job"
+            follows "shop.batten"
+            change w of t "a" = 9 in because "it runs fat"
+            change w of t "b" = 9 in because "it runs fat"
+            """);
+    Filled filled = read(texts).fill();
+    Column column = (Column) filled.spot("w of a").place();
+    EditLaw law = new EditLaw(texts, EditsEqualReadingTest::read);
+    Filled after = law.check(filled, new CellEdit(column, 0, entry), "a change over a formula");
+    assertThat(after != null).isEqualTo(isMade);
+    assertThat(law.check(filled, new CellEdit(column, 1, entry), "a change over a value"))
+        .isNotNull();
   }
 
   /** How many rows are opened, and what is read of them. */

@@ -419,4 +419,56 @@ class OpenedRowsTest {
     values.addAll(column(filled, "places", "before"));
     return values;
   }
+
+  /**
+   * The formula of the opening, one that is entered for the row, and the change of another file.
+   */
+  @ParameterizedTest
+  @CsvSource({"Tide, piece.width", "Ferry: 1, 3 in * 2", "Ferry: 2, width + 1 in"})
+  void a_change_that_reads_a_formula_of_its_cell_is_a_fault(String row, String formula) {
+    Filled filled =
+        new TextLoader()
+            .with(
+                "shop.batten",
+                """
+                workbook "shop"
+                page pieces
+                  table pieces by title
+                    given
+                      title    : text
+                      width    : length
+                      quantity : count = 1
+                  table places by place
+                    for each piece of pieces, number to quantity
+                      width = piece.width
+                    given
+                      width : length = 7 in
+                  rows of pieces
+                    title   | width | quantity
+                    "Tide"  | 11 in | 1
+                    "Ferry" | 9 in  | 3
+                  rows of places
+                    place      | width
+                    "Ferry: 1" | 3 in * 2
+                    "Ferry: 2" | 5 in
+                change width of places "Ferry: 2" = width + 1 in because "a value can be read"
+                """)
+            .with(
+                "job.batten",
+                """
+                workbook "job"
+                follows "shop.batten"
+                change width of places "%s" = width + 1 in because "a formula cannot"
+                """
+                    .formatted(row))
+            .open()
+            .fill();
+    assertThat(filled.faults()).hasSize(1);
+    assertThat(filled.find("width of places \"" + row + "\"").shown().text())
+        .contains("a change cannot read the formula of its cell, '" + formula + "'")
+        .contains("write (" + formula + ") in the change instead of 'width'");
+    String other = row.equals("Ferry: 2") ? "Tide" : "Ferry: 2";
+    assertThat(filled.find("width of places \"" + other + "\"").exact())
+        .isEqualTo(other.equals("Tide") ? "11" : "6");
+  }
 }

@@ -89,4 +89,9 @@ final class RandomPlace {
   String said() {
     return table == null ? name : name + " of " + table.name;
   }
+
+  /** As a change names the cell of a row. */
+  String said(String row) {
+    return "%s \"%s\"".formatted(said(), row);
+  }
 }

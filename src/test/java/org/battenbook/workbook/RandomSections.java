@@ -49,6 +49,9 @@ final class RandomSections {
   /** The places that files before the one at hand changed. */
   private final Set<RandomPlace> changedBefore = new LinkedHashSet<>();
 
+  /** The cells with formulas, as changes name them: a change cannot read those. */
+  private final Set<String> formulaCells = new HashSet<>();
+
   /** What the job says of lines that its standards leave open. */
   private final StringBuilder filledByTheJob = new StringBuilder();
 
@@ -378,9 +381,18 @@ final class RandomSections {
     text.append(columns.stream().map(c -> c.name).collect(Collectors.joining(" | "))).append('\n');
     for (String row : table.rows) {
       List<String> cells = new ArrayList<>();
-      columns.forEach(c -> cells.add(c.name.equals(table.key()) ? "\"" + row + "\"" : cell(c)));
+      columns.forEach(
+          c -> cells.add(c.name.equals(table.key()) ? "\"" + row + "\"" : cell(c, row)));
       text.append("    ").append(String.join(" | ", cells)).append('\n');
     }
+  }
+
+  private String cell(RandomPlace column, String row) {
+    String cell = cell(column);
+    if (cell.startsWith("(")) {
+      formulaCells.add(column.said(row));
+    }
+    return cell;
   }
 
   private String cell(RandomPlace column) {
@@ -496,7 +508,7 @@ final class RandomSections {
     columns.forEach(c -> text.append(" | ").append(c.name));
     for (String row : table.rows.subList(0, 1 + random.nextInt(table.rows.size()))) {
       text.append("\n    \"%s\"".formatted(row));
-      columns.forEach(c -> text.append(" | ").append(cell(c)));
+      columns.forEach(c -> text.append(" | ").append(cell(c, row)));
     }
     text.append('\n');
   }
@@ -590,13 +602,14 @@ final class RandomSections {
   }
 
   private void changeCell(RandomPlace place, String row) {
-    String said = "%s \"%s\"".formatted(place.said(), row);
+    String said = place.said(row);
     if (!here().changed.add(said)) {
       return;
     }
     features.add(Feature.CHANGE_OF_A_CELL);
     Where where = Where.of(place.table, place.order);
-    boolean reads = place.off == Off.NOT && one(2);
+    boolean reads = place.off == Off.NOT && one(2) && !formulaCells.contains(said);
+    formulaCells.add(said);
     write(said, reads ? withOwnName(place, where) : exact(place.sort, place.rows, where));
   }
 
