@@ -192,8 +192,11 @@ public final class Cells {
         .formatted(formula.text(), formula.place());
   }
 
-  /** What to write instead. */
+  /** What to write instead. A formula that reads on below it cannot be written out in its place. */
   static String writtenOut(CheckedFormula replaced, Place place) {
+    if (replaced.readsInherited()) {
+      return "write in the change what the cell is to hold, without '%s'".formatted(place.label());
+    }
     return "write (%s) in the change instead of '%s'"
         .formatted(replaced.expression().span().text(), place.label());
   }
