@@ -59,7 +59,7 @@ class RowsTest {
   @CsvSource({
     "2, 2, Stamp, 1, -1", // the same
     "2, 2, Poster, 1, 2", // the last has another name
-    "2, 2, poster, 1, 2",
+    "2, 2, stamp, 1, 2", // the same name in other letters
   })
   void written_rows_differ_from_the_first_other_name_on(
       int tide, int ferry, String last, int lasts, int first) {
