@@ -83,11 +83,11 @@ final class CellText {
     if (!shown.approximate() || !(quantity.number() instanceof Rational exact)) {
       return shown.text();
     }
-    Optional<Rational> millimetres =
+    Optional<Rational> millimeters =
         quantity.dimension().equals(Dimension.LENGTH)
             ? Optional.of(exact.dividedBy(Units.MILLIMETRE.factor())).filter(Rational::isWhole)
             : Optional.empty();
-    return millimetres
+    return millimeters
         .map(whole -> NumberPrinter.print(whole) + " " + Units.MILLIMETRE.symbol())
         .orElseGet(() -> NumberPrinter.print(exact) + " " + quantity.dimension().baseSymbol());
   }

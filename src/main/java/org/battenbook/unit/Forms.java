@@ -34,7 +34,7 @@ public final class Forms {
     return new Forms(lengths);
   }
 
-  /** Whether its lengths are in millimetres, centimetres or metres. */
+  /** Whether its lengths are in millimeters, centimeters or meters. */
   public boolean isMetric() {
     return METRIC.contains(lengths.unit());
   }

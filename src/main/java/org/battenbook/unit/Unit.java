@@ -7,7 +7,7 @@ import org.battenbook.number.Rational;
  *
  * @param symbol as it is printed: {@code in}, {@code lb/in^2}, {@code bd ft}; empty for plain
  *     numbers
- * @param factor how many base units of the dimension one of it is, exactly: 5/127 for a millimetre,
+ * @param factor how many base units of the dimension one of it is, exactly: 5/127 for a millimeter,
  *     whose base unit is the inch
  */
 public record Unit(String symbol, Dimension dimension, Rational factor) {

@@ -245,7 +245,7 @@ class CutListTest {
     assertThat(taken(job(STICKS, rows.replace("\"chart\"", "\"\"")))).hasSize(2);
   }
 
-  // 4 × 20 in and 3 kerfs, less 3 × 2 in by which neighbours run into each other: 74 3/8 in.
+  // 4 × 20 in and 3 kerfs, less 3 × 2 in by which neighbors run into each other: 74 3/8 in.
   @Test
   void rails_that_are_turned_end_for_end_share_their_miters_and_a_kerf() throws IOException {
     String rows =

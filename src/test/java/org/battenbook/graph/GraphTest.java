@@ -81,7 +81,7 @@ class GraphTest {
   }
 
   @Test
-  void neighbours_are_those_of_the_edges_each_once() {
+  void neighbors_are_those_of_the_edges_each_once() {
     Graph<String> graph = graph("a>c", "a>b", "a>c");
     assertThat(graph.needs("a")).containsExactly("c", "b");
     assertThat(graph.users("c")).containsExactly("a");

@@ -106,7 +106,7 @@ class RationalLawsTest {
 
   /** A double is nearest if the number lies within half a unit of its last place. */
   @Test
-  void the_nearest_double_is_no_farther_than_its_neighbours() {
+  void the_nearest_double_is_no_farther_than_its_neighbors() {
     for (int i = 0; i < TIMES; i++) {
       Rational x = samples.anyRational();
       double nearest = x.toNearestDouble();
