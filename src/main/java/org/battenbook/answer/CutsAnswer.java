@@ -64,9 +64,9 @@ public final class CutsAnswer {
     json.writeStringField("workbook", workbook.title());
     json.writeStringField("file", workbook.file());
     Json.array(json, "plans", this::writePlans);
-    Json.array(json, "standing", this::writeStanding);
-    Json.array(json, "faults", this::writeFaults);
-    Json.array(json, "kept", this::writeKept);
+    Json.array(json, "general", this::writeStanding);
+    Json.array(json, "errors", this::writeFaults);
+    Json.array(json, "updates", this::writeKept);
     json.writeEndObject();
   }
 
@@ -94,7 +94,7 @@ public final class CutsAnswer {
         writeStock(json, stock);
       }
       json.writeEndArray();
-      Json.array(json, "broken", broken -> writeVerdicts(broken, plan.broken()));
+      Json.array(json, "failed", broken -> writeVerdicts(broken, plan.broken()));
       json.writeEndObject();
     }
   }
@@ -169,7 +169,7 @@ public final class CutsAnswer {
     json.writeStartObject();
     json.writeStringField("stock", stock.name());
     json.writeNumberField("taken", stock.taken());
-    json.writeNumberField("fromRack", stock.fromRack());
+    json.writeNumberField("fromStock", stock.fromStock());
     json.writeNumberField("toBuy", stock.toBuy());
     json.writeFieldName("price");
     if (stock.price().isPresent()) {

@@ -46,10 +46,10 @@ public final class FillAnswer {
     json.writeStringField("workbook", workbook.title());
     json.writeStringField("file", workbook.file());
     Json.array(json, "pages", this::writePages);
-    Json.array(json, "requirements", this::writeRequirements);
+    Json.array(json, "checks", this::writeRequirements);
     Json.array(json, "cautions", this::writeCautions);
-    Json.array(json, "standing", this::writeStanding);
-    Json.array(json, "faults", this::writeFaults);
+    Json.array(json, "general", this::writeStanding);
+    Json.array(json, "errors", this::writeFaults);
     json.writeEndObject();
   }
 
@@ -112,7 +112,7 @@ public final class FillAnswer {
 
   private void writeRequirements(JsonGenerator json) throws IOException {
     if (filled != null) {
-      writeVerdicts(json, "holds", filled.requirements());
+      writeVerdicts(json, "passes", filled.requirements());
     }
   }
 
@@ -120,12 +120,12 @@ public final class FillAnswer {
     for (Diagnostic diagnostic : workbook.diagnostics()) {
       if (!diagnostic.isFault()) {
         json.writeStartObject();
-        json.writeBooleanField("fires", true);
+        json.writeBooleanField("applies", true);
         endWithTextAndPlace(json, text(diagnostic), diagnostic.span().place());
       }
     }
     if (filled != null) {
-      writeVerdicts(json, "fires", filled.cautions());
+      writeVerdicts(json, "applies", filled.cautions());
     }
   }
 

@@ -185,7 +185,7 @@ public final class BookAssembly {
     for (Caution caution : section.cautions()) {
       table.add(rule(caution, page, table));
     }
-    setTicket(table, section);
+    setShownFirst(table, section);
     if (!table.hasKeyColumn()) {
       addKeyColumn(page, table);
     }
@@ -240,7 +240,7 @@ public final class BookAssembly {
   private static Rule rule(Requirement requirement, Page page, @Nullable Table table) {
     Span span = requirement.span();
     Layer layer = new Layer(requirement.condition(), null, "", span);
-    Condition condition = new Condition("requirement", page, table, layer);
+    Condition condition = new Condition("check", page, table, layer);
     return new Rule(condition, true, requirement.message(), requirement.note(), span);
   }
 
@@ -251,9 +251,9 @@ public final class BookAssembly {
     return new Rule(condition, false, caution.message(), caution.note(), span);
   }
 
-  private void setTicket(Table table, TableSection section) {
+  private void setShownFirst(Table table, TableSection section) {
     List<Column> columns = new ArrayList<>();
-    for (Name name : section.ticket()) {
+    for (Name name : section.shownFirst()) {
       Column column = table.column(name.key());
       if (column == null) {
         noSuchColumn(table, name);
@@ -262,7 +262,7 @@ public final class BookAssembly {
       }
     }
     if (!columns.isEmpty()) {
-      table.setTicket(columns);
+      table.setShownFirst(columns);
     }
   }
 

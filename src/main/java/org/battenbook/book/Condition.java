@@ -2,10 +2,7 @@ package org.battenbook.book;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * The condition of a requirement or a caution: yes or no, once for a page or in each row of a
- * table.
- */
+/** The condition of a check or a caution: yes or no, once for a page or in each row of a table. */
 public final class Condition extends Place {
   private final String word;
   private final @Nullable Table table;
@@ -13,7 +10,7 @@ public final class Condition extends Place {
   /**
    * Creates a condition.
    *
-   * @param word the kind of its rule, {@code requirement} or {@code caution}
+   * @param word the kind of its rule, {@code check} or {@code caution}
    * @param table the table of the rule; null for a rule of a page
    */
   Condition(String word, Page page, @Nullable Table table, Layer layer) {

@@ -9,8 +9,8 @@ import org.battenbook.syntax.KindExpression;
  */
 public enum PlanRole {
   LENGTH("length", ValueKind.LENGTH),
-  ACROSS("across", ValueKind.LENGTH),
-  DOWN("down", ValueKind.LENGTH),
+  WIDTH("width", ValueKind.LENGTH),
+  HEIGHT("height", ValueKind.LENGTH),
   QUANTITY("quantity", ValueKind.COUNT),
   MATERIAL("material", ValueKind.NAME),
   LABEL("label", ValueKind.TEXT),
@@ -18,20 +18,20 @@ public enum PlanRole {
   NESTS_BY("nests by", ValueKind.LENGTH),
   MATCHED_SET("matched set", ValueKind.NAME),
   SETS("sets", ValueKind.COUNT),
-  MAY_TURN("may turn", ValueKind.YES_NO),
+  CAN_ROTATE("can rotate", ValueKind.YES_NO),
   PRICE("price", ValueKind.PRICE),
   ON_HAND("on hand", ValueKind.COUNT),
-  ANY_NUMBER("any number", ValueKind.YES_NO),
+  CAN_BUY_MORE("can buy more", ValueKind.YES_NO),
   OFFCUT("offcut", ValueKind.YES_NO),
-  LEAST_OFFCUT("least offcut", ValueKind.LENGTH),
+  MINIMUM_OFFCUT("minimum offcut", ValueKind.LENGTH),
   STARTS_AT("starts at", ValueKind.LENGTH),
-  FIRST_TRIM("first trim", ValueKind.LENGTH),
-  LAST_TRIM("last trim", ValueKind.LENGTH),
+  LEFT_TRIM("left trim", ValueKind.LENGTH),
+  RIGHT_TRIM("right trim", ValueKind.LENGTH),
   TRIM("trim", ValueKind.LENGTH),
   BOUGHT("bought", ValueKind.COUNT),
-  FROM_RACK("from rack", ValueKind.COUNT),
+  FROM_STOCK("from stock", ValueKind.COUNT),
   PLANNING_TIME("planning time", ValueKind.TIME),
-  STOPS_WITHIN("stops within", ValueKind.LENGTH),
+  STOP_TOLERANCE("stop tolerance", ValueKind.LENGTH),
   STAGES("stages", ValueKind.COUNT);
 
   private final String words;

@@ -1,30 +1,30 @@
 package org.battenbook.book;
 
-import static org.battenbook.book.PlanRole.ACROSS;
-import static org.battenbook.book.PlanRole.ANY_NUMBER;
 import static org.battenbook.book.PlanRole.BOUGHT;
-import static org.battenbook.book.PlanRole.DOWN;
-import static org.battenbook.book.PlanRole.FIRST_TRIM;
-import static org.battenbook.book.PlanRole.FROM_RACK;
+import static org.battenbook.book.PlanRole.CAN_BUY_MORE;
+import static org.battenbook.book.PlanRole.CAN_ROTATE;
+import static org.battenbook.book.PlanRole.FROM_STOCK;
+import static org.battenbook.book.PlanRole.HEIGHT;
 import static org.battenbook.book.PlanRole.KERF;
 import static org.battenbook.book.PlanRole.LABEL;
-import static org.battenbook.book.PlanRole.LAST_TRIM;
-import static org.battenbook.book.PlanRole.LEAST_OFFCUT;
+import static org.battenbook.book.PlanRole.LEFT_TRIM;
 import static org.battenbook.book.PlanRole.LENGTH;
 import static org.battenbook.book.PlanRole.MATCHED_SET;
 import static org.battenbook.book.PlanRole.MATERIAL;
-import static org.battenbook.book.PlanRole.MAY_TURN;
+import static org.battenbook.book.PlanRole.MINIMUM_OFFCUT;
 import static org.battenbook.book.PlanRole.NESTS_BY;
 import static org.battenbook.book.PlanRole.OFFCUT;
 import static org.battenbook.book.PlanRole.ON_HAND;
 import static org.battenbook.book.PlanRole.PLANNING_TIME;
 import static org.battenbook.book.PlanRole.PRICE;
 import static org.battenbook.book.PlanRole.QUANTITY;
+import static org.battenbook.book.PlanRole.RIGHT_TRIM;
 import static org.battenbook.book.PlanRole.SETS;
 import static org.battenbook.book.PlanRole.STAGES;
 import static org.battenbook.book.PlanRole.STARTS_AT;
-import static org.battenbook.book.PlanRole.STOPS_WITHIN;
+import static org.battenbook.book.PlanRole.STOP_TOLERANCE;
 import static org.battenbook.book.PlanRole.TRIM;
+import static org.battenbook.book.PlanRole.WIDTH;
 
 import java.util.List;
 import java.util.Set;
@@ -60,38 +60,38 @@ public record PlanRoles(Group parts, Group stock, Group kept, Group recorded, Gr
                   MATERIAL,
                   PRICE,
                   ON_HAND,
-                  ANY_NUMBER,
+                  CAN_BUY_MORE,
                   OFFCUT,
-                  LEAST_OFFCUT,
+                  MINIMUM_OFFCUT,
                   STARTS_AT,
-                  FIRST_TRIM,
-                  LAST_TRIM),
+                  LEFT_TRIM,
+                  RIGHT_TRIM),
               Set.of(LENGTH)),
           new Group(List.of(LENGTH, ON_HAND, MATERIAL, OFFCUT), Set.of(LENGTH, ON_HAND)),
-          new Group(List.of(LENGTH, BOUGHT, FROM_RACK, MATERIAL, PRICE), Set.of(BOUGHT)),
-          new Group(List.of(PLANNING_TIME, STOPS_WITHIN), Set.of()));
+          new Group(List.of(LENGTH, BOUGHT, FROM_STOCK, MATERIAL, PRICE), Set.of(BOUGHT)),
+          new Group(List.of(PLANNING_TIME, STOP_TOLERANCE), Set.of()));
 
   private static final PlanRoles SHEETS =
       new PlanRoles(
           new Group(
-              List.of(ACROSS, DOWN, QUANTITY, MATERIAL, LABEL, MAY_TURN),
-              Set.of(ACROSS, DOWN, QUANTITY)),
+              List.of(WIDTH, HEIGHT, QUANTITY, MATERIAL, LABEL, CAN_ROTATE),
+              Set.of(WIDTH, HEIGHT, QUANTITY)),
           new Group(
               List.of(
-                  ACROSS,
-                  DOWN,
+                  WIDTH,
+                  HEIGHT,
                   MATERIAL,
                   PRICE,
                   ON_HAND,
-                  ANY_NUMBER,
+                  CAN_BUY_MORE,
                   OFFCUT,
-                  LEAST_OFFCUT,
+                  MINIMUM_OFFCUT,
                   KERF,
                   TRIM),
-              Set.of(ACROSS, DOWN)),
+              Set.of(WIDTH, HEIGHT)),
           new Group(
-              List.of(ACROSS, DOWN, ON_HAND, MATERIAL, OFFCUT), Set.of(ACROSS, DOWN, ON_HAND)),
-          new Group(List.of(ACROSS, DOWN, BOUGHT, FROM_RACK, MATERIAL, PRICE), Set.of(BOUGHT)),
+              List.of(WIDTH, HEIGHT, ON_HAND, MATERIAL, OFFCUT), Set.of(WIDTH, HEIGHT, ON_HAND)),
+          new Group(List.of(WIDTH, HEIGHT, BOUGHT, FROM_STOCK, MATERIAL, PRICE), Set.of(BOUGHT)),
           new Group(List.of(PLANNING_TIME, STAGES), Set.of()));
 
   public static PlanRoles of(Cutting cutting) {

@@ -11,7 +11,7 @@ public enum PlanTable {
   STICKS("sticks"),
   STOPS("stops"),
   SHEETS("sheets"),
-  PIECES("pieces"),
+  LAYOUT("layout"),
   CUTS("cuts"),
   OFFCUTS("offcuts");
 
@@ -29,7 +29,7 @@ public enum PlanTable {
   public static List<PlanTable> of(Cutting cutting) {
     return switch (cutting) {
       case STICKS -> List.of(TOTALS, STICKS, STOPS, CUTS);
-      case SHEETS -> List.of(TOTALS, SHEETS, PIECES, CUTS, OFFCUTS);
+      case SHEETS -> List.of(TOTALS, SHEETS, LAYOUT, CUTS, OFFCUTS);
     };
   }
 

@@ -66,8 +66,9 @@ final class PlanTemplate {
 
   private void putMaterial() {
     String material = column(plan.parts(), PlanRole.MATERIAL);
-    holes.put("alike", material.isEmpty() ? "" : " where %s = this.material".formatted(material));
-    holes.put("material", material.isEmpty() ? "" : "material = part." + material);
+    holes.put(
+        "alike", material.isEmpty() ? "" : " where %s = this.material row".formatted(material));
+    holes.put("material", material.isEmpty() ? "" : "material row = part." + material);
   }
 
   /**

@@ -25,7 +25,7 @@ public final class Table {
   private final List<RowSegment> segments = new ArrayList<>();
   private final List<RowOpening> openings = new ArrayList<>();
   private @Nullable PlanStatement plan;
-  private List<Column> ticket = List.of();
+  private List<Column> firstColumns = List.of();
   private int writtenRows;
 
   Table(Name name, Page page, Name keyName, String note) {
@@ -92,8 +92,8 @@ public final class Table {
   }
 
   /** The columns to show first; all columns if the workbook names none. */
-  public List<Column> ticket() {
-    return ticket.isEmpty() ? columns() : ticket;
+  public List<Column> shownFirst() {
+    return firstColumns.isEmpty() ? columns() : firstColumns;
   }
 
   /** The statements that open its rows from other tables; none if people write its rows. */
@@ -152,8 +152,8 @@ public final class Table {
     writtenRows += segment.bringsRows() ? segment.cells().rowCount() : 0;
   }
 
-  void setTicket(List<Column> shownFirst) {
-    ticket = List.copyOf(shownFirst);
+  void setShownFirst(List<Column> shownFirst) {
+    firstColumns = List.copyOf(shownFirst);
   }
 
   @Override

@@ -10,15 +10,16 @@ import picocli.CommandLine.ParseResult;
 /** The command {@code battenbook}. */
 @Command(
     name = "battenbook",
-    description = "Fills workbooks of exact, unit-aware formulas.",
+    description =
+        "Calculates picture frames from plain-text workbooks: mats, rails, French cleats, cuts, prices.",
     mixinStandardHelpOptions = true,
     versionProvider = Battenbook.Version.class,
     synopsisSubcommandLabel = "COMMAND",
     footer = {
       "",
-      "Exit status: 0 done; 1 done, and a requirement does not hold;",
+      "Exit status: 0 done; 1 done, and a check fails;",
       "2 the command line is wrong, or the answer cannot be written;",
-      "3 the workbook has faults; 141 the reader of the answer closed it."
+      "3 the workbook has errors; 141 the reader of the answer closed it."
     })
 public final class Battenbook {
 

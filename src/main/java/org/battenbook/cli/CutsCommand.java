@@ -20,24 +20,24 @@ import picocli.CommandLine.Option;
 @Command(
     name = "cuts",
     description = {
-      "Lists what is cut from what, stick by stick and sheet by sheet.",
-      "Shows the stops of the saw, the marks on each stick, the cuts of each sheet in their order,"
-          + " what is left, and what is to be bought.",
-      "With --keep, once all is cut, the stock is changed in the workbooks that state it: what was"
-          + " taken is there no more, offcuts are, and the job remembers what it took."
+      "Prints the cut list to take to the saw, stick by stick and sheet by sheet.",
+      "Shows the saw stops, the marks on each stick, the cuts of each sheet in order, the offcuts,"
+          + " and what to buy.",
+      "When everything is cut, --update-stock updates the stock in your workbooks: it removes what"
+          + " was used, adds the offcuts to keep, and records in the job what it used."
     })
 final class CutsCommand extends JobCommand {
-  @Option(names = "--plan", paramLabel = "NAME", description = "Lists this plan alone.")
+  @Option(names = "--plan", paramLabel = "NAME", description = "Prints only this plan.")
   @Nullable String plan;
 
   @Option(
       names = "--merge-stops",
-      description = "Cuts near-equal lengths at one stop, where a plan says within what.")
+      description = "Cuts nearly equal lengths at one stop, if the plan has a stop tolerance.")
   boolean mergesStops;
 
   @Option(
-      names = "--keep",
-      description = "Writes what is taken of the stock, and the offcuts, into the workbooks.")
+      names = "--update-stock",
+      description = "Removes the used stock from the workbooks and adds the offcuts.")
   boolean keeps;
 
   @Option(names = "--json", description = "Answers in JSON.")
@@ -94,7 +94,7 @@ final class CutsCommand extends JobCommand {
     return keeping.changes();
   }
 
-  /** Only what the plans require counts here; the rest of the job is told by {@code fill}. */
+  /** Only checks of the plans count here; {@code fill} reports the others. */
   private static ExitStatus status(Filled filled, List<FilledPlan> plans) {
     if (!filled.faults().isEmpty()) {
       return ExitStatus.WORKBOOK_AT_FAULT;

@@ -21,13 +21,13 @@ import org.battenbook.workbook.Verdict;
 
 /**
  * The cut list: what does not fit on top, then material by material the stops and what each stick
- * or sheet is cut into, and last what to buy and what to take from the rack.
+ * or sheet is cut into, and last what to buy and what to take from stock.
  */
 final class CutsReport {
   static final String NO_PLAN =
-      "the job has no plan; a workbook states one with 'stick plan' or 'sheet plan'";
+      "the job has no plan; a workbook makes one with 'stick plan' or 'sheet plan'";
   private static final String NO_PARTS =
-      "nothing is to be cut: no part of a plan has a quantity, or all are cut already";
+      "nothing to cut: no part has a quantity, or all parts are cut already";
 
   private final Filled filled;
   private final Output out;
@@ -46,7 +46,7 @@ final class CutsReport {
     heading(filled.title() + ": cuts", Ink.HEADING);
     out.line();
     printList(
-        "Requirements that do not hold",
+        "Checks that fail",
         Ink.FAULT,
         plans.stream().flatMap(plan -> plan.broken().stream()).map(CutsReport::told).toList());
     if (plans.stream().allMatch(plan -> plan.materials().isEmpty())) {
@@ -58,12 +58,12 @@ final class CutsReport {
     }
     List<TakenStock> stock = plans.stream().flatMap(plan -> plan.stock().stream()).toList();
     printList("To buy", Ink.HEADING, toBuy(stock));
-    printList("From the rack", Ink.HEADING, stored(stock));
+    printList("From stock", Ink.HEADING, stored(stock));
     printList(
-        "Standing cautions, for every job",
+        "General cautions, for every job",
         Ink.CAUTION,
         filled.standingCautions().stream().map(Verdict::text).toList());
-    printList("Written into the workbooks", Ink.HEADING, changed(kept));
+    printList("Stock updates", Ink.HEADING, changed(kept));
     printSource(plans);
   }
 
@@ -92,14 +92,15 @@ final class CutsReport {
   private static String proof(PlannedMaterial material) {
     FilledRow total = material.total();
     if (material.isProven()) {
-      return "proven: no plan takes less";
+      return "proven: no cheaper plan exists";
     }
-    if (!total.number("planned").equals(total.number("asked"))) {
-      return "%s of %s parts planned".formatted(total.shown("planned"), total.shown("asked"));
+    if (!total.number("parts planned").equals(total.number("parts needed"))) {
+      return "%s of %s parts planned"
+          .formatted(total.shown("parts planned"), total.shown("parts needed"));
     }
-    return total.shown("refused").isEmpty()
-        ? "not proven: another plan may save up to " + total.shown("most saved")
-        : "planned without what is refused above";
+    return total.shown("cannot plan").isEmpty()
+        ? "a better plan could save up to " + total.shown("possible savings")
+        : "planned without the parts that cannot be planned";
   }
 
   /** {@code stop at 15 7/8 in: 10 cuts: Heron, top and bottom (2), …}. */
@@ -120,7 +121,7 @@ final class CutsReport {
     List<FilledRow> lengthened = material.lengthened();
     if (!lengthened.isEmpty()) {
       wrapped(
-          "with stops merged: %d instead of %d; %d cuts come out longer, as 'longer' says"
+          "with merged stops: %d instead of %d; see 'longer by' for the %d cuts that are longer"
               .formatted(material.stops().size(), material.lengths(), lengthened.size()));
     }
   }
@@ -140,10 +141,10 @@ final class CutsReport {
     likeness.add(piece.pieces().isEmpty() ? piece.row().shown("stock") : piece.row().name());
     for (FilledRow cut : piece.pieces().isEmpty() ? piece.cuts() : List.<FilledRow>of()) {
       likeness.add(cut.shown("label"));
-      likeness.add(cut.value("from").exact());
-      likeness.add(cut.value("to").exact());
-      likeness.add(cut.value("longer").exact());
-      likeness.add(cut.shown("turned"));
+      likeness.add(cut.value("start").exact());
+      likeness.add(cut.value("end").exact());
+      likeness.add(cut.value("longer by").exact());
+      likeness.add(cut.shown("flipped"));
     }
     return likeness;
   }
@@ -152,7 +153,7 @@ final class CutsReport {
     Piece first = alike.get(0);
     String names = alike.stream().map(p -> p.row().name()).collect(Collectors.joining("; "));
     String also = alike.size() == 1 ? "" : " (%d alike)".formatted(alike.size());
-    wrapped("%s%s, of stock %s".formatted(names, also, first.row().shown("stock")));
+    wrapped("%s%s, from %s".formatted(names, also, first.row().shown("stock")));
     if (plan.isOfSticks()) {
       printStick(plan, alike);
     } else {
@@ -164,9 +165,9 @@ final class CutsReport {
   private void printStick(FilledPlan plan, List<Piece> alike) {
     Piece stick = alike.get(0);
     boolean merged = stick.cuts().stream().anyMatch(CutsReport::isLonger);
-    List<String> columns = withTurned(stick.cuts(), "from", "to", "length", "label");
+    List<String> columns = withTurned("flipped", stick.cuts(), "start", "end", "length", "label");
     if (merged) {
-      columns.add("longer");
+      columns.add("longer by");
     }
     printRows("cut", stick.cuts(), columns);
     FilledRow row = stick.row();
@@ -174,8 +175,8 @@ final class CutsReport {
       String left = row.shown("offcut");
       wrapped(
           row.isYes("kept")
-              ? "offcut %s, kept: write on it %s".formatted(left, offcutNames(plan, alike))
-              : "offcut %s, waste".formatted(left));
+              ? "offcut %s: keep it; label it %s".formatted(left, offcutNames(plan, alike))
+              : "offcut %s: scrap".formatted(left));
     }
   }
 
@@ -187,29 +188,35 @@ final class CutsReport {
   }
 
   /** Columns to print, and whether a part is turned where any is. */
-  private static List<String> withTurned(List<FilledRow> rows, String... columns) {
+  private static List<String> withTurned(String turned, List<FilledRow> rows, String... columns) {
     List<String> all = new ArrayList<>(List.of(columns));
-    if (rows.stream().anyMatch(row -> row.isYes("turned"))) {
-      all.add("turned");
+    if (rows.stream().anyMatch(row -> row.isYes(turned))) {
+      all.add(turned);
     }
     return all;
   }
 
   private static boolean isLonger(FilledRow cut) {
-    return cut.number("longer").filter(longer -> longer.signum() > 0).isPresent();
+    return cut.number("longer by").filter(longer -> longer.signum() > 0).isPresent();
   }
 
   private void printSheet(FilledPlan plan, Piece sheet) {
-    printRows("cut", sheet.cuts(), List.of("runs", "at", "off", "panel across", "panel down"));
+    printRows(
+        "cut",
+        sheet.cuts(),
+        List.of("direction", "cut at", "from panel edge", "panel width", "panel height"));
     List<FilledRow> pieces = sheet.pieces();
-    printRows("piece", pieces, withTurned(pieces, "across", "down", "left", "top", "label"));
+    printRows(
+        "placement",
+        pieces,
+        withTurned("rotated", pieces, "width", "height", "left", "top", "label"));
     List<FilledRow> kept = sheet.offcuts().stream().filter(row -> row.isYes("kept")).toList();
     for (FilledRow offcut : kept) {
       wrapped(
-          "offcut %s by %s, kept: write on it \"%s\""
+          "offcut %s x %s: keep it; label it \"%s\""
               .formatted(
-                  offcut.shown("across"),
-                  offcut.shown("down"),
+                  offcut.shown("width"),
+                  offcut.shown("height"),
                   OffcutName.of(filled, plan, offcut)));
     }
   }
@@ -230,7 +237,7 @@ final class CutsReport {
 
   /** What is told in full is smaller than any mark of a tape. */
   private static String cell(FilledRow row, String column) {
-    if (!column.equals("longer")) {
+    if (!column.equals("longer by")) {
       return row.shown(column);
     }
     FilledValue longer = row.value(column);
@@ -253,7 +260,7 @@ final class CutsReport {
     if (prices.size() < 2 || prices.stream().map(FilledValue::unit).distinct().count() > 1) {
       return Optional.empty();
     }
-    String what = prices.size() == bought.size() ? "in all" : "in all, of what has a price";
+    String what = prices.size() == bought.size() ? "total" : "total of what has a price";
     return prices.stream()
         .reduce(FilledValue::plus)
         .map(sum -> "%s: %s".formatted(what, sum.shown().text()));
@@ -265,8 +272,8 @@ final class CutsReport {
 
   private static List<String> stored(List<TakenStock> stock) {
     return stock.stream()
-        .filter(one -> one.fromRack() > 0)
-        .map(one -> "%d of %s, %s".formatted(one.fromRack(), one.name(), one.size()))
+        .filter(one -> one.fromStock() > 0)
+        .map(one -> "%d of %s, %s".formatted(one.fromStock(), one.name(), one.size()))
         .toList();
   }
 

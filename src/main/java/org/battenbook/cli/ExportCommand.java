@@ -25,9 +25,9 @@ import picocli.CommandLine.Option;
     name = "export",
     description = {
       "Writes a job as a file for other programs.",
-      "Its ending says what is written: .xlsx a spreadsheet with live formulas, .csv one table"
-          + " with its numbers as decimals, .json what fill --json answers.",
-      "An earlier file of that name is replaced in one step, once the new one is whole."
+      "The ending of the file's name chooses the format: .xlsx is a spreadsheet with live formulas,"
+          + " .csv is one table with decimal numbers, .json is the answer of fill --json.",
+      "An older file of that name is replaced only when the new one is complete."
     })
 final class ExportCommand extends JobCommand {
   @Option(
@@ -40,7 +40,7 @@ final class ExportCommand extends JobCommand {
   @Option(
       names = "--table",
       paramLabel = "NAME",
-      description = "The table that a .csv file holds; if not named, the one that the job fills.")
+      description = "The table for a .csv file; without it, the table that has the job's rows.")
   @Nullable String table;
 
   ExportCommand(Surroundings surroundings) {
@@ -60,7 +60,7 @@ final class ExportCommand extends JobCommand {
   private Content content(Workbook workbook, Filled filled, List<Fixed> fixed) {
     String ending = ending();
     if (table != null && !ending.equals(".csv")) {
-      throw new NoSuchChoice("--table is for a file that ends in .csv: it holds one table");
+      throw new NoSuchChoice("--table works only with a .csv file, which holds one table");
     }
     return switch (ending) {
       case ".xlsx" -> out -> fixed.addAll(spreadsheet(filled, out));
@@ -71,8 +71,7 @@ final class ExportCommand extends JobCommand {
       }
       default ->
           throw new NoSuchChoice(
-              "'%s' does not say what to write: end its name in .xlsx, .csv or .json"
-                  .formatted(to));
+              "'%s' has no known ending: end its name in .xlsx, .csv or .json".formatted(to));
     };
   }
 

@@ -75,9 +75,9 @@ final class FailureReport {
       return "the workbook does not fit into memory; give Java more, 'java -Xmx4g -jar …'";
     }
     if (failure instanceof StackOverflowError) {
-      return "the workbook is nested too deeply to be worked out";
+      return "the workbook is nested too deeply to be calculated";
     }
-    return "Battenbook itself is at fault, not the workbook: " + atFault(failure);
+    return "This is an error in Battenbook, not in the workbook: " + atFault(failure);
   }
 
   /** What a report of the mistake needs, on one line. */

@@ -11,12 +11,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code feeds JOB PLACE}: tells what depends on a value. */
-@Command(name = "feeds", description = "Tells which values depend on one value, near and far.")
+/** {@code feeds JOB VALUE}: shows which values use a value. */
+@Command(
+    name = "feeds",
+    description = "Shows which values use one value, directly or through others.")
 final class FeedsCommand extends JobCommand {
   @Parameters(
       index = "1",
-      paramLabel = "PLACE",
+      paramLabel = "VALUE",
       description = "A line, or a column of a row: \"saw kerf\", \"width of Tide chart, north\".")
   String place = "";
 

@@ -26,10 +26,10 @@ final class FeedsReport {
   void print(FilledValue value, List<Feeds.Fed> fed) {
     out.line(Ink.HEADING, value.words() + " = " + value.shown().text());
     if (fed.isEmpty()) {
-      out.line("  feeds nothing");
+      out.line("  nothing uses it");
     }
-    print("read by", fed.stream().filter(Feeds.Fed::isDirect).toList());
-    print("and further on", fed.stream().filter(f -> !f.isDirect()).toList());
+    print("used by", fed.stream().filter(Feeds.Fed::isDirect).toList());
+    print("and through those", fed.stream().filter(f -> !f.isDirect()).toList());
   }
 
   private void print(String heading, List<Feeds.Fed> fed) {

@@ -11,22 +11,21 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** {@code fill JOB}: works a job out and shows what a maker wants to see of it. */
+/** {@code fill JOB}: calculates a job and shows what a maker needs first. */
 @Command(
     name = "fill",
     description = {
-      "Works out every line of a job.",
-      "Shows the job's own pages: the key columns of its tables, its lines, the requirements that"
-          + " do not hold, and the cautions."
+      "Calculates every value of a job.",
+      "Shows the job's own pages, the checks that fail, and the cautions."
     })
 final class FillCommand extends JobCommand {
   @Option(
       names = "--page",
       paramLabel = "NAME",
-      description = "Shows this page whole, any page of the job or of what it follows.")
+      description = "Shows all of one page, of the job or of the files that it follows.")
   @Nullable String page;
 
-  @Option(names = "--json", description = "Answers in JSON, every page whole.")
+  @Option(names = "--json", description = "Answers in JSON, with all pages.")
   boolean json;
 
   FillCommand(Surroundings surroundings) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.battenbook.book.Line;
 import org.battenbook.book.Page;
 import org.battenbook.book.PlanStatement;
@@ -18,8 +19,8 @@ import org.battenbook.workbook.Verdict;
 
 /**
  * What a maker wants to see of a filled job: first what the job lists, in tables, then the pages
- * whose lines it fills in and those that hold nothing but results; then what does not hold, what to
- * beware of, and what is still missing.
+ * whose lines it fills in and those that hold nothing but results; then the checks that fail, the
+ * cautions, and the inputs that are missing.
  */
 final class FillReport {
   private final Filled filled;
@@ -35,10 +36,10 @@ final class FillReport {
     out.line();
     List<Page> others = new ArrayList<>(filled.book().pages());
     List<Page> lists = others.stream().filter(page -> !ownTables(page).isEmpty()).toList();
-    lists.forEach(page -> new PageReport(filled, out).printTicket(page, ownTables(page)));
+    lists.forEach(page -> new PageReport(filled, out).printFirst(page, ownTables(page)));
     others.removeAll(lists);
     List<Page> results = others.stream().filter(this::isShown).toList();
-    results.forEach(page -> new PageReport(filled, out).printTicket(page, page.tables()));
+    results.forEach(page -> new PageReport(filled, out).printFirst(page, page.tables()));
     others.removeAll(results);
     printRequirements();
     printCautions();
@@ -91,17 +92,24 @@ final class FillReport {
   }
 
   private void printRequirements() {
-    List<Verdict> broken = filled.requirements().stream().filter(Verdict::isNo).toList();
-    printVerdicts("Requirements that do not hold", Ink.FAULT, broken);
-    List<Verdict> open = filled.requirements().stream().filter(r -> !r.value().isKnown()).toList();
-    printVerdicts("Requirements that cannot be told yet", Ink.CAUTION, open);
+    printChecks("Checks that fail", Ink.FAULT, Verdict::isNo);
+    printChecks("Checks with an error", Ink.FAULT, check -> check.value().isError());
+    printChecks("Checks that need an input", Ink.CAUTION, FillReport::needsInput);
+  }
+
+  private void printChecks(String heading, Ink ink, Predicate<Verdict> chosen) {
+    printVerdicts(heading, ink, filled.requirements().stream().filter(chosen).toList());
+  }
+
+  private static boolean needsInput(Verdict check) {
+    return !check.value().isKnown() && !check.value().isError();
   }
 
   private void printCautions() {
     List<Verdict> firing = filled.cautions().stream().filter(Verdict::isYes).toList();
-    printVerdicts("Cautions", Ink.CAUTION, firing);
+    printVerdicts("Cautions for this job", Ink.CAUTION, firing);
     List<String> standing = filled.standingCautions().stream().map(Verdict::text).toList();
-    printList("Standing cautions, for every job", Ink.CAUTION, standing);
+    printList("General cautions, for every job", Ink.CAUTION, standing);
   }
 
   private void printVerdicts(String heading, Ink ink, List<Verdict> verdicts) {
@@ -124,7 +132,7 @@ final class FillReport {
         }
       }
     }
-    printList("Still to be filled in", Ink.CAUTION, List.copyOf(missing));
+    printList("Inputs still needed", Ink.CAUTION, List.copyOf(missing));
   }
 
   private static void addMissing(FilledValue value, Set<String> missing) {
@@ -152,7 +160,7 @@ final class FillReport {
   private void printOthers(List<Page> others) {
     if (!others.isEmpty()) {
       String names = String.join(", ", others.stream().map(Page::toString).toList());
-      String hint = "Further pages, shown with --page: " + names;
+      String hint = "More pages (--page NAME): " + names;
       for (String line : WrappedText.lines(hint, PageReport.WIDTH)) {
         out.line(Ink.ASIDE, line);
       }

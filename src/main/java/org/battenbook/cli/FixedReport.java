@@ -13,7 +13,7 @@ final class FixedReport {
     if (fixed.isEmpty()) {
       return;
     }
-    out.line("written as values, which the spreadsheet does not recalculate, are these:");
+    out.line("These were written as fixed values; the spreadsheet will not recalculate them:");
     fixed.stream()
         .limit(MOST)
         .forEach(value -> out.line("  " + value.place() + ": " + value.reason()));

@@ -38,15 +38,14 @@ abstract class JobCommand implements Callable<Integer> {
 
   @Option(
       names = "--fresh",
-      description = "Plans again instead of using plans that were kept from earlier runs.")
+      description = "Makes the cut plans again instead of using those of earlier runs.")
   boolean fresh;
 
   @Option(
       names = "--planning-time",
       paramLabel = "TIME",
       description =
-          "Allows the plans of the job this time together, such as \"2 h\"; without it they have"
-              + " 5 min.")
+          "The time for all cut plans of the job together, such as \"2 h\"; without it, 5 min.")
   @Nullable String planningTime;
 
   JobCommand(Surroundings surroundings) {

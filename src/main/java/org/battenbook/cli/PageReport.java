@@ -10,7 +10,6 @@ import org.battenbook.source.DisplayText;
 import org.battenbook.source.Ink;
 import org.battenbook.source.InkedText;
 import org.battenbook.value.Kind;
-import org.battenbook.value.Value;
 import org.battenbook.workbook.Filled;
 import org.battenbook.workbook.FilledValue;
 
@@ -43,11 +42,11 @@ final class PageReport {
   }
 
   /** A page with the columns that its tables show first; of its tables, those given. */
-  void printTicket(Page page, List<Table> tables) {
+  void printFirst(Page page, List<Table> tables) {
     heading(page);
     printLines(page.linesAbove(), false);
     for (Table table : tables) {
-      printTable(table, table.ticket());
+      printTable(table, table.shownFirst());
     }
     printLines(page.linesBelow(), false);
   }
@@ -76,13 +75,13 @@ final class PageReport {
 
   /** Why a value is missing is told once, below, and not in every cell. */
   private static String cell(FilledValue value) {
-    if (value.value() instanceof Value.Fault) {
-      return "fault";
+    if (value.value().isError()) {
+      return "error";
     }
     if (value.staysEmpty()) {
       return "";
     }
-    return value.value() instanceof Value.Waiting ? "waits" : value.shown().text();
+    return value.value().isKnown() ? value.shown().text() : "needs input";
   }
 
   private void printLines(List<Line> lines, boolean withNotes) {

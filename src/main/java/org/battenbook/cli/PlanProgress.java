@@ -48,7 +48,7 @@ final class PlanProgress implements PlanWatch {
   public void found(Rational used, Rational bound) {
     if (used.signum() > 0 && bound.compareTo(used) < 0) {
       double share = used.minus(bound).dividedBy(used).toDouble();
-      saved = String.format(Locale.ROOT, ", another may save up to %.1f %%", 100 * share);
+      saved = String.format(Locale.ROOT, ", a better plan could save up to %.1f %%", 100 * share);
     }
   }
 
@@ -58,7 +58,7 @@ final class PlanProgress implements PlanWatch {
       lastLook = clock.getAsLong();
       isEnded |= enterWasPressed();
       if (lastLook - start >= QUIET) {
-        line.words("planning %s%s; Enter takes the best found".formatted(what, saved));
+        line.words("planning %s%s; press Enter to use the best plan found".formatted(what, saved));
       }
     }
     return isEnded;

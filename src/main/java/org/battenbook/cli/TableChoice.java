@@ -44,7 +44,7 @@ final class TableChoice {
       throw new NoSuchChoice("the job has no table to write; end the file's name in .json");
     }
     if (meant.size() > 1) {
-      throw new NoSuchChoice("a .csv file holds one table; say which with --table: " + list(meant));
+      throw new NoSuchChoice("a .csv file holds one table; choose it with --table: " + list(meant));
     }
     return meant.get(0);
   }

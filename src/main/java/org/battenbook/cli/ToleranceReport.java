@@ -45,7 +45,7 @@ final class ToleranceReport {
           .lines(PageReport.WIDTH, Ink.HEADING)
           .forEach(line -> out.line(line.indented("  ")));
     } else if (errors.open().isEmpty()) {
-      line("  nothing that it is worked out from has a ±");
+      line("  nothing that it is calculated from has a ±");
     }
   }
 
@@ -62,10 +62,10 @@ final class ToleranceReport {
     TextTable table =
         new TextTable(
             List.of(
-                new TextTable.Column("off by its own ±", false),
+                new TextTable.Column("source", false),
                 new TextTable.Column("±", true),
                 new TextTable.Column("times", true),
-                new TextTable.Column("gives", true),
+                new TextTable.Column("adds", true),
                 new TextTable.Column("at", false)));
     for (ErrorBudget.Source source : sources) {
       table.add(

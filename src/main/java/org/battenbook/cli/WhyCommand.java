@@ -13,14 +13,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code why JOB PLACE}: tells where a value came from. */
+/** {@code why JOB VALUE}: shows how a value was calculated. */
 @Command(
     name = "why",
-    description = "Tells where a value came from, down to the line of the file that set it.")
+    description = "Shows how a value was calculated, back to the lines of the files that set it.")
 final class WhyCommand extends JobCommand {
   @Parameters(
       index = "1",
-      paramLabel = "PLACE",
+      paramLabel = "VALUE",
       description =
           "A line, or a column of a row: \"saw kerf\", \"top rail of Tide chart, north\".")
   String place = "";
@@ -28,15 +28,13 @@ final class WhyCommand extends JobCommand {
   @Option(names = "--json", description = "Answers in JSON.")
   boolean json;
 
-  @Option(
-      names = "--tolerance",
-      description = "Tells how far it may be off at worst, and by what, instead.")
+  @Option(names = "--tolerance", description = "Shows the tolerance of the value instead.")
   boolean tolerance;
 
   @Option(
       names = "--depth",
       paramLabel = "N",
-      description = "Tells of parts so many steps down; as far as one can read if left out.")
+      description = "Levels to show; without it, as many as are easy to read.")
   @Nullable Integer depth;
 
   WhyCommand(Surroundings surroundings) {
@@ -46,15 +44,14 @@ final class WhyCommand extends JobCommand {
   @Override
   void refuseChoices() {
     if (depth != null && depth < 0) {
-      throw new NoSuchChoice(
-          "a depth of %d is below 0: write how many steps down".formatted(depth));
+      throw new NoSuchChoice("--depth must be at least 0; it is %d".formatted(depth));
     }
   }
 
   @Override
   ExitStatus answer(Workbook workbook, Filled filled) throws IOException {
     if (tolerance) {
-      tellTolerance(filled);
+      showTolerance(filled);
       return ExitStatus.DONE;
     }
     Derivation derivation = filled.why(place);
@@ -72,7 +69,7 @@ final class WhyCommand extends JobCommand {
     return ExitStatus.DONE;
   }
 
-  private void tellTolerance(Filled filled) throws IOException {
+  private void showTolerance(Filled filled) throws IOException {
     FilledValue value = filled.find(place);
     ErrorBudget errors = filled.errors(place);
     if (json) {

@@ -41,7 +41,7 @@ final class WhyReport {
   /** To so many steps below the value asked for, but no deeper than answers go. */
   void print(Derivation derivation, int depth) {
     if (print(derivation, "", Math.min(depth, WhyAnswer.MOST_STEPS))) {
-      aside("", "Parts further down are left out: ask why of one of these, or add --depth.");
+      aside("", "Deeper steps are hidden: ask why about one of these, or add --depth.");
     }
   }
 
@@ -65,7 +65,7 @@ final class WhyReport {
     }
     if (node.rowsLeftOut() > 0) {
       String what = node.how() == How.ROWS ? "values" : "rows";
-      aside(indent + STEP, "and %s more %s alike".formatted(node.rowsLeftOut(), what));
+      aside(indent + STEP, "and %s more %s like these".formatted(node.rowsLeftOut(), what));
     }
     return cut;
   }
@@ -83,13 +83,13 @@ final class WhyReport {
     String how =
         switch (node.how()) {
           case WORKED_OUT -> "";
-          case GIVEN -> ", given";
-          case OPENED -> ", opened";
-          case DEFAULT -> ", where the row leaves it open";
-          case MISSING -> ", still to be filled in";
+          case GIVEN -> ", input";
+          case OPENED -> ", from another table";
+          case DEFAULT -> ", default";
+          case MISSING -> ", not entered yet";
           case INHERITED, ROWS -> "";
         };
-    return node.at().place() + how + (node.isRepeated() ? ", told above" : "");
+    return node.at().place() + how + (node.isRepeated() ? ", shown above" : "");
   }
 
   private void formula(Derivation node, String indent) {
@@ -128,7 +128,7 @@ final class WhyReport {
     if (rounding != null && !node.isRepeated()) {
       line(
           indent,
-          "rounded to a step of %s, which moved it by %s"
+          "rounded to a step of %s, a change of %s"
               .formatted(rounding.stepShown().text(), signed(rounding.movedBy())));
     }
   }
@@ -152,7 +152,7 @@ final class WhyReport {
   private void override(Derivation node, String indent) {
     Derivation.FilledByHand override = node.override();
     if (override != null) {
-      line(indent, "filled in by hand; the formula gives " + override.insteadShown().text());
+      line(indent, "entered; the formula gives " + override.insteadShown().text());
     }
   }
 

@@ -54,7 +54,7 @@ final class PlanSettings {
     }
     String why =
         value instanceof Value.Fault fault
-            ? "its %s has a fault: %s".formatted(setting.words(), fault.message())
+            ? "its %s has an error: %s".formatted(setting.words(), fault.message())
             : "its %s is not known exactly: write it as a number".formatted(setting.words());
     throw new NotPlannable(why);
   }

@@ -28,7 +28,7 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
   }
 
   private static Rational area(SourceRows rows, int row) throws NotPlannable {
-    return length(rows, row, PlanRole.ACROSS).times(length(rows, row, PlanRole.DOWN));
+    return length(rows, row, PlanRole.WIDTH).times(length(rows, row, PlanRole.HEIGHT));
   }
 
   private static Rational length(SourceRows rows, int row, PlanRole role) throws NotPlannable {
@@ -66,10 +66,10 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
         : Optional.of(
             new SheetPart(
                 parts.name(row),
-                length(parts, row, PlanRole.ACROSS),
-                length(parts, row, PlanRole.DOWN),
+                length(parts, row, PlanRole.WIDTH),
+                length(parts, row, PlanRole.HEIGHT),
                 count,
-                parts.yes(row, PlanRole.MAY_TURN, true)));
+                parts.yes(row, PlanRole.CAN_ROTATE, true)));
   }
 
   private List<SheetStock> stocks(Material material, Remarks remarks) throws NotPlannable {
@@ -88,12 +88,12 @@ final class SheetOrders extends OrderReader<SheetJob, SheetPlan> {
     Rational trim = length(stock, row, PlanRole.TRIM);
     return new SheetStock(
         stock.name(row),
-        length(stock, row, PlanRole.ACROSS),
-        length(stock, row, PlanRole.DOWN),
+        length(stock, row, PlanRole.WIDTH),
+        length(stock, row, PlanRole.HEIGHT),
         prices.cost(row),
         prices.onHand(row),
         new SheetTrims(trim, trim, trim, trim),
-        length(stock, row, PlanRole.LEAST_OFFCUT));
+        length(stock, row, PlanRole.MINIMUM_OFFCUT));
   }
 
   /** The widest kerf of all stock serves every sheet. */

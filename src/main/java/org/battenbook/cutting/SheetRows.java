@@ -24,7 +24,7 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
     this.plan = plan;
     this.totals = new TotalRows(plan, Dimension.AREA);
     this.sheets = new TableRows(plan.table(PlanTable.SHEETS));
-    this.pieces = new TableRows(plan.table(PlanTable.PIECES));
+    this.pieces = new TableRows(plan.table(PlanTable.LAYOUT));
     this.cuts = new TableRows(plan.table(PlanTable.CUTS));
     this.offcuts = new TableRows(plan.table(PlanTable.OFFCUTS));
   }

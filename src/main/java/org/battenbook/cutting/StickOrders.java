@@ -42,6 +42,6 @@ final class StickOrders extends OrderReader<StickJob, StickPlan> {
 
   /** Within what stops are merged; not at all unless that is asked for. */
   private Rational tolerance() throws NotPlannable {
-    return mergesStops ? settings.number(PlanRole.STOPS_WITHIN, Rational.ZERO) : Rational.ZERO;
+    return mergesStops ? settings.number(PlanRole.STOP_TOLERANCE, Rational.ZERO) : Rational.ZERO;
   }
 }

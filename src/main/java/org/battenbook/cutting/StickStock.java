@@ -40,12 +40,12 @@ final class StickStock {
         new Stretch(
             rows.number(row, PlanRole.STARTS_AT, Rational.ZERO),
             rows.number(row, PlanRole.LENGTH, Rational.ZERO),
-            rows.number(row, PlanRole.FIRST_TRIM, Rational.ZERO),
-            rows.number(row, PlanRole.LAST_TRIM, Rational.ZERO));
+            rows.number(row, PlanRole.LEFT_TRIM, Rational.ZERO),
+            rows.number(row, PlanRole.RIGHT_TRIM, Rational.ZERO));
     return new Stock(
         rows.name(row),
         stretch,
-        rows.number(row, PlanRole.LEAST_OFFCUT, Rational.ZERO),
+        rows.number(row, PlanRole.MINIMUM_OFFCUT, Rational.ZERO),
         prices.cost(row),
         prices.onHand(row));
   }

@@ -71,6 +71,6 @@ final class StockPrices {
   }
 
   private boolean isLimited(int row) throws NotPlannable {
-    return rows.says(PlanRole.ON_HAND) && !rows.yes(row, PlanRole.ANY_NUMBER, false);
+    return rows.says(PlanRole.ON_HAND) && !rows.yes(row, PlanRole.CAN_BUY_MORE, false);
   }
 }

@@ -20,11 +20,11 @@ import org.battenbook.export.layout.DerivationLayout;
  */
 final class DerivationRows implements SheetRows {
   private static final String ALL =
-      "One row for each value. Results follow the other sheets; formulas with values put in are as"
-          + " the job was filled.";
+      "One row for each value. Results follow the other sheets. Formulas with numbers are from the"
+          + " time of the export.";
   private static final String SOME =
-      "One row for each line, and for each column in the first row of its table: there are too many"
-          + " values to tell of all. Results follow the other sheets.";
+      "One row for each line, and one for the first row of each column, because the job has too many"
+          + " values to show all. Results follow the other sheets.";
 
   private final DerivationLayout layout;
   private final PlaceCells places;
@@ -36,7 +36,7 @@ final class DerivationRows implements SheetRows {
 
   @Override
   public void each(Consumer<List<SheetCell>> row) {
-    row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, "Derivation")));
+    row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, "How calculated")));
     row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, layout.isWhole() ? ALL : SOME)));
     row.accept(headings());
     for (int i = 0; i < layout.spots().size(); i++) {
@@ -48,12 +48,12 @@ final class DerivationRows implements SheetRows {
     int row = DerivationLayout.HEADING_ROW;
     return List.of(
         SheetCell.words(row, DerivationLayout.NAME, Look.HEADING, "value"),
-        SheetCell.words(row, DerivationLayout.ROW, Look.HEADING, "of"),
+        SheetCell.words(row, DerivationLayout.ROW, Look.HEADING, "row"),
         SheetCell.words(row, DerivationLayout.RESULT, Look.NUMBER_HEADING, "result"),
         SheetCell.words(row, DerivationLayout.UNIT, Look.HEADING, "unit"),
         SheetCell.words(row, DerivationLayout.FORMULA, Look.HEADING, "formula"),
-        SheetCell.words(row, DerivationLayout.WITH_VALUES, Look.HEADING, "with values, as filled"),
-        SheetCell.words(row, DerivationLayout.SET_IN, Look.HEADING, "set in"),
+        SheetCell.words(row, DerivationLayout.WITH_VALUES, Look.HEADING, "with numbers"),
+        SheetCell.words(row, DerivationLayout.SET_IN, Look.HEADING, "file and line"),
         SheetCell.words(row, DerivationLayout.CHANGED, Look.HEADING, "changed"));
   }
 
@@ -84,17 +84,17 @@ final class DerivationRows implements SheetRows {
 
   private static String formula(Derivation step) {
     return switch (step.how()) {
-      case MISSING -> "to be given";
-      case GIVEN -> step.formula().isEmpty() ? "given" : step.formula() + ", given";
-      case OPENED -> "opened from another table";
-      case DEFAULT -> step.formula() + ", where a row leaves it open";
+      case MISSING -> "enter a value";
+      case GIVEN -> step.formula().isEmpty() ? "input" : step.formula() + ", input";
+      case OPENED -> "from another table";
+      case DEFAULT -> step.formula() + ", default";
       case WORKED_OUT, INHERITED, ROWS -> step.formula();
     };
   }
 
   private static String changed(Derivation step) {
     if (step.override() != null) {
-      return "filled in; the formula gives " + step.override().insteadShown().text();
+      return "entered; the formula gives " + step.override().insteadShown().text();
     }
     return step.changed() == null
         ? ""

@@ -45,9 +45,9 @@ final class LineRows implements SheetRows {
     Collections.addAll(
         cells,
         SheetCell.words(row, SheetLayout.NAME, Look.HEADING, "line"),
-        SheetCell.words(row, SheetLayout.VALUE, Look.NUMBER_HEADING, "value\n(boxed: given)"),
+        SheetCell.words(row, SheetLayout.VALUE, Look.NUMBER_HEADING, "value\n(box = input)"),
         SheetCell.words(row, SheetLayout.UNIT, Look.HEADING, "unit"),
-        SheetCell.words(row, SheetLayout.WRITTEN, Look.HEADING, "as written"));
+        SheetCell.words(row, SheetLayout.WRITTEN, Look.HEADING, "formula"));
     if (layout.isOfLines()) {
       cells.add(SheetCell.words(row, SheetLayout.NOTE, Look.HEADING, "note"));
     }

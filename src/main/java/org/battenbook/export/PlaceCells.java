@@ -79,7 +79,7 @@ final class PlaceCells {
       return cell(spot, at, readable(new CellContent.Words("")), Look.WORKED_OUT, "");
     }
     if (formula == null) {
-      return cell(spot, at, new CellContent.Missing(), Look.GIVEN, "to be filled in");
+      return cell(spot, at, new CellContent.Missing(), Look.GIVEN, "enter a value");
     }
     return formula(spot, at, formula, context);
   }
@@ -125,8 +125,8 @@ final class PlaceCells {
   private String overriding(Spot spot, CheckedPlace checked) {
     Value instead = Trace.withoutCell(results, spot);
     return instead == null
-        ? "filled in"
-        : "filled in; the formula gives " + ShownValue.of(instead, checked.form()).text();
+        ? "entered"
+        : "entered; the formula gives " + ShownValue.of(instead, checked.form()).text();
   }
 
   private SheetCell formula(Spot spot, Address at, CheckedFormula formula, FormulaContext context) {

@@ -39,7 +39,7 @@ final class PlaceRemarks {
   /** All remarks, for the heading of a column. */
   static String all(Place place) {
     List<String> lines = new ArrayList<>();
-    lines.add((place.isGiven() ? "given: " : "") + written(place));
+    lines.add((place.isGiven() ? "input: " : "") + written(place));
     if (!note(place).isEmpty()) {
       lines.add(note(place));
     }

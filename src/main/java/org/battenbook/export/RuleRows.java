@@ -53,7 +53,7 @@ final class RuleRows implements SheetRows {
   @Override
   public void each(Consumer<List<SheetCell>> row) {
     int top = layout.headingRow() - 1;
-    String title = layout.isRequired() ? "Requirements" : "Cautions";
+    String title = layout.isRequired() ? "Checks" : "Cautions";
     row.accept(List.of(SheetCell.words(top, 0, Look.SUBTITLE, title)));
     row.accept(headings());
     for (int i = 0; i < layout.rules().size(); i++) {
@@ -63,13 +63,13 @@ final class RuleRows implements SheetRows {
 
   private List<SheetCell> headings() {
     int row = layout.headingRow();
-    String count = layout.isRequired() ? "not met in" : "fires in";
+    String count = layout.isRequired() ? "fails in" : "applies to";
     return List.of(
-        SheetCell.words(row, RuleLayout.OF, Look.HEADING, "of"),
+        SheetCell.words(row, RuleLayout.OF, Look.HEADING, "table"),
         SheetCell.words(row, RuleLayout.COUNT, Look.NUMBER_HEADING, count),
         SheetCell.words(row, RuleLayout.ROWS, Look.HEADING, "of rows"),
-        SheetCell.words(row, RuleLayout.SET_IN, Look.HEADING, "set in"),
-        SheetCell.words(row, RuleLayout.SAYS, Look.HEADING, "says"));
+        SheetCell.words(row, RuleLayout.SET_IN, Look.HEADING, "file and line"),
+        SheetCell.words(row, RuleLayout.SAYS, Look.HEADING, "message"));
   }
 
   private List<SheetCell> rule(Ruled ruled, int row) {

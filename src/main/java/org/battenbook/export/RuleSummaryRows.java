@@ -61,7 +61,7 @@ final class RuleSummaryRows implements SheetRows {
   }
 
   private List<SheetCell> total(RuleLayout block, int row) {
-    String words = block.isRequired() ? "requirements not met" : "cautions that fire";
+    String words = block.isRequired() ? "checks that fail" : "cautions that apply";
     String there = new Address(layout.sheet(), block.headingRow(), RuleLayout.OF).seenFrom("");
     CellContent sum =
         new CellContent.Formula("SUM(" + layout.counts(block) + ")", false, counts.all(block));

@@ -58,7 +58,7 @@ final class TableBlockRows implements SheetRows {
   /** The name and unit of a column. A comment holds all remarks on it. */
   private SheetCell heading(Column column, int at) {
     String unit = places.unit(column);
-    String words = column.name().text() + below(isBoxed(column) ? "given" : "") + below(unit);
+    String words = column.name().text() + below(isBoxed(column) ? "input" : "") + below(unit);
     return new SheetCell(
         table.headingRow(),
         at,

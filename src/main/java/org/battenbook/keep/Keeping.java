@@ -25,8 +25,8 @@ import org.battenbook.workbook.FilledValue;
 import org.battenbook.workbook.Workbook;
 
 /**
- * What plans change in the workbooks once all is cut as they say: what was taken of the rack is
- * there no more, offcuts are, and the job remembers what it took. Nothing is written here.
+ * What plans change in the workbooks once all is cut as they say: stock that was used is removed,
+ * offcuts are added, and the job records what it used. Nothing is written here.
  */
 public final class Keeping {
   private static final Pattern WHOLE = Pattern.compile("\\d+");
@@ -93,7 +93,7 @@ public final class Keeping {
       }
     }
     if (kept.isEmpty()) {
-      throw new NotKept("no plan here says where offcuts are kept: it would say 'keep in'");
+      throw new NotKept("no plan here says where to keep offcuts; add 'keep in' to the plan");
     }
     for (PlanKeeping plan : kept) {
       take(plan);
@@ -103,15 +103,14 @@ public final class Keeping {
       add(plan);
     }
     if (changes.isEmpty()) {
-      throw new NotKept(
-          "nothing is planned that takes or leaves any stock: it may be kept already");
+      throw new NotKept("nothing to update: no part is planned, or the stock was updated already");
     }
   }
 
   private static void refuseBroken(FilledPlan plan) throws NotKept {
     if (!plan.broken().isEmpty()) {
       throw new NotKept(
-          "nothing is kept of the plan '%s' while this does not hold: %s"
+          "the stock of the plan '%s' cannot be updated while this check fails: %s"
               .formatted(plan.name(), plan.broken().get(0).text()));
     }
   }
@@ -149,7 +148,7 @@ public final class Keeping {
     String name = filled.rows(table).name(row);
     if (one.left() < 0) {
       throw new NotKept(
-          "\"%s\" of '%s' is taken %d times, and its '%s' is %d"
+          "\"%s\" of '%s' is used %d times, and its '%s' is %d"
               .formatted(name, table, one.taken(), column.name(), one.onHand()));
     }
     changes.add(
@@ -169,7 +168,7 @@ public final class Keeping {
       changes.add(
           new Change(
               filled.file(),
-              "no file has 'rows of %s' yet: these stand in the job, where other jobs do not see them"
+              "no file has 'rows of %s' yet, so these are in the job, where other jobs do not see them"
                   .formatted(rack)));
     }
     Source record = plan.record();
@@ -195,8 +194,7 @@ public final class Keeping {
     for (Diagnostic diagnostic : after.diagnostics()) {
       if (diagnostic.isFault()) {
         throw new NotKept(
-            "with what is kept written into it, the workbook would be at fault: "
-                + diagnostic.message());
+            "with the new stock the workbook would have an error: " + diagnostic.message());
       }
     }
     texts = after.revisions();
@@ -219,7 +217,7 @@ public final class Keeping {
             .orElseThrow();
     if (!count.exactNumber().equals(Optional.of(Rational.of(one.left())))) {
       throw new NotKept(
-          "%s is set at %s, and not by its row of '%s': change it there by hand, to %d"
+          "%s is set at %s, not in its row of '%s'; change it there by hand to %d"
               .formatted(count.words(), count.at(), rack, one.left()));
     }
   }

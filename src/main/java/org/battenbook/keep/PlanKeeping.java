@@ -35,7 +35,7 @@ final class PlanKeeping {
     this.keep = keep;
     this.cells = new CellText(filled.checked());
     this.sizes =
-        plan.isOfSticks() ? List.of(PlanRole.LENGTH) : List.of(PlanRole.ACROSS, PlanRole.DOWN);
+        plan.isOfSticks() ? List.of(PlanRole.LENGTH) : List.of(PlanRole.WIDTH, PlanRole.HEIGHT);
   }
 
   Source keep() {
@@ -57,7 +57,7 @@ final class PlanKeeping {
 
   /** A stick with flaws is several stretches of stock: it is taken as often as any of them. */
   private Taken taken(FilledRow row, List<TakenStock> parts) {
-    int most = parts.stream().mapToInt(TakenStock::fromRack).max().orElse(0);
+    int most = parts.stream().mapToInt(TakenStock::fromStock).max().orElse(0);
     return new Taken(
         most,
         row.value(column(keep, PlanRole.ON_HAND)).exactNumber().map(PlanKeeping::whole).orElse(0));
@@ -110,9 +110,9 @@ final class PlanKeeping {
     int taken = taken(row, parts).taken();
     List<NewRow> rests = new ArrayList<>();
     for (TakenStock part : parts) {
-      int count = taken - part.fromRack();
+      int count = taken - part.fromStock();
       if (count > 0 && isWorthKeeping(part.row())) {
-        String wanted = "%s, rest of %s".formatted(filled.title(), part.name());
+        String wanted = "%s, offcut of %s".formatted(filled.title(), part.name());
         String name = OffcutName.free(wanted, filled.rows(keep.table()).keys());
         NewRow rest = offcut(name, part.row(), count);
         sizes.forEach(size -> put(rest, size, value(part.row(), size)));
@@ -123,7 +123,7 @@ final class PlanKeeping {
   }
 
   private boolean isWorthKeeping(FilledRow part) {
-    Column least = stock.column(PlanRole.LEAST_OFFCUT);
+    Column least = stock.column(PlanRole.MINIMUM_OFFCUT);
     return sizes.stream()
         .map(size -> part.number(column(stock, size).name().key()).orElse(Rational.ZERO))
         .allMatch(
@@ -172,7 +172,7 @@ final class PlanKeeping {
       putMaterial(record, into, one.row());
       sizes.forEach(size -> put(record, into, size, one.row()));
       record.with(PlanRole.BOUGHT, Integer.toString(one.toBuy()));
-      record.with(PlanRole.FROM_RACK, Integer.toString(one.fromRack()));
+      record.with(PlanRole.FROM_STOCK, Integer.toString(one.fromStock()));
       if (one.toBuy() > 0) {
         put(record, into, PlanRole.PRICE, one.row());
       }

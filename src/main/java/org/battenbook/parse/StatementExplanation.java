@@ -54,8 +54,8 @@ final class StatementExplanation {
       case PAGE -> page();
       case TABLE -> table();
       case ROWS_OF -> rows();
-      case TICKET ->
-          list("ticket-names", "a ticket is a list of columns", "ticket: title, width, height");
+      case SHOWS ->
+          list("shows-names", "'shows' takes a list of columns", "shows: title, width, height");
       case FOR_EACH ->
           atFirst(
               "for-each-form",
@@ -241,13 +241,13 @@ final class StatementExplanation {
           "a caution says when",
           "write caution when … say \"…\"");
     }
-    return CompoundTokens.is(line, 0, "ticket")
+    return CompoundTokens.is(line, 0, "shows")
         && type() == COMMA
         && say(
-            "ticket-without-colon",
+            "shows-without-colon",
             line.span(0),
-            "a colon follows 'ticket'",
-            "write it as in ticket: title, width, height");
+            "a colon follows 'shows'",
+            "write it as in shows: title, width, height");
   }
 
   /** Whether the line ends where its reason or message should begin. */

@@ -71,8 +71,8 @@ final class StatementHeads {
   /** Heads of lines that hold a {@code =} or a colon themselves. */
   private LineTokens definition() {
     boolean isList = line.type(1) == WorkbookParser.COLON && line.find(WorkbookParser.EQUALS) < 0;
-    if (isList && is(0, "ticket")) {
-      return head(1, WorkbookParser.TICKET);
+    if (isList && is(0, "shows")) {
+      return head(1, WorkbookParser.SHOWS);
     }
     return isList && is(0, "pages") ? head(1, WorkbookParser.PAGES) : line;
   }

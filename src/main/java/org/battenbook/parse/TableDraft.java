@@ -21,7 +21,7 @@ final class TableDraft {
   private final List<LineDefinition> workedOut = new ArrayList<>();
   private final List<Requirement> requirements = new ArrayList<>();
   private final List<Caution> cautions = new ArrayList<>();
-  private final List<Name> ticket = new ArrayList<>();
+  private final List<Name> shownFirst = new ArrayList<>();
   private final List<Opening> openings = new ArrayList<>();
   private Span span;
   private @Nullable Boolean isGiven;
@@ -143,13 +143,13 @@ final class TableDraft {
     cautions.add(caution);
   }
 
-  void addTicket(List<Name> names, Span line) {
+  void addShownFirst(List<Name> names, Span line) {
     span = span.to(line);
-    ticket.addAll(names);
+    shownFirst.addAll(names);
   }
 
   TableSection section() {
     return new TableSection(
-        name, key, note, openings, given, workedOut, requirements, cautions, ticket, span);
+        name, key, note, openings, given, workedOut, requirements, cautions, shownFirst, span);
   }
 }

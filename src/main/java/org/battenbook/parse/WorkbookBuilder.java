@@ -28,9 +28,9 @@ import org.battenbook.parse.generated.WorkbookParser.PlanContext;
 import org.battenbook.parse.generated.WorkbookParser.PlanSourceContext;
 import org.battenbook.parse.generated.WorkbookParser.RequireContext;
 import org.battenbook.parse.generated.WorkbookParser.RowsContext;
+import org.battenbook.parse.generated.WorkbookParser.ShownFirstContext;
 import org.battenbook.parse.generated.WorkbookParser.StatementContext;
 import org.battenbook.parse.generated.WorkbookParser.TableContext;
-import org.battenbook.parse.generated.WorkbookParser.TicketContext;
 import org.battenbook.parse.generated.WorkbookParser.TitleContext;
 import org.battenbook.parse.generated.WorkbookParser.WorkedOutContext;
 import org.battenbook.source.Diagnostics;
@@ -433,10 +433,10 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   }
 
   @Override
-  public @Nullable Void visitTicket(TicketContext tree) {
+  public @Nullable Void visitShownFirst(ShownFirstContext tree) {
     TableDraft open = openTable();
     if (open != null) {
-      open.addTicket(tree.name().stream().map(this::name).toList(), line.whole());
+      open.addShownFirst(tree.name().stream().map(this::name).toList(), line.whole());
     }
     return null;
   }

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param openings how rows are opened from other tables'; none where people write them
  * @param given the columns that a person fills in
  * @param workedOut the columns that formulas fill in
- * @param ticket the columns a person wants to see first, or empty
+ * @param shownFirst the columns a person wants to see first, or empty
  */
 public record TableSection(
     Name name,
@@ -23,7 +23,7 @@ public record TableSection(
     List<LineDefinition> workedOut,
     List<Requirement> requirements,
     List<Caution> cautions,
-    List<Name> ticket,
+    List<Name> shownFirst,
     Span span)
     implements PageItem {
 
@@ -33,6 +33,6 @@ public record TableSection(
     workedOut = List.copyOf(workedOut);
     requirements = List.copyOf(requirements);
     cautions = List.copyOf(cautions);
-    ticket = List.copyOf(ticket);
+    shownFirst = List.copyOf(shownFirst);
   }
 }

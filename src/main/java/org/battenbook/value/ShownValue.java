@@ -56,11 +56,11 @@ public record ShownValue(@Nullable Form form) implements ValueVisitor<Shown> {
 
   @Override
   public Shown fault(Value.Fault fault) {
-    return exact("fault: " + fault.message());
+    return exact("error: " + fault.message());
   }
 
   @Override
   public Shown waiting(Value.Waiting waiting) {
-    return exact((waiting.atFault() ? "waits: at fault is " : "waits for ") + waiting.on());
+    return exact((waiting.atFault() ? "error in " : "needs ") + waiting.on());
   }
 }

@@ -84,4 +84,9 @@ public sealed interface Value {
   default boolean isKnown() {
     return !(this instanceof Fault) && !(this instanceof Waiting);
   }
+
+  /** Whether it is an error, or cannot be calculated because of one. */
+  default boolean isError() {
+    return this instanceof Fault || (this instanceof Waiting waiting && waiting.atFault());
+  }
 }

@@ -48,7 +48,7 @@ public final class PlannedMaterial {
     return total;
   }
 
-  /** Whether no plan takes less. */
+  /** Whether no cheaper plan exists. */
   public boolean isProven() {
     return total.isYes("proven");
   }
@@ -62,14 +62,14 @@ public final class PlannedMaterial {
     return new Measure(number(value), value.unit());
   }
 
-  /** What no plan takes less than. */
+  /** The lower bound: no plan takes less. */
   public Measure bound() {
     Measure used = used();
     return new Measure(used.number().times(number(total.value("bound share"))), used.unit());
   }
 
   private FilledValue measured() {
-    String size = plan.isOfSticks() ? "stick length" : "sheet area";
+    String size = plan.isOfSticks() ? "total length" : "total area";
     return total.value(plan.goesByPrice(name()) ? "price" : size);
   }
 
@@ -101,7 +101,7 @@ public final class PlannedMaterial {
   }
 
   private static Rational longer(FilledRow cut) {
-    return cut.number("longer").orElse(Rational.ZERO);
+    return cut.number("longer by").orElse(Rational.ZERO);
   }
 
   /** The sticks or sheets that are taken, each with its cuts. */
@@ -124,14 +124,14 @@ public final class PlannedMaterial {
             sheet ->
                 new Piece(
                     sheet,
-                    plan.holding(sheet, PlanTable.PIECES, "sheet"),
+                    plan.holding(sheet, PlanTable.LAYOUT, "sheet"),
                     plan.holding(sheet, PlanTable.CUTS, "sheet"),
                     plan.holding(sheet, PlanTable.OFFCUTS, "sheet")))
         .toList();
   }
 
   private List<FilledRow> ofThis(PlanTable table) {
-    return plan.holding(total, table, "total");
+    return plan.holding(total, table, "material");
   }
 
   @Override

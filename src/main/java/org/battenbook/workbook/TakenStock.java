@@ -7,7 +7,7 @@ import org.battenbook.book.PlanStatement.Source;
 import org.battenbook.number.Rational;
 import org.battenbook.value.Value;
 
-/** Stock that a plan takes. It takes what lies in the rack first; the rest is to be bought. */
+/** Stock that a plan takes. What is on hand is taken first; the rest is to be bought. */
 public final class TakenStock {
   private final Source source;
   private final FilledRow row;
@@ -38,8 +38,8 @@ public final class TakenStock {
     return canBeBought() ? Math.max(0, taken - onHand()) : 0;
   }
 
-  /** How many of them come from the rack. */
-  public int fromRack() {
+  /** How many of them are on hand. */
+  public int fromStock() {
     return taken - toBuy();
   }
 
@@ -55,7 +55,7 @@ public final class TakenStock {
   /** Its size: one column for sticks, two for sheets. */
   public String size() {
     Column length = source.column(PlanRole.LENGTH);
-    return length != null ? shown(length) : shown(PlanRole.ACROSS) + " by " + shown(PlanRole.DOWN);
+    return length != null ? shown(length) : shown(PlanRole.WIDTH) + " x " + shown(PlanRole.HEIGHT);
   }
 
   private String shown(PlanRole role) {
@@ -68,7 +68,7 @@ public final class TakenStock {
   }
 
   private boolean canBeBought() {
-    Column any = source.column(PlanRole.ANY_NUMBER);
+    Column any = source.column(PlanRole.CAN_BUY_MORE);
     return source.column(PlanRole.ON_HAND) == null
         || (any != null && row.value(any).value() instanceof Value.YesNo yesNo && yesNo.yes());
   }

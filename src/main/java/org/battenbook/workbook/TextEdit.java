@@ -96,7 +96,7 @@ final class TextEdit {
     return Diagnostic.fault(
         "edit-refused",
         edit.at(filled.results()),
-        "%s leaves a fault at %s: %s"
+        "%s leaves an error at %s: %s"
             .formatted(edit.words(filled.results()), mention.span().place(), mention.message()),
         mention.repair());
   }

@@ -163,7 +163,7 @@ public final class Workbook {
    */
   public Filled fill() {
     if (results == null) {
-      throw new IllegalStateException("a workbook with faults cannot be filled");
+      throw new IllegalStateException("a workbook with errors cannot be filled");
     }
     return new Filled(results, reading, List.of());
   }

@@ -29,8 +29,8 @@ public final class FileLayout {
         add(new SheetLayout(page, sheetNames.name(page.title()), rows), definedNames);
       }
     }
-    rules = new RuleSheetLayout(sheetNames.name("Requirements"), book.pages(), rows);
-    derivations = new DerivationLayout(sheetNames.name("Derivation"), sheets);
+    rules = new RuleSheetLayout(sheetNames.name("Checks"), book.pages(), rows);
+    derivations = new DerivationLayout(sheetNames.name("How calculated"), sheets);
   }
 
   private void add(SheetLayout sheet, DefinedNames definedNames) {

@@ -7,7 +7,9 @@ import org.battenbook.book.Column;
 import org.battenbook.book.Table;
 import org.battenbook.export.file.Address;
 
-/** The layout of a table in its sheet: the key column first, then the columns of its ticket. */
+/**
+ * The layout of a table in its sheet: the key column first, then the columns that it shows first.
+ */
 public final class TableLayout {
   private final Table table;
   private final int rowCount;
@@ -28,7 +30,7 @@ public final class TableLayout {
     this.headingRow = headingRow;
     this.firstFreeColumn = firstFreeColumn;
     columns.put(table.keyColumn(), 0);
-    table.ticket().forEach(column -> columns.putIfAbsent(column, columns.size()));
+    table.shownFirst().forEach(column -> columns.putIfAbsent(column, columns.size()));
     table.columns().forEach(column -> columns.putIfAbsent(column, columns.size()));
   }
 

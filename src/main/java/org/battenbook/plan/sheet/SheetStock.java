@@ -38,7 +38,7 @@ public record SheetStock(
         "stock '" + label + "' costs nothing: say how many are on hand");
     Refusal.unless(
         leastOffcut.signum() >= 0,
-        "the least offcut of stock '" + label + "' is below zero: correct it, or say 0");
+        "the minimum offcut of stock '" + label + "' is below zero: correct it, or say 0");
   }
 
   /** Sheets that can be bought in any number, without trims; every offcut is kept. */

@@ -23,7 +23,7 @@ public record Stock(
     refuseNegative("the start of " + stock, stretch.startsAt());
     refuseNegative("the trim at the first end of " + stock, stretch.firstTrim());
     refuseNegative("the trim at the last end of " + stock, stretch.lastTrim());
-    refuseNegative("the least offcut of " + stock, leastOffcut);
+    refuseNegative("the minimum offcut of " + stock, leastOffcut);
     refuseNegative("the cost of " + stock, cost);
     Refusal.unless(
         onHand.orElse(0) >= 0, "of " + stock + " there are fewer than none: say how many, or 0");
