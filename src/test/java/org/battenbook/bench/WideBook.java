@@ -3,8 +3,8 @@ package org.battenbook.bench;
 import java.util.Random;
 
 /**
- * The workload <em>wide book</em>: pieces with 30 worked-out columns, 20 allowances and 10 totals,
- * measured half in inches and half in millimetres. The same number of pieces gives the same text.
+ * The workload <em>wide book</em>: pieces with 30 calculated columns, 20 allowances and 10 totals,
+ * measured half in inches and half in millimeters. The same number of pieces gives the same text.
  */
 public final class WideBook {
   private static final long SEED = 20261125;
@@ -17,9 +17,9 @@ public final class WideBook {
         mat overlap = 1/4 in
         rail step = 1/16 in
         window step = 1/16 in
-        lite step = 1/16 in
-        lite clearance = 1/8 in
-        dust inset = 1/8 in
+        glass step = 1/16 in
+        glass clearance = 1/8 in
+        dust cover inset = 1/8 in
         saw kerf = 1/8 in
         end trim = 1/2 in
         top weight = 0 in
@@ -32,7 +32,7 @@ public final class WideBook {
         board thickness = 4 mm
         glass price = 9 USD/ft^2
         joint price = 2.25 USD
-        waste share = 15 %
+        waste percent = 15 %
       page mouldings
         table mouldings by name
           given
@@ -56,45 +56,45 @@ public final class WideBook {
             moulding : row of mouldings
             border : length = 2 in
           worked out
-            window across = width - 2 * mat overlap
-            window down = height - 2 * mat overlap
-            window across cut = window across rounded down to window step
-            window down cut = window down rounded down to window step
-            mat across = window across + 2 * border
-            mat down = window down + 2 * border + top weight + bottom weight
-            rabbet across = mat across + fitting allowance
-            rabbet down = mat down + fitting allowance
+            window width = width - 2 * mat overlap
+            window height = height - 2 * mat overlap
+            window width as cut = window width rounded down to window step
+            window height as cut = window height rounded down to window step
+            mat width = window width + 2 * border
+            mat height = window height + 2 * border + top weight + bottom weight
+            rabbet width = mat width + fitting allowance
+            rabbet height = mat height + fitting allowance
             cover = moulding.face - moulding.lip
-            top rail = rabbet across + 2 * cover rounded up to rail step
-            side rail = rabbet down + 2 * cover rounded up to rail step
-            rabbet across cut = top rail - 2 * cover
-            rabbet down cut = side rail - 2 * cover
-            sight across = rabbet across cut - 2 * moulding.lip
-            sight down = rabbet down cut - 2 * moulding.lip
-            lite across = rabbet across cut - lite clearance rounded down to lite step
-            lite down = rabbet down cut - lite clearance rounded down to lite step
-            dust across = top rail - 2 * dust inset
-            dust down = side rail - 2 * dust inset
-            cleat across = top rail - 2 * cover - cleat play
+            top rail = rabbet width + 2 * cover rounded up to rail step
+            side rail = rabbet height + 2 * cover rounded up to rail step
+            rabbet width as cut = top rail - 2 * cover
+            rabbet height as cut = side rail - 2 * cover
+            sight width = rabbet width as cut - 2 * moulding.lip
+            sight height = rabbet height as cut - 2 * moulding.lip
+            glazing width = rabbet width as cut - glass clearance rounded down to glass step
+            glazing height = rabbet height as cut - glass clearance rounded down to glass step
+            dust cover width = top rail - 2 * dust cover inset
+            dust cover height = side rail - 2 * dust cover inset
+            cleat length = top rail - 2 * cover - cleat play
             upright = side rail >= top rail
             longest = if upright then side rail else top rail
             stick used = (2 * (top rail + side rail) + 4 * saw kerf) * quantity
-            lite area = lite across * lite down
-            mat area = mat across * mat down
-            glass mass = lite area * glass thickness * glass density
+            glazing area = glazing width * glazing height
+            mat area = mat width * mat height
+            glass mass = glazing area * glass thickness * glass density
             board mass = mat area * board thickness * board density
-            moulding cost = stick used * moulding.price * (1 + waste share)
-            glass cost = lite area * glass price * quantity
+            moulding cost = stick used * moulding.price * (1 + waste percent)
+            glass cost = glazing area * glass price * quantity
             price = (moulding cost + glass cost + 4 * joint price * quantity) rounded to minor unit
         lines
-          pieces in all = sum of quantity over pieces
-          stick in all = sum of stick used over pieces
-          glass in all = sum of lite area * quantity over pieces
-          board in all = sum of mat area * quantity over pieces
-          mass in all = sum of (glass mass + board mass) * quantity over pieces
-          cost in all = sum of price over pieces
+          total pieces = sum of quantity over pieces
+          total sticks = sum of stick used over pieces
+          total glass = sum of glazing area * quantity over pieces
+          total board = sum of mat area * quantity over pieces
+          total mass = sum of (glass mass + board mass) * quantity over pieces
+          total cost = sum of price over pieces
           longest rail = largest of longest over pieces
-          smallest lite = smallest of lite area over pieces
+          smallest glazing = smallest of glazing area over pieces
           upright ones = count of pieces where upright
           walnut ones = sum of quantity over pieces where moulding = "walnut"
         rows of pieces
@@ -102,7 +102,7 @@ public final class WideBook {
       """;
   private static final String[] MOULDINGS = {"ash cap", "oak flat", "maple", "walnut"};
 
-  /** How many columns are worked out. */
+  /** How many columns are calculated. */
   public static final int WORKED_OUT = 30;
 
   private WideBook() {}
@@ -123,7 +123,7 @@ public final class WideBook {
     return text.toString();
   }
 
-  /** A side between 4 and 36 inches: in sixteenths of an inch, or in whole millimetres. */
+  /** A side between 4 and 36 inches: in sixteenths of an inch, or in whole millimeters. */
   private static void side(Random random, StringBuilder text) {
     if (random.nextBoolean()) {
       int sixteenths = 64 + random.nextInt(512);

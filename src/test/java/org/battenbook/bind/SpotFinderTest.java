@@ -40,7 +40,7 @@ class SpotFinderTest {
                   given
                     face : length
                   worked out
-                    lite = face + 1 in
+                    glazing = face + 1 in
                 rows of mouldings
                   name      | face
                   "ash cap" | 1 in
@@ -76,7 +76,7 @@ class SpotFinderTest {
           face of View of the quay          | 20
           face of the "long" ferry          | 40
           face of "the ""long"" ferry"      | 40
-          lite of View of the quay: 2       | 21
+          glazing of View of the quay: 2    | 21
           used by of oak                    | 4
           """)
   void a_name_finds_one_value(String name, String exact) {

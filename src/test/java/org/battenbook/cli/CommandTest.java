@@ -37,7 +37,7 @@ class CommandTest {
   }
 
   @Test
-  void fill_tells_what_does_not_hold_and_what_is_missing() throws IOException {
+  void fill_tells_which_checks_fail_and_which_inputs_are_missing() throws IOException {
     String job =
         job(
             """
@@ -60,23 +60,45 @@ class CommandTest {
   }
 
   @Test
+  void fill_tells_errors_apart_from_missing_inputs() throws IOException {
+    String job =
+        job(
+            """
+        workbook "Split evenly"
+        page wall "Wall"
+          wall width : length
+          frames = 0
+          share  = 1 / frames
+          require share < 1
+            else "Hang more frames."
+          require wall width > 1 ft
+            else "The wall is too narrow."
+        """);
+    CommandRun run = CommandRun.of("fill", job);
+    assertThat(run.status()).isEqualTo(3);
+    assertThat(run.out())
+        .contains("share ........ error: this divides by zero")
+        .contains("Checks with an error\n  · Hang more frames.")
+        .contains("Checks that need an input\n  · The wall is too narrow.");
+  }
+
+  @Test
   void why_tells_where_a_value_came_from() {
     Golden.assertSame(
         "commands/why-top-rail.txt", answer(0, "why", MUSEUM, "top rail of Tide chart, north"));
     Golden.assertSame(
-        "commands/why-measured-back.txt",
-        answer(0, "why", MUSEUM, "top rail of The Heron, elevation"));
+        "commands/why-as-cut.txt", answer(0, "why", MUSEUM, "top rail of The Heron, elevation"));
     Golden.assertSame("commands/why-changed.txt", answer(0, "why", MUSEUM, "fitting allowance"));
   }
 
   @Test
   void why_goes_as_deep_as_is_asked() {
     String shallow = answer(0, "why", MUSEUM, "top rail of Tide chart, north", "--depth", "1");
-    assertThat(shallow).contains("top rail to cut").contains("Parts further down are left out");
-    assertThat(shallow).doesNotContain("outside needed across of");
+    assertThat(shallow).contains("top rail to cut").contains("Deeper steps are hidden");
+    assertThat(shallow).doesNotContain("outside width needed of");
     assertThat(answer(0, "why", MUSEUM, "total weight", "--depth=99"))
         .contains("lip of \"ferry rail\"")
-        .doesNotContain("left out");
+        .doesNotContain("are hidden");
   }
 
   @Test
@@ -89,24 +111,24 @@ class CommandTest {
     CommandRun run = CommandRun.of("why", job.toString(), "a9999", "--depth", "99999");
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(run.out()).contains("a9599 = ").doesNotContain("a9598 = ");
-    assertThat(run.out()).endsWith("ask why of one of these, or add --depth.\n");
+    assertThat(run.out()).endsWith("ask why about one of these, or add --depth.\n");
   }
 
   @Test
   void why_tells_how_far_a_value_may_be_off() {
-    String place = "lite play across of Fares of 1911";
+    String place = "glazing play side to side of Fares of 1911";
     Golden.assertSame("commands/why-tolerance.txt", answer(0, "why", MUSEUM, place, "--tolerance"));
     assertThat(answer(0, "why", MUSEUM, place, "--tolerance", "--json"))
         .contains("\"worst\": \"3/64 in\"")
         .contains("\"coefficient\": \"-1\"");
     assertThat(answer(0, "why", MUSEUM, "overlap of Fares of 1911", "--tolerance"))
-        .contains("nothing that it is worked out from has a ±");
+        .contains("nothing that it is calculated from has a ±");
   }
 
   @Test
   void feeds_tells_what_depends_on_a_value() {
     Golden.assertSame("commands/feeds-saw-kerf.txt", answer(0, "feeds", MUSEUM, "saw kerf"));
-    assertThat(answer(0, "feeds", MUSEUM, "total weight")).contains("feeds nothing");
+    assertThat(answer(0, "feeds", MUSEUM, "total weight")).contains("nothing uses it");
   }
 
   @Test
@@ -159,7 +181,7 @@ class CommandTest {
     assertThat(empty.err()).contains("an argument is empty: write a name there, or leave it out");
     assertThat(empty.status()).isEqualTo(2);
     CommandRun above = CommandRun.of("why", FIRST, "saw kerf", "--depth=-1");
-    assertThat(above.err()).contains("a depth of -1 is below 0: write how many steps down");
+    assertThat(above.err()).contains("--depth must be at least 0; it is -1");
     assertThat(above.status()).isEqualTo(2);
   }
 
@@ -179,7 +201,7 @@ class CommandTest {
   }
 
   @Test
-  void colour_shows_only_where_it_is_wanted() {
+  void color_shows_only_where_it_is_wanted() {
     assertThat(CommandRun.of("fill", FIRST).out()).doesNotContain("\u001b");
     assertThat(CommandRun.coloured("fill", FIRST).out())
         .contains("\u001b[1mMy first frame\u001b[0m");
@@ -241,7 +263,7 @@ class CommandTest {
         """);
     String file = folder.resolve("labels.xlsx").toString();
     assertThat(CommandRun.of("export", job, "--to", file).err())
-        .contains("written as values, which the spreadsheet does not recalculate, are these:")
+        .contains("These were written as fixed values; the spreadsheet will not recalculate them:")
         .containsPattern("\n  label: .+\n");
   }
 }

@@ -14,7 +14,7 @@ import org.battenbook.number.Rational;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the cut list says of small jobs, reckoned again from the job's own numbers. */
+/** What the cut list says of small jobs, calculated again from the job's own numbers. */
 class CutListTest {
   private static final String STICKS =
       """
@@ -44,7 +44,7 @@ class CutListTest {
             old    : yes or no = false
             begins : length = 0 in
         stick plan rail
-          stops within = 1/32 in
+          stop tolerance = 1/32 in
           parts of parts
             length      = long
             quantity    = needed
@@ -54,13 +54,13 @@ class CutListTest {
             matched set = frame
             sets        = frames
           stock of stock
-            length     = length
-            material   = wood
-            price      = price
-            on hand    = rack
-            any number = any
-            offcut     = old
-            starts at  = begins
+            length       = length
+            material     = wood
+            price        = price
+            on hand      = rack
+            can buy more = any
+            offcut       = old
+            starts at    = begins
       """;
 
   private static final String SHEETS =
@@ -83,25 +83,25 @@ class CutListTest {
             high   : length
             price  : money = 0 USD
             blade  : length = 0 in
-        sheet plan lite
+        sheet plan glazing
           stages = rounds
           parts of panes
-            across   = wide
-            down     = high
-            quantity = needed
-            may turn = turns
+            width      = wide
+            height     = high
+            quantity   = needed
+            can rotate = turns
           stock of stock
-            across = wide
-            down   = high
+            width  = wide
+            height = high
             price  = price
             kerf   = blade
       """;
 
   @TempDir Path folder;
 
-  // A pane 38 in wide lies on a sheet 20 in wide only turned; both do not lie on one sheet.
+  // A pane 38 in wide lies on a sheet 20 in wide only rotated; both do not lie on one sheet.
   @Test
-  void turned_pieces_say_so_on_their_own_sheet_alone() throws IOException {
+  void rotated_pieces_say_so_on_their_own_sheet_alone() throws IOException {
     String job =
         job(
             SHEETS,
@@ -115,23 +115,27 @@ class CutListTest {
               "large" | 20 in | 40 in
             """);
     List<String> headings =
-        told(0, job).lines().map(String::strip).filter(line -> line.startsWith("piece ")).toList();
+        told(0, job)
+            .lines()
+            .map(String::strip)
+            .filter(line -> line.startsWith("placement "))
+            .toList();
     assertThat(headings).hasSize(2);
-    assertThat(headings.stream().filter(line -> line.endsWith("label  turned"))).hasSize(1);
+    assertThat(headings.stream().filter(line -> line.endsWith("label  rotated"))).hasSize(1);
     assertThat(headings.stream().filter(line -> line.endsWith("label"))).hasSize(1);
     for (JsonNode sheet : list(json(0, job), "/plans/0/materials/0/taken")) {
       JsonNode piece = sheet.at("/pieces/0/values");
       boolean isLong = piece.at("/label/exact").asText().equals("long");
-      assertThat(piece.at("/turned/exact").asText()).isEqualTo(isLong ? "yes" : "no");
-      assertThat(number(piece, "across")).isEqualTo(Rational.of(isLong ? 18 : 17));
-      assertThat(number(piece, "down")).isEqualTo(Rational.of(isLong ? 38 : 17));
+      assertThat(piece.at("/rotated/exact").asText()).isEqualTo(isLong ? "yes" : "no");
+      assertThat(number(piece, "width")).isEqualTo(Rational.of(isLong ? 18 : 17));
+      assertThat(number(piece, "height")).isEqualTo(Rational.of(isLong ? 38 : 17));
     }
   }
 
   // Five panes of a half large sheet: two large ones and a small one, 2 × 30 + 16 USD, where three
   // large ones are 90 USD and five small ones 80 USD.
   @Test
-  void several_sizes_go_together_where_that_is_cheapest_and_have_a_price_in_all()
+  void several_sizes_go_together_where_that_is_cheapest_and_have_a_total_price()
       throws IOException {
     String job =
         job(
@@ -146,9 +150,9 @@ class CutListTest {
               "small" | 20 in | 40 in | 16 USD
             """);
     assertThat(told(0, job))
-        .contains("· 2 of large, 40 in by 40 in: 60.00 USD\n")
-        .contains("· 1 of small, 20 in by 40 in: 16.00 USD\n")
-        .contains("· in all: 76.00 USD\n");
+        .contains("· 2 of large, 40 in x 40 in: 60.00 USD\n")
+        .contains("· 1 of small, 20 in x 40 in: 16.00 USD\n")
+        .contains("· total: 76.00 USD\n");
     JsonNode plan = json(0, job).at("/plans/0");
     assertThat(exact(plan, "/materials/0/used/exact")).isEqualTo(Rational.of(76));
     assertThat(exact(plan, "/materials/0/bound/exact")).isEqualTo(Rational.of(76));
@@ -172,7 +176,7 @@ class CutListTest {
             """);
     assertThat(told(0, job))
         .contains("· 3 of ash, 96 in: 21.75 USD\n", "· 1 of oak, 96 in\n")
-        .doesNotContain("in all");
+        .doesNotContain("total");
     String priced = job.replace("job", "priced");
     Files.writeString(
         Path.of(priced),
@@ -183,7 +187,7 @@ class CutListTest {
                 part | wood  | long  | needed
                 "c"  | "elm" | 40 in | 1
               """);
-    assertThat(told(0, priced)).contains("· in all, of what has a price: 23.75 USD\n");
+    assertThat(told(0, priced)).contains("· total of what has a price: 23.75 USD\n");
   }
 
   // Ash costs something, though not the piece that was left over; nothing of oak has a price.
@@ -214,7 +218,7 @@ class CutListTest {
       assertThat(ofOak.at("/unit").asText()).isEqualTo("in");
     }
     assertThat(told(0, job))
-        .contains("From the rack\n  · 1 of leftover, 50 in\n")
+        .contains("From stock\n  · 1 of leftover, 50 in\n")
         .contains("To buy\n  · 2 of oak 8 ft, 96 in\n\n");
   }
 
@@ -241,13 +245,13 @@ class CutListTest {
     }
     assertThat(told(0, job))
         .contains("rail: ash: 3 sticks, proven")
-        .contains("  ash: 1; ash: 2; ash: 3 (3 alike), of stock 8 ft\n");
+        .contains("  ash: 1; ash: 2; ash: 3 (3 alike), from 8 ft\n");
     assertThat(taken(job(STICKS, rows.replace("\"chart\"", "\"\"")))).hasSize(2);
   }
 
   // 4 × 20 in and 3 kerfs, less 3 × 2 in by which neighbors run into each other: 74 3/8 in.
   @Test
-  void rails_that_are_turned_end_for_end_share_their_miters_and_a_kerf() throws IOException {
+  void rails_that_are_flipped_end_for_end_share_their_miters_and_a_kerf() throws IOException {
     String rows =
         """
         rows of parts
@@ -263,13 +267,13 @@ class CutListTest {
     assertThat(marks(sticks.get(0)))
         .containsExactly("0-20", "145/8-305/8", "145/4-225/4", "435/8-595/8");
     assertThat(list(sticks.get(0), "/cuts"))
-        .extracting(cut -> cut.at("/values/turned/exact").asText())
+        .extracting(cut -> cut.at("/values/flipped/exact").asText())
         .containsExactly("no", "yes", "no", "yes");
     assertThat(exact(sticks.get(0), "/values/offcut/exact")).isEqualTo(Rational.of(1, 2));
-    assertThat(told(0, job)).contains("label  turned\n");
+    assertThat(told(0, job)).contains("label  flipped\n");
     String straight = job(STICKS, rows.replace("2 in", "0 in"));
     assertThat(taken(straight)).hasSize(2);
-    assertThat(told(0, straight)).doesNotContain("turned");
+    assertThat(told(0, straight)).doesNotContain("flipped");
   }
 
   // All four and three kerfs are 40 15/32 in, just what there is; at the stop of the longest, two
@@ -294,7 +298,8 @@ class CutListTest {
     assertThat(taken(job)).hasSize(1);
     assertThat(taken(job, "--merge-stops")).hasSize(2);
     assertThat(told(0, job, "--merge-stops"))
-        .contains("with stops merged: 2 instead of 4; 2 cuts come out longer");
+        .contains(
+            "with merged stops: 2 instead of 4; see 'longer by' for the 2 cuts that are longer");
     JsonNode merged = json(0, job, "--merge-stops").at("/plans/0/materials/0");
     assertThat(list(merged, "/stops"))
         .extracting(stop -> stop.at("/values/length/exact").asText())
@@ -305,14 +310,15 @@ class CutListTest {
         boolean alone = values.at("/label/exact").asText().equals("a");
         assertThat(number(values, "length"))
             .isEqualTo(alone ? Rational.of(10) : Rational.of(643, 64));
-        assertThat(number(values, "longer")).isBetween(Rational.ZERO, Rational.of(1, 32));
+        assertThat(number(values, "longer by")).isBetween(Rational.ZERO, Rational.of(1, 32));
       }
     }
   }
 
-  // A knot from 30 to 32 in: the stretches are shorter together than the new stick.
+  // A knot from 30 to 32 in: the clear lengths are shorter together than the new stick.
   @Test
-  void marks_keep_clear_of_a_flaw_and_are_measured_from_the_end_of_the_stick() throws IOException {
+  void marks_keep_clear_of_a_defect_and_are_measured_from_the_end_of_the_stick()
+      throws IOException {
     String job =
         job(
             STICKS,
@@ -332,7 +338,7 @@ class CutListTest {
   }
 
   @Test
-  void offcuts_go_first_and_what_they_do_not_suffice_for_is_bought() throws IOException {
+  void offcuts_go_first_and_what_they_are_too_few_for_is_bought() throws IOException {
     String job =
         job(
             STICKS,
@@ -349,7 +355,7 @@ class CutListTest {
     assertThat(exact(plan, "/materials/0/used/exact")).isEqualTo(Rational.of(2 * 9));
     assertThat(told(0, job))
         .contains("To buy\n  · 2 of 8 ft, 96 in: 18.00 USD\n\n")
-        .contains("From the rack\n  · 2 of left, 45 in\n");
+        .contains("From stock\n  · 2 of left, 45 in\n");
   }
 
   // Columns of 12 and 8 in, of the second 12 in down, of what is left two halves: three rounds. In
@@ -407,8 +413,7 @@ class CutListTest {
   @Test
   void a_plan_is_asked_for_by_its_name_in_any_case() throws IOException {
     String job = job(STICKS, "rows of parts\n  part | long | needed\n  \"a\" | 1 in | 0\n");
-    assertThat(told(0, job, "--plan", "RAIL"))
-        .contains("nothing is to be cut: no part of a plan has a quantity");
+    assertThat(told(0, job, "--plan", "RAIL")).contains("nothing to cut: no part has a quantity");
     CommandRun other = CommandRun.of("cuts", job, "--plan", "windows", "--json");
     assertThat(other.status()).isEqualTo(2);
     assertThat(other.out()).isEmpty();
@@ -419,7 +424,7 @@ class CutListTest {
   void a_job_with_no_plan_has_an_empty_answer() throws IOException {
     JsonNode none = json(0, job("workbook \"None\"\npage p\n", "a = 1 in\n"));
     assertThat(none.get("plans")).isEmpty();
-    assertThat(none.get("faults")).isEmpty();
+    assertThat(none.get("errors")).isEmpty();
   }
 
   private static List<JsonNode> taken(String job, String... options) throws IOException {
@@ -436,7 +441,7 @@ class CutListTest {
   private static List<String> marks(JsonNode stick) {
     return list(stick, "/cuts").stream()
         .map(cut -> cut.get("values"))
-        .map(values -> number(values, "from") + "-" + number(values, "to"))
+        .map(values -> number(values, "start") + "-" + number(values, "end"))
         .toList();
   }
 

@@ -39,15 +39,15 @@ class CutsCommandTest {
             more    : yes or no = true
             price   : money = 3 USD
         stick plan slat
-          stops within = 1/32 in
+          stop tolerance = 1/32 in
           parts of slats
             length   = long
             quantity = needed
           stock of laths
-            length     = length
-            on hand    = on hand
-            any number = more
-            price      = price
+            length       = length
+            on hand      = on hand
+            can buy more = more
+            price        = price
         rows of slats
           slat    | long       | needed
           "upper" | 20 1/64 in | 3
@@ -66,37 +66,41 @@ class CutsCommandTest {
   }
 
   @Test
-  void merged_stops_say_which_parts_come_out_longer() throws IOException {
+  void merged_stops_say_which_parts_are_longer() throws IOException {
     String merged = answer(0, slats(SLATS), "--merge-stops");
     Golden.assertSame("commands/cuts-merged.txt", merged);
-    assertThat(merged).contains("1 instead of 2; 5 cuts come out longer").contains("1/64 in");
+    assertThat(merged)
+        .contains("1 instead of 2; see 'longer by' for the 5 cuts that are longer")
+        .contains("1/64 in");
   }
 
   @Test
-  void what_the_stock_does_not_suffice_for_is_told_first() throws IOException {
+  void what_the_stock_is_too_small_for_is_told_first() throws IOException {
     String job = slats(SLATS.replace("yes or no = true", "yes or no = false"));
     assertThat(answer(1, job))
-        .startsWith("Slats: cuts\n\nRequirements that do not hold\n")
-        .contains("the sticks on hand do not suffice for 4 × lower")
+        .startsWith("Slats: cuts\n\nChecks that fail\n")
+        .contains("there are too few sticks for 4 × lower")
         .contains("1 stick, 4 of 8 parts planned")
         .doesNotContain("To buy");
   }
 
   @Test
   void one_plan_can_be_listed_alone() {
-    assertThat(answer(0, FIRST, "--plan", "Lite")).contains("lite: glass").doesNotContain("rail:");
+    assertThat(answer(0, FIRST, "--plan", "Glazing"))
+        .contains("glazing: glass")
+        .doesNotContain("rail:");
     CommandRun unknown = CommandRun.of("cuts", FIRST, "--plan", "rials");
     assertThat(unknown.status()).isEqualTo(2);
     assertThat(unknown.err()).contains("no plan is called 'rials'").contains("rail");
   }
 
   @Test
-  void a_job_without_a_plan_or_with_faults_says_so() throws IOException {
+  void a_job_without_a_plan_or_with_errors_says_so() throws IOException {
     String none = slats("workbook \"None\"\npage p\n  a = 1 in\n");
     CommandRun asked = CommandRun.of("cuts", none, "--plan", "rail");
     assertThat(asked.status()).isEqualTo(2);
     assertThat(asked.err()).contains("the job has no plan");
-    assertThat(answer(0, none)).contains("the job has no plan; a workbook states one with");
+    assertThat(answer(0, none)).contains("the job has no plan; a workbook makes one with");
     String faulty = slats("workbook \"Faulty\"\npage p\n  a = 1 in + 1 h\n");
     assertThat(CommandRun.of("cuts", faulty).status()).isEqualTo(3);
     assertThat(answer(3, faulty, "--json")).contains("\"plans\": []");
@@ -114,11 +118,11 @@ class CutsCommandTest {
     JsonNode job = new JsonMapper().readTree(answer(0, slats(SLATS), "--json"));
     assertThat(job.fieldNames())
         .toIterable()
-        .containsExactly("workbook", "file", "plans", "standing", "faults", "kept");
+        .containsExactly("workbook", "file", "plans", "general", "errors", "updates");
     JsonNode plan = job.at("/plans/0");
     assertThat(plan.fieldNames())
         .toIterable()
-        .containsExactly("name", "of", "materials", "stock", "broken");
+        .containsExactly("name", "of", "materials", "stock", "failed");
     JsonNode material = plan.at("/materials/0");
     assertThat(material.fieldNames())
         .toIterable()
@@ -127,17 +131,17 @@ class CutsCommandTest {
     assertThat(material.at("/bound")).isEqualTo(material.at("/used"));
     assertThat(material.at("/used/unit").asText()).isEqualTo("USD");
     assertThat(plan.at("/stock/0/toBuy").asInt()).isEqualTo(1);
-    assertThat(plan.at("/stock/0/fromRack").asInt()).isEqualTo(1);
+    assertThat(plan.at("/stock/0/fromStock").asInt()).isEqualTo(1);
     assertThat(plan.at("/stock/0/price/shown").asText()).isEqualTo("3.00 USD");
-    assertThat(lengthsOfCutsThatFit(material)).containsExactlyInAnyOrderElementsOf(asked());
+    assertThat(lengthsOfCutsThatFit(material)).containsExactlyInAnyOrderElementsOf(needed());
   }
 
-  private static List<Rational> asked() {
-    List<Rational> asked = new ArrayList<>();
+  private static List<Rational> needed() {
+    List<Rational> needed = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
-      asked.add(i < 3 ? Rational.of(20 * 64 + 1, 64) : Rational.of(20));
+      needed.add(i < 3 ? Rational.of(20 * 64 + 1, 64) : Rational.of(20));
     }
-    return asked;
+    return needed;
   }
 
   /** The lengths between marks, each stick's within its 96 in and none upon another. */
@@ -146,10 +150,10 @@ class CutsCommandTest {
     for (JsonNode stick : material.get("taken")) {
       Rational end = Rational.ZERO;
       for (JsonNode cut : stick.get("cuts")) {
-        Rational from = Rational.parse(cut.at("/values/from/exact").asText());
-        assertThat(from).isGreaterThanOrEqualTo(end);
-        end = Rational.parse(cut.at("/values/to/exact").asText());
-        lengths.add(end.minus(from));
+        Rational start = Rational.parse(cut.at("/values/start/exact").asText());
+        assertThat(start).isGreaterThanOrEqualTo(end);
+        end = Rational.parse(cut.at("/values/end/exact").asText());
+        lengths.add(end.minus(start));
       }
       assertThat(end).isLessThanOrEqualTo(Rational.of(96));
     }
@@ -162,7 +166,7 @@ class CutsCommandTest {
     return job.toString();
   }
 
-  /** What is told where nobody looks on: no colours among it. */
+  /** What is told where nobody looks on: no colors among it. */
   private static String answer(int status, String job, String... options) {
     List<String> arguments = new ArrayList<>(List.of("cuts", job));
     arguments.addAll(List.of(options));

@@ -78,7 +78,7 @@ class DocumentedJsonTest {
     assertDocumented(
         "cuts",
         json(0, "cuts", MUSEUM, "--json"),
-        json(0, "cuts", kept, "--keep", "--json"),
+        json(0, "cuts", kept, "--update-stock", "--json"),
         faulty("cuts"));
   }
 

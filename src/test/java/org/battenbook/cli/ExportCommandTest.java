@@ -30,11 +30,14 @@ class ExportCommandTest {
 
   @Test
   void which_table_is_asked_where_several_may_be_meant() {
-    assertRefused("museum.csv", "a .csv file holds one table; say which with --table: pieces, ");
-    assertRefused(
-        "museum.csv", "did you mean 'pieces' or 'places' or 'picks'?", "--table", "peices");
+    assertRefused("museum.csv", "a .csv file holds one table; choose it with --table: pieces, ");
+    assertRefused("museum.csv", "did you mean 'pieces' or 'places'?", "--table", "peices");
     assertRefused("museum.csv", "there are: general tolerances, ", "--table", "something else");
-    assertRefused("museum.xlsx", "--table is for a file that ends in .csv", "--table", "pieces");
+    assertRefused(
+        "museum.xlsx",
+        "--table works only with a .csv file, which holds one table",
+        "--table",
+        "pieces");
   }
 
   @Test

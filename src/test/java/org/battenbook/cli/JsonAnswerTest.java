@@ -22,21 +22,20 @@ class JsonAnswerTest {
       List.of("name", "shown", "exact", "unit", "approximate", "formula", "at");
 
   @Test
-  void fill_has_pages_lines_tables_verdicts_and_faults() throws IOException {
+  void fill_has_pages_lines_tables_verdicts_and_errors() throws IOException {
     JsonNode job = json("fill", FIRST, "--json");
     assertThat(job.fieldNames())
         .toIterable()
-        .containsExactly(
-            "workbook", "file", "pages", "requirements", "cautions", "standing", "faults");
+        .containsExactly("workbook", "file", "pages", "checks", "cautions", "general", "errors");
     assertThat(job.get("workbook").asText()).isEqualTo("My first frame");
     assertThat(job.get("file").asText()).isEqualTo(FIRST);
-    assertThat(job.get("faults")).isEmpty();
-    assertThat(job.at("/requirements/0").fieldNames())
+    assertThat(job.get("errors")).isEmpty();
+    assertThat(job.at("/checks/0").fieldNames())
         .toIterable()
-        .containsExactly("holds", "text", "at");
+        .containsExactly("passes", "text", "at");
     assertThat(job.at("/cautions/0").fieldNames())
         .toIterable()
-        .containsExactly("fires", "text", "at");
+        .containsExactly("applies", "text", "at");
     JsonNode page = named(job.get("pages"), "pieces");
     assertThat(page.fieldNames()).toIterable().containsExactly("name", "lines", "tables");
     JsonNode table = named(page.get("tables"), "pieces");
@@ -63,21 +62,21 @@ class JsonAnswerTest {
   }
 
   @Test
-  void a_workbook_with_faults_has_no_pages_and_says_what_is_wrong() throws IOException {
+  void a_workbook_with_errors_has_no_pages_and_says_what_is_wrong() throws IOException {
     CommandRun run =
         CommandRun.of(
             "fill", Golden.path("bad-input/several-faults/job.batten").toString(), "--json");
     assertThat(run.status()).isEqualTo(3);
     JsonNode job = new JsonMapper().readTree(run.out());
     assertThat(job.get("pages")).isEmpty();
-    assertThat(job.get("faults")).hasSize(3);
-    assertThat(job.at("/faults/1/text").asText())
+    assertThat(job.get("errors")).hasSize(3);
+    assertThat(job.at("/errors/1/text").asText())
         .isEqualTo("no line is called 'hight'; did you mean 'height'?");
-    assertThat(job.at("/faults/1/at").asText()).isEqualTo("job.batten:5");
+    assertThat(job.at("/errors/1/at").asText()).isEqualTo("job.batten:5");
   }
 
   @Test
-  void a_value_at_fault_has_no_exact_one() throws IOException {
+  void a_value_with_an_error_has_no_exact_one() throws IOException {
     CommandRun run =
         CommandRun.of(
             "fill", Golden.path("bad-input/zero-rounding-step/job.batten").toString(), "--json");
@@ -85,7 +84,7 @@ class JsonAnswerTest {
     JsonNode job = new JsonMapper().readTree(run.out());
     JsonNode rail = named(job.at("/pages/0/lines"), "top rail");
     assertThat(rail.get("exact").isNull()).isTrue();
-    assertThat(job.get("faults")).hasSize(1);
+    assertThat(job.get("errors")).hasSize(1);
   }
 
   @Test
@@ -97,11 +96,11 @@ class JsonAnswerTest {
     assertThat(why.at("/rounding/step").asText()).isEqualTo("1/16 in");
     assertThat(why.at("/rounding/movedBy").asText()).isEqualTo("19/508 in");
     assertThat(texts(why.get("from"), "place"))
-        .containsExactly("outside needed across of \"Tide chart, north\"", "rail step");
+        .containsExactly("outside width needed of \"Tide chart, north\"", "rail step");
     Golden.assertSame(
         "commands/why-changed.json", run("why", MUSEUM, "fitting allowance", "--json"));
     Golden.assertSame(
-        "commands/why-measured-back.json",
+        "commands/why-as-cut.json",
         run("why", MUSEUM, "top rail of The Heron, elevation", "--json"));
   }
 

@@ -83,7 +83,7 @@ class KilledRunsTest {
     private static void run(String command, Path folder) {
       String job = folder.resolve("job.batten").toString();
       if (command.equals("cuts")) {
-        CommandRun.of("cuts", job, "--keep");
+        CommandRun.of("cuts", job, "--update-stock");
       } else {
         CommandRun.of("export", job, "--to", folder.resolve("job.json").toString());
       }
@@ -112,7 +112,8 @@ class KilledRunsTest {
     Path folder = root.resolve("whole");
     makeJob(folder);
     before = texts(folder);
-    CommandRun run = CommandRun.of("cuts", folder.resolve("job.batten").toString(), "--keep");
+    CommandRun run =
+        CommandRun.of("cuts", folder.resolve("job.batten").toString(), "--update-stock");
     assertThat(run.status()).as(run.err()).isZero();
     after = texts(folder);
     for (int i = 0; i < CHANGED.size(); i++) {
@@ -162,7 +163,7 @@ class KilledRunsTest {
       List<String> found = texts(folder);
       assertThat(found).isIn(before, after);
       done += found.equals(after) ? 1 : 0;
-      CommandRun again = CommandRun.of("cuts", job, "--keep");
+      CommandRun again = CommandRun.of("cuts", job, "--update-stock");
       assertThat(again.status()).as(again.err()).isEqualTo(found.equals(after) ? 2 : 0);
       assertThat(texts(folder)).isEqualTo(after);
       assertThat(hasSideFiles(folder)).isFalse();

@@ -40,7 +40,8 @@ class PlanProgressTest {
     progress.found(Rational.of(5), Rational.of(4));
     assertThat(after(progress, 1_100)).isFalse();
     assertThat(shown.toString(StandardCharsets.UTF_8))
-        .contains("planning rail: ash cap, another may save up to 20.0 %; Enter takes the best");
+        .contains(
+            "planning rail: ash cap, a better plan could save up to 20.0 %; press Enter to use the best");
   }
 
   @Test

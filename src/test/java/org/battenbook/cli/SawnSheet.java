@@ -16,13 +16,13 @@ final class SawnSheet {
   private final Rational kerf;
   private int rounds;
 
-  private record Area(Rational left, Rational top, Rational across, Rational down) {
+  private record Area(Rational left, Rational top, Rational width, Rational height) {
     static Area of(JsonNode row, String called) {
       return new Area(
           number(row, called + "left"),
           number(row, called + "top"),
-          number(row, called + "across"),
-          number(row, called + "down"));
+          number(row, called + "width"),
+          number(row, called + "height"));
     }
   }
 
@@ -39,8 +39,8 @@ final class SawnSheet {
    *
    * @param kerf in inches, as are the sizes
    */
-  static SawnSheet of(JsonNode sheet, Rational across, Rational down, Rational kerf) {
-    Area whole = new Area(Rational.ZERO, Rational.ZERO, across, down);
+  static SawnSheet of(JsonNode sheet, Rational width, Rational height, Rational kerf) {
+    Area whole = new Area(Rational.ZERO, Rational.ZERO, width, height);
     SawnSheet sawn = new SawnSheet(whole, kerf);
     sheet.get("cuts").forEach(sawn::cut);
     for (JsonNode piece : sheet.get("pieces")) {
@@ -64,25 +64,28 @@ final class SawnSheet {
             .findFirst()
             .orElseThrow(() -> new AssertionError("no panel there for " + cut.get("row")));
     panels.remove(panel);
-    String runs = cut.at("/values/runs/exact").asText();
-    int round = panel.cut().equals(runs) ? panel.round() : panel.round() + 1;
+    String direction = cut.at("/values/direction/exact").asText();
+    int round = panel.cut().equals(direction) ? panel.round() : panel.round() + 1;
     rounds = Math.max(rounds, round);
-    Rational at = number(cut, "at");
+    Rational at = number(cut, "cut at");
     Rational past = at.plus(kerf);
-    if (runs.equals("across")) {
-      Rational bottom = area.top().plus(area.down());
-      add(new Area(area.left(), area.top(), area.across(), at.minus(area.top())), runs, round);
-      add(new Area(area.left(), past, area.across(), bottom.minus(past)), runs, round);
+    if (direction.equals("across")) {
+      Rational bottom = area.top().plus(area.height());
+      add(new Area(area.left(), area.top(), area.width(), at.minus(area.top())), direction, round);
+      add(new Area(area.left(), past, area.width(), bottom.minus(past)), direction, round);
     } else {
-      Rational right = area.left().plus(area.across());
-      add(new Area(area.left(), area.top(), at.minus(area.left()), area.down()), runs, round);
-      add(new Area(past, area.top(), right.minus(past), area.down()), runs, round);
+      Rational right = area.left().plus(area.width());
+      add(
+          new Area(area.left(), area.top(), at.minus(area.left()), area.height()),
+          direction,
+          round);
+      add(new Area(past, area.top(), right.minus(past), area.height()), direction, round);
     }
   }
 
   /** Nothing is left where the blade takes the rest. */
   private void add(Area area, String cut, int round) {
-    if (area.across().signum() > 0 && area.down().signum() > 0) {
+    if (area.width().signum() > 0 && area.height().signum() > 0) {
       panels.add(new Panel(area, cut, round));
     }
   }

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 class TerminalTest {
   @Test
-  void colour_shows_on_a_terminal_only() {
+  void color_shows_on_a_terminal_only() {
     assertThat(Terminal.isColored(true, Map.of("TERM", "xterm"))).isTrue();
     assertThat(Terminal.isColored(false, Map.of("TERM", "xterm"))).isFalse();
   }

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A plan is worked out once for its job, unless it was stopped. */
+/** A plan is made once for its job, unless it was stopped. */
 class KnownPlansTest {
   private static final String JOB =
       """
@@ -171,7 +171,7 @@ class KnownPlansTest {
                         stick ->
                             stick
                                 .cuts()
-                                .forEach(cut -> rows.add(cut.name() + " " + cut.number("to")))));
+                                .forEach(cut -> rows.add(cut.name() + " " + cut.number("end")))));
     return rows;
   }
 

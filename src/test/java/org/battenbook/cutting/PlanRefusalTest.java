@@ -46,10 +46,10 @@ class PlanRefusalTest {
             matched set = set
             sets        = sets
           stock of stock
-            length     = length
-            price      = price
-            on hand    = rack
-            any number = more
+            length       = length
+            price        = price
+            on hand      = rack
+            can buy more = more
         rows of parts
           part | set
           "a"  | ""
@@ -78,19 +78,19 @@ class PlanRefusalTest {
             blade : length = 0 in
             edge  : length = 0 in
             least : length = 6 in
-        sheet plan lite
+        sheet plan glazing
           planning time = 1 s
           stages = 3
           parts of panes
-            across   = broad
-            down     = high
+            width    = broad
+            height   = high
             quantity = needed
           stock of stock
-            across       = wide
-            down         = high
-            kerf         = blade
-            trim         = edge
-            least offcut = least
+            width          = wide
+            height         = high
+            kerf           = blade
+            trim           = edge
+            minimum offcut = least
         rows of panes
           pane | high
           "a"  | 20 in
@@ -99,7 +99,7 @@ class PlanRefusalTest {
           "large" | 6 in
       """;
 
-  private static List<String> broken(String job) {
+  private static List<String> failed(String job) {
     Workbook workbook = TextLoader.of(job).open();
     assertThat(workbook.diagnostics()).filteredOn(Diagnostic::isFault).isEmpty();
     Filled filled = workbook.fill();
@@ -138,8 +138,8 @@ class PlanRefusalTest {
           a"  | "" :: a"  | "f" :: the matched set f: 4 of "a" do not make up 3 sets: ask for as many as the sets, or some times so many
           """)
   void what_a_stick_plan_cannot_be_made_of_is_told(String text, String other, String told) {
-    assertThat(broken(STICKS)).isEmpty();
-    assertThat(broken(changed(STICKS, text, other))).containsExactly("rail: " + told + ".");
+    assertThat(failed(STICKS)).isEmpty();
+    assertThat(failed(changed(STICKS, text, other))).containsExactly("rail: " + told + ".");
   }
 
   @ParameterizedTest
@@ -150,21 +150,21 @@ class PlanRefusalTest {
           broad  = wide :: broad  = wide * sqrt(2) :: a: its broad is known about, not exactly: round it up to a step
           broad  = wide :: broad  = wide - 10 in :: a side of part 'a' is not above zero: correct it, or ask for none
           = 4 :: = 1000000 :: 1,000,000 pieces are more than the 10,000 of one plan: plan them in turn
-          stages = 3 :: stages = 5/2 * 1 :: its stages has a fault: a count is whole and not negative, and this is 5/2: round it in its formula
-          stages = 3 :: stages = 0 - 1 :: its stages has a fault: a count is whole and not negative, and this is -1: write 'max(0, …)' around its formula
+          stages = 3 :: stages = 5/2 * 1 :: its stages has an error: a count is whole and not negative, and this is 5/2: round it in its formula
+          stages = 3 :: stages = 0 - 1 :: its stages has an error: a count is whole and not negative, and this is -1: write 'max(0, …)' around its formula
           time = 1 s :: time = 0 s :: a planning time is more than nothing: write one such as 10 s
           blade : length = 0 in :: blade : length = -1 in :: stock 'large': its blade is below zero: correct it, or say 0
           edge  : length = 0 in :: edge  : length = -1 in :: a trim of a sheet is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
-          large" | 6 in :: large" | -6 in :: the least offcut of stock 'large' is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
+          large" | 6 in :: large" | -6 in :: the minimum offcut of stock 'large' is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
           """)
   void what_a_sheet_plan_cannot_be_made_of_is_told(String text, String other, String told) {
-    assertThat(broken(SHEETS)).isEmpty();
-    assertThat(broken(changed(SHEETS, text, other))).containsExactly("lite: " + told + ".");
+    assertThat(failed(SHEETS)).isEmpty();
+    assertThat(failed(changed(SHEETS, text, other))).containsExactly("glazing: " + told + ".");
   }
 
   @Test
   void any_number_of_stages_may_be_a_large_one() {
-    assertThat(broken(changed(SHEETS, "stages = 3", "stages = 1000000000000"))).isEmpty();
+    assertThat(failed(changed(SHEETS, "stages = 3", "stages = 1000000000000"))).isEmpty();
   }
 
   // One round parts a sheet into strips as long as it is, and a pane of 10 by 20 in is none.
@@ -172,14 +172,14 @@ class PlanRefusalTest {
   void a_pane_that_takes_more_rounds_of_cuts_says_so() {
     String job =
         changed(SHEETS, "stages = 3", "stages = 1").replace("high = 40 in", "high = 41 in");
-    assertThat(broken(changed(job, "\"a\"  | 20 in", "\"a\"  | 19 in")))
+    assertThat(failed(changed(job, "\"a\"  | 20 in", "\"a\"  | 19 in")))
         .containsExactly(
-            "lite: a: no sheet has room for it in 1 round of parallel cuts: allow more.");
+            "glazing: a: no sheet has room for it in 1 round of parallel cuts: allow more.");
   }
 
   @Test
   void what_has_no_price_beside_what_has_one_is_left_out() {
-    assertThat(broken(STICKS + "    \"4 ft\" | 3 USD | true\n"))
+    assertThat(failed(STICKS + "    \"4 ft\" | 3 USD | true\n"))
         .containsExactly(
             "rail: stock '8 ft': it has no price, and other stock has one:"
                 + " give it one, or say how many are on hand.");
@@ -202,11 +202,11 @@ class PlanRefusalTest {
 
   @Test
   void parts_of_unlike_fractions_are_refused_in_words_of_their_sizes() {
-    assertThat(broken(unlike(STICKS, 12)))
+    assertThat(failed(unlike(STICKS, 12)))
         .containsExactly(
             "rail: the lengths have no common step that is not too fine:"
                 + " round them to one, such as 1/1000.");
-    assertThat(broken(unlike(STICKS, 40)))
+    assertThat(failed(unlike(STICKS, 40)))
         .containsExactly(
             "rail: what its parts add up to has more than 100 digits:"
                 + " round their sizes up to a step, such as 1/64 in.");
@@ -215,7 +215,7 @@ class PlanRefusalTest {
   @Test
   void a_size_of_too_many_digits_is_refused_at_its_part() {
     String fine = "= long + 1 in / 1%s7 / 1%s9".formatted("0".repeat(60), "0".repeat(60));
-    assertThat(broken(changed(STICKS, "= long", fine)))
+    assertThat(failed(changed(STICKS, "= long", fine)))
         .containsExactly(
             "rail: a: its size has more than 100 digits: round it up to a step, such as 1/64 in.");
   }
@@ -224,14 +224,14 @@ class PlanRefusalTest {
   void two_plans_have_two_names() {
     String again =
         """
-          sheet plan lite
+          sheet plan glazing
             parts of panes
-              across = broad
-              down = high
+              width    = broad
+              height   = high
               quantity = needed
             stock of stock
-              across = wide
-              down = high
+              width  = wide
+              height = high
         """;
     assertThat(TextLoader.of(SHEETS + again).open().diagnostics())
         .filteredOn(Diagnostic::isFault)

@@ -36,24 +36,24 @@ class SheetPlanStatementTest {
             blade  : length = 0 in
             edge   : length = 0 in
             least  : length = 6 in
-        sheet plan lite
+        sheet plan glazing
           stages = 3
           parts of panes
-            across   = wide
-            down     = high
-            quantity = needed
-            material = kind
-            may turn = turns
+            width      = wide
+            height     = high
+            quantity   = needed
+            material   = kind
+            can rotate = turns
           stock of stock
-            across       = wide
-            down         = high
-            material     = kind
-            price        = price
-            on hand      = rack
-            any number   = any
-            kerf         = blade
-            trim         = edge
-            least offcut = least
+            width          = wide
+            height         = high
+            material       = kind
+            price          = price
+            on hand        = rack
+            can buy more   = any
+            kerf           = blade
+            trim           = edge
+            minimum offcut = least
       """;
 
   private static Filled fill(String rows) {
@@ -64,7 +64,7 @@ class SheetPlanStatementTest {
     return filled;
   }
 
-  private static List<String> broken(Filled filled) {
+  private static List<String> failed(Filled filled) {
     return filled.requirements().stream().filter(Verdict::isNo).map(Verdict::text).toList();
   }
 
@@ -85,7 +85,7 @@ class SheetPlanStatementTest {
     assertThat(filled.find("proven of glass").exact()).isEqualTo("yes");
     assertThat(filled.find("parts area of glass").exact()).isEqualTo("800");
     assertThat(filled.find("cuts of glass").exact()).isEqualTo("3");
-    assertThat(broken(filled)).isEmpty();
+    assertThat(failed(filled)).isEmpty();
   }
 
   @Test
@@ -107,7 +107,7 @@ class SheetPlanStatementTest {
   }
 
   @Test
-  void what_has_a_grain_is_not_turned() {
+  void what_has_a_grain_is_not_rotated() {
     String rows =
         """
         rows of panes
@@ -117,10 +117,11 @@ class SheetPlanStatementTest {
           sheet   | wide  | high
           "large" | 20 in | 40 in
         """;
-    assertThat(fill(rows.formatted("true")).find("turned of glass: 1: 1").exact()).isEqualTo("yes");
-    assertThat(broken(fill(rows.formatted("false"))))
+    assertThat(fill(rows.formatted("true")).find("rotated of glass: 1: 1").exact())
+        .isEqualTo("yes");
+    assertThat(failed(fill(rows.formatted("false"))))
         .containsExactly(
-            "glass: no sheet holds a: get larger sheets, let the part turn, or make it smaller.");
+            "glass: a fits no sheet. Get larger sheets, let the part rotate, or make it smaller.");
   }
 
   @Test
@@ -136,9 +137,9 @@ class SheetPlanStatementTest {
               sheet   | wide  | high  | rack | any
               "large" | 20 in | 40 in | 2    | false
             """);
-    assertThat(filled.find("planned of glass").exact()).isEqualTo("2");
-    assertThat(broken(filled)).hasSize(2).first().asString().contains("do not suffice for a");
-    assertThat(broken(filled).get(1)).contains("'none'");
+    assertThat(filled.find("parts planned of glass").exact()).isEqualTo("2");
+    assertThat(failed(filled)).hasSize(2).first().asString().contains("too few sheets for a");
+    assertThat(failed(filled).get(1)).contains("'none'");
   }
 
   @Test

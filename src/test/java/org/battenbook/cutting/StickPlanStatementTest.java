@@ -62,16 +62,16 @@ class StickPlanStatementTest {
             matched set = frame
             sets        = frames
           stock of stock
-            length       = length
-            material     = wood
-            price        = price
-            on hand      = rack
-            any number   = any
-            offcut       = old
-            starts at    = begins
-            first trim   = left
-            last trim    = right
-            least offcut = least
+            length         = length
+            material       = wood
+            price          = price
+            on hand        = rack
+            can buy more   = any
+            offcut         = old
+            starts at      = begins
+            left trim      = left
+            right trim     = right
+            minimum offcut = least
           keep in kept
             length   = length
             material = wood
@@ -108,7 +108,7 @@ class StickPlanStatementTest {
     return filled.find(place).exact();
   }
 
-  private static List<String> broken(Filled filled) {
+  private static List<String> failed(Filled filled) {
     return filled.requirements().stream().filter(Verdict::isNo).map(Verdict::text).toList();
   }
 
@@ -118,8 +118,8 @@ class StickPlanStatementTest {
     Filled filled = fill(TWENTY_RAILS);
     assertThat(exact(filled, "sticks of ash")).isEqualTo("5");
     assertThat(exact(filled, "proven of ash")).isEqualTo("yes");
-    assertThat(exact(filled, "planned of ash")).isEqualTo("20");
-    assertThat(broken(filled)).isEmpty();
+    assertThat(exact(filled, "parts planned of ash")).isEqualTo("20");
+    assertThat(failed(filled)).isEmpty();
   }
 
   @Test
@@ -197,14 +197,14 @@ class StickPlanStatementTest {
               stick        | length | begins
               "past knot"  | 50 in  | 30 in
             """);
-    assertThat(exact(filled, "from of ash: 1: 1")).isEqualTo("121/4");
-    assertThat(exact(filled, "to of ash: 1: 1")).isEqualTo("201/4");
-    assertThat(exact(filled, "from of ash: 1: 2")).isEqualTo("50427/1000");
+    assertThat(exact(filled, "start of ash: 1: 1")).isEqualTo("121/4");
+    assertThat(exact(filled, "end of ash: 1: 1")).isEqualTo("201/4");
+    assertThat(exact(filled, "start of ash: 1: 2")).isEqualTo("50427/1000");
     assertThat(exact(filled, "ends of ash: 1")).isEqualTo("319/4");
   }
 
   @Test
-  void parts_that_fit_no_stick_break_a_requirement_with_their_names_and_the_rest_is_planned() {
+  void parts_that_fit_no_stick_fail_a_check_with_their_names_and_the_rest_is_planned() {
     Filled filled =
         fill(
             TWENTY_RAILS
@@ -218,13 +218,13 @@ class StickPlanStatementTest {
                   """);
     assertThat(exact(filled, "sticks of ash")).isEqualTo("5");
     assertThat(exact(filled, "proven of ash")).isEqualTo("no");
-    assertThat(broken(filled)).hasSize(2).anyMatch(text -> text.contains("lintel"));
-    assertThat(String.join(" ", broken(filled)))
+    assertThat(failed(filled)).hasSize(2).anyMatch(text -> text.contains("lintel"));
+    assertThat(String.join(" ", failed(filled)))
         .contains("'nothing'", "'less'", "'splinter' is shorter than the kerf");
   }
 
   @Test
-  void what_the_sticks_on_hand_do_not_suffice_for_is_named_with_its_number() {
+  void parts_that_the_sticks_on_hand_are_too_few_for_are_named_with_their_number() {
     Filled filled =
         fill(
             """
@@ -235,17 +235,17 @@ class StickPlanStatementTest {
               stick  | length | rack | any
               "8 ft" | 96 in  | 2    | false
             """);
-    assertThat(exact(filled, "planned of ash")).isEqualTo("4");
-    assertThat(broken(filled))
-        .containsExactly("ash: the sticks on hand do not suffice for 3 × a: get more.");
+    assertThat(exact(filled, "parts planned of ash")).isEqualTo("4");
+    assertThat(failed(filled))
+        .containsExactly("ash: there are too few sticks for 3 × a. Get more.");
   }
 
   @Test
   void without_stock_that_is_what_is_told() {
     Filled filled = fill("rows of parts\n  part | long | needed\n  \"a\" | 40 in | 7\n");
-    assertThat(broken(filled))
+    assertThat(failed(filled))
         .containsExactly("ash: no stock of it can be taken: write what there is into 'stock'.");
-    assertThat(exact(filled, "planned of ash")).isEqualTo("0");
+    assertThat(exact(filled, "parts planned of ash")).isEqualTo("0");
   }
 
   @Test
@@ -268,7 +268,7 @@ class StickPlanStatementTest {
               stick  | length
               "8 ft" | 96 in
             """);
-    assertThat(broken(filled)).singleElement().asString().contains("100,000", "1,000,000");
+    assertThat(failed(filled)).singleElement().asString().contains("100,000", "1,000,000");
   }
 
   @Test
@@ -304,11 +304,11 @@ class StickPlanStatementTest {
   }
 
   @Test
-  void an_edit_of_the_parts_plans_anew() {
+  void an_edit_of_the_parts_plans_again() {
     Filled after = elevenShort(fill(TWENTY_RAILS));
-    assertThat(exact(after, "planned of ash")).isEqualTo("21");
+    assertThat(exact(after, "parts planned of ash")).isEqualTo("21");
     assertThat(exact(after, "proven of ash")).isEqualTo("yes");
-    assertThat(broken(after)).isEmpty();
+    assertThat(failed(after)).isEmpty();
   }
 
   /** As in a spreadsheet, where a count may be changed and nothing plans. */
@@ -316,8 +316,8 @@ class StickPlanStatementTest {
   void a_plan_that_stays_says_that_its_parts_have_changed() throws Loader.Unreadable {
     Filled after = elevenShort(FirstPlans.fill("job.batten", loader(TWENTY_RAILS)));
     assertThat(exact(after, "proven of ash")).isEqualTo("no");
-    assertThat(broken(after))
-        .containsExactly("ash: 21 parts are to be cut and 20 are planned: plan anew.");
+    assertThat(failed(after))
+        .containsExactly("ash: 21 parts are needed and 20 are planned. Plan the job again.");
   }
 
   private static Filled elevenShort(Filled before) {
@@ -353,9 +353,9 @@ class StickPlanStatementTest {
           quantity    = needed    | kerf        = along     | role-twice
           sets        = frames    | sets        = frame     | plan-kind
           length      = long      | length      = needed    | plan-kind
-          price        = price    | price        = stick    | plan-kind
-          any number   = any      | any number   = rack     | plan-kind
-          material     = wood     | least offcut = least    | role-twice
+          price          = price  | price          = stick  | plan-kind
+          can buy more   = any    | can buy more   = rack   | plan-kind
+          material       = wood   | minimum offcut = least  | role-twice
           on hand  = rack         | price    = rack         | no-such-role
           """)
   void a_plan_that_cannot_be_is_refused_at_its_line(String line, String other, String code) {

@@ -296,7 +296,7 @@ class EditedTextTest {
     assertThat(edit.diagnostics())
         .extracting(Diagnostic::message)
         .startsWith(
-            "removing the row \"Heron\" of 'pieces' leaves a fault at job.batten:11: "
+            "removing the row \"Heron\" of 'pieces' leaves an error at job.batten:11: "
                 + "no row of 'pieces' is called \"Heron\"");
   }
 

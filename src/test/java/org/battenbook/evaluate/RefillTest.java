@@ -14,7 +14,7 @@ class RefillTest {
   private static final int ROWS = 4000;
   private static final int RESET = 2900;
 
-  /** A running length that begins anew behind each stop, of which there is one. */
+  /** A running length that begins again behind each stop, of which there is one. */
   private static Filled rails() {
     StringBuilder text =
         new StringBuilder(

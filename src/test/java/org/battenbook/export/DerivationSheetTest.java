@@ -28,7 +28,7 @@ import org.battenbook.workbook.TextLoader;
 import org.battenbook.workbook.Workbook;
 import org.junit.jupiter.api.Test;
 
-/** The sheets that explain a file: derivations, requirements and cautions. */
+/** The sheets that explain a file: how it is calculated, checks and cautions. */
 class DerivationSheetTest {
   private static final String MUSEUM = "workbooks/saltmarsh-ferry-museum.batten";
 
@@ -37,7 +37,7 @@ class DerivationSheetTest {
     Filled museum = fill();
     try (XSSFWorkbook book = Recalculation.exported(museum)) {
       Map<Spot, Address> places = Places.of(museum);
-      XSSFSheet sheet = book.getSheet("Derivation");
+      XSSFSheet sheet = book.getSheet("How calculated");
       assertThat(sheet.getLastRowNum()).isEqualTo(DerivationLayout.HEADING_ROW + places.size());
       FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
       Map<String, String> links = links(sheet);
@@ -49,7 +49,7 @@ class DerivationSheetTest {
         assertThat(evaluator.evaluate(result).formatAsString())
             .isEqualTo(evaluator.evaluate(followed(book, link)).formatAsString());
         assertThat(result.getCachedFormulaResultType())
-            .as("%s, before it is worked out anew", link)
+            .as("%s, before it is calculated again", link)
             .isEqualTo(evaluator.evaluate(result).getCellType());
       }
     }
@@ -83,20 +83,20 @@ class DerivationSheetTest {
   }
 
   @Test
-  void formulas_changes_and_what_was_filled_in_by_hand_are_told() throws Exception {
+  void formulas_changes_and_entered_results_are_told() throws Exception {
     Filled museum = fill();
     try (XSSFWorkbook book = Recalculation.exported(museum)) {
-      Cell needed = told(book, museum, museum.spot("rabbet needed across of Fares of 1911"));
-      assertThat(text(needed, DerivationLayout.FORMULA)).isEqualTo("package across + style.room");
+      Cell needed = told(book, museum, museum.spot("rabbet opening width needed of Fares of 1911"));
+      assertThat(text(needed, DerivationLayout.FORMULA))
+          .isEqualTo("package width + style.package allowance");
       assertThat(text(needed, DerivationLayout.WITH_VALUES)).endsWith(" in + 3/16 in");
       assertThat(text(needed, DerivationLayout.SET_IN)).startsWith("frames.batten:");
       Cell changed = told(book, museum, museum.spot("fitting allowance"));
       assertThat(text(changed, DerivationLayout.CHANGED))
           .startsWith("from 1/8 in (allowances.batten:")
-          .endsWith("because the backing boards from the attic run fat");
+          .endsWith("because the backing boards from the attic are oversize");
       Cell measured = told(book, museum, museum.spot("top rail of The Heron, elevation"));
-      assertThat(text(measured, DerivationLayout.CHANGED))
-          .startsWith("filled in; the formula gives");
+      assertThat(text(measured, DerivationLayout.CHANGED)).startsWith("entered; the formula gives");
     }
   }
 
@@ -115,16 +115,15 @@ class DerivationSheetTest {
   void too_many_values_are_told_of_in_the_first_row_of_each_table() throws IOException {
     Filled wide = TextLoader.of(WideBook.text(1200)).open().fill();
     try (XSSFWorkbook book = Recalculation.exported(wide)) {
-      XSSFSheet sheet = book.getSheet("Derivation");
+      XSSFSheet sheet = book.getSheet("How calculated");
       assertThat(sheet.getLastRowNum()).isLessThan(100);
       assertThat(sheet.getRow(1).getCell(0).getStringCellValue())
-          .startsWith("One row for each line, and for each column in the first row");
+          .startsWith("One row for each line, and one for the first row of each column");
     }
   }
 
   @Test
-  void a_requirement_counts_the_rows_that_do_not_meet_it_when_the_file_is_edited()
-      throws IOException {
+  void a_check_counts_the_rows_that_fail_it_when_the_file_is_edited() throws IOException {
     Filled filled =
         TextLoader.of(
                 """
@@ -139,7 +138,7 @@ class DerivationSheetTest {
                       name : text
                       length : length
                     require length <= stick length
-                      else "{name} does not come out of a stick."
+                      else "{name} does not fit a stick."
                     caution when length > 90 in
                       say "{name} is long: ask for help."
                   rows of rails
@@ -154,12 +153,12 @@ class DerivationSheetTest {
       RuleSheetLayout rules = new FileLayout(filled.checked().book(), filled.results()).rules();
       RuleLayout required = rules.blocks().get(0);
       RuleLayout cautions = rules.blocks().get(1);
-      XSSFSheet sheet = book.getSheet("Requirements");
+      XSSFSheet sheet = book.getSheet("Checks");
       assertThat(counts(sheet, required)).containsExactly(0, 1);
       assertThat(counts(sheet, cautions)).containsExactly(2);
       XSSFRow rails = sheet.getRow(required.row(1));
       assertThat(rails.getCell(RuleLayout.SAYS).getStringCellValue())
-          .isEqualTo("a does not come out of a stick.");
+          .isEqualTo("a does not fit a stick.");
       Cell stick = Places.cell(book, Places.at(filled, filled.spot("stick length")));
       if (stick.getCellType() == CellType.FORMULA) {
         stick.removeFormula();
@@ -169,11 +168,11 @@ class DerivationSheetTest {
       assertThat(counts(sheet, required)).containsExactly(1, 3);
       XSSFSheet first = book.getSheetAt(0);
       XSSFRow summary = first.getRow(first.getLastRowNum() - 2);
-      assertThat(summary.getCell(0).getStringCellValue()).isEqualTo("requirements not met");
+      assertThat(summary.getCell(0).getStringCellValue()).isEqualTo("checks that fail");
       assertThat(summary.getCell(1).getNumericCellValue()).isEqualTo(4);
-      assertThat(followed(book, summary.getCell(0)).getStringCellValue()).isEqualTo("of");
+      assertThat(followed(book, summary.getCell(0)).getStringCellValue()).isEqualTo("table");
       assertThat(first.getRow(first.getLastRowNum()).getCell(0).getStringCellValue())
-          .isEqualTo("a does not come out of a stick.");
+          .isEqualTo("a does not fit a stick.");
     }
   }
 

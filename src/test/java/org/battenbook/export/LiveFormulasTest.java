@@ -37,7 +37,7 @@ class LiveFormulasTest {
   }
 
   @Test
-  void numbers_are_in_the_unit_that_is_shown_and_formulas_reckon_in_base_units()
+  void numbers_are_in_the_unit_that_is_shown_and_formulas_calculate_in_base_units()
       throws IOException {
     Filled filled =
         fill(
@@ -193,11 +193,11 @@ class LiveFormulasTest {
   }
 
   @Test
-  void a_line_that_is_not_filled_in_keeps_what_waits_for_it_live() throws IOException {
+  void a_line_that_is_not_entered_keeps_what_needs_it_live() throws IOException {
     Filled filled = fill("page wall\n  wall width : length\n  half = wall width / 2\n");
     assertThat(formula(filled, "half")).isEqualTo("wall_width_/2");
     assertThat(cell(filled, "wall width").getCellType()).isEqualTo(CellType.ERROR);
-    assertThat(comment(filled, "wall width")).isEqualTo("to be filled in");
+    assertThat(comment(filled, "wall width")).isEqualTo("enter a value");
     Recalculation.agrees(filled);
   }
 
@@ -257,7 +257,7 @@ class LiveFormulasTest {
         """
         workbook "Job"
         follows "shop.batten"
-        change rail = rail + 1 in because "it runs fat"
+        change rail = rail + 1 in because "it is oversize"
         """;
     Filled filled = TextLoader.of(job).with("shop.batten", shop).open().fill();
     assertThat(cell(filled, "rail").getCellType()).isEqualTo(CellType.NUMERIC);
@@ -267,7 +267,7 @@ class LiveFormulasTest {
   }
 
   @Test
-  void a_fault_is_no_value_and_says_why() throws IOException {
+  void an_error_is_no_value_and_says_why() throws IOException {
     Filled filled = fill("page p\n  none = 0\n  bad = 1 / none\n  next = bad + 1\n");
     assertThat(comment(filled, "bad")).contains("divides by zero");
     assertThat(formula(filled, "next")).isEqualTo("bad_+1");
@@ -275,7 +275,7 @@ class LiveFormulasTest {
   }
 
   @Test
-  void a_fault_that_a_spreadsheet_finds_too_stays_a_live_formula() throws IOException {
+  void an_error_that_a_spreadsheet_finds_too_stays_a_live_formula() throws IOException {
     Filled filled =
         fill(TABLES + "page totals\n  widest = largest of width over pieces where width > 9 ft\n");
     assertThat(formula(filled, "widest")).startsWith("IF(COUNT(");
@@ -284,7 +284,7 @@ class LiveFormulasTest {
   }
 
   @Test
-  void a_cell_that_is_filled_in_wins_over_its_formula() throws IOException {
+  void a_cell_that_is_entered_wins_over_its_formula() throws IOException {
     Filled filled =
         fill(
             """
@@ -302,7 +302,7 @@ class LiveFormulasTest {
             """);
     assertThat(formula(filled, "rail of Heron")).isEqualTo("B4+3");
     assertThat(cell(filled, "rail of Tide").getNumericCellValue()).isEqualTo(11);
-    assertThat(comment(filled, "rail of Tide")).isEqualTo("filled in; the formula gives 12 in");
+    assertThat(comment(filled, "rail of Tide")).isEqualTo("entered; the formula gives 12 in");
   }
 
   @Test

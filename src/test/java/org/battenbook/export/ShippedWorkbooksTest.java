@@ -23,10 +23,10 @@ class ShippedWorkbooksTest {
   private static final Path FURTHER = Path.of("src/test/resources/acceptance");
   private static final List<String> FURTHER_JOBS =
       List.of(
-          "leaning-corners",
+          "splayed-corners",
           "splayed",
           "polygon-miters",
-          "many-sided-packages",
+          "multi-sided-packages",
           "withdrawal",
           "windows",
           "assembly",

@@ -71,13 +71,13 @@ class TolerancesInSheetsTest {
   }
 
   @Test
-  void a_requirement_counts_the_rows_that_fail_at_worst() throws IOException {
+  void a_check_counts_the_rows_that_fail_at_worst() throws IOException {
     Filled filled = filled();
-    long broken = filled.requirements().stream().filter(v -> v.isNo()).count();
-    assertThat(broken).isEqualTo(2L);
+    long failed = filled.requirements().stream().filter(v -> v.isNo()).count();
+    assertThat(failed).isEqualTo(2L);
     try (XSSFWorkbook book = Recalculation.exported(filled)) {
       FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
-      Cell count = ruleCount(book.getSheet("Requirements"));
+      Cell count = ruleCount(book.getSheet("Checks"));
       assertThat(evaluator.evaluate(count).getNumberValue()).isEqualTo(2.0);
     }
   }

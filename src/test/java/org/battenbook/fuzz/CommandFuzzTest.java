@@ -26,7 +26,7 @@ class CommandFuzzTest {
 
   /** What is printed in place of an exception. */
   private static final List<String> MISHAPS =
-      List.of("Battenbook itself is at fault", "does not fit into memory", "nested too deeply to");
+      List.of("This is an error in Battenbook", "does not fit into memory", "nested too deeply to");
 
   @TempDir static Path folder;
 

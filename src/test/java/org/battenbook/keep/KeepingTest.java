@@ -168,7 +168,7 @@ class KeepingTest {
     kept.forEach(files::with);
     assertThatThrownBy(() -> keeping(files))
         .isInstanceOf(NotKept.class)
-        .hasMessageContaining("it may be kept already");
+        .hasMessageContaining("nothing to update");
   }
 
   @Test
@@ -201,16 +201,17 @@ class KeepingTest {
   void an_offcut_too_short_is_not_kept_and_nothing_to_keep_is_said() {
     TextLoader files = files("");
     files.with("job.batten", HEAD + SLATS.replace("| 4", "| 0"));
-    assertThatThrownBy(() -> keeping(files)).hasMessageContaining("nothing is planned");
+    assertThatThrownBy(() -> keeping(files)).hasMessageContaining("nothing to update");
   }
 
   @Test
-  void a_plan_that_does_not_hold_keeps_nothing() {
+  void a_plan_whose_check_fails_keeps_nothing() {
     TextLoader files = files("");
     files.with("job.batten", HEAD + SLATS.replace("15 in", "50 in"));
     assertThatThrownBy(() -> keeping(files))
-        .hasMessageStartingWith("nothing is kept of the plan 'slat' while this does not hold: ")
-        .hasMessageContaining("no stick holds");
+        .hasMessageStartingWith(
+            "the stock of the plan 'slat' cannot be updated while this check fails: ")
+        .hasMessageContaining("fits no stick");
   }
 
   @Test
@@ -229,13 +230,13 @@ class KeepingTest {
             + SLATS);
     assertThatThrownBy(() -> keeping(files))
         .hasMessageContaining("is set at job.batten:3")
-        .hasMessageContaining("change it there by hand, to 0");
+        .hasMessageContaining("change it there by hand to 0");
   }
 
   @Test
   void without_a_table_to_keep_in_nothing_is_kept() {
     String text =
-        ("workbook \"Shop\"\n" + TABLES).replaceAll("(?s)    keep in.*?from rack = stored\n", "");
+        ("workbook \"Shop\"\n" + TABLES).replaceAll("(?s)    keep in.*?from stock = stored\n", "");
     TextLoader files = files("").with("shop.batten", text);
     assertThatThrownBy(() -> keeping(files)).hasMessageContaining("'keep in'");
   }

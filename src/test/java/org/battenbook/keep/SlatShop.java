@@ -61,21 +61,21 @@ public final class SlatShop {
             quantity = needed
             material = wood
           stock of stock
-            length       = length
-            material     = wood
-            on hand      = on hand
-            any number   = more
-            offcut       = old
-            least offcut = least
+            length         = length
+            material       = wood
+            on hand        = on hand
+            can buy more   = more
+            offcut         = old
+            minimum offcut = least
           keep in rack
             length   = length
             material = wood
             on hand  = on hand
             offcut   = offcut
           record in taken
-            length    = length
-            bought    = bought
-            from rack = stored
+            length     = length
+            bought     = bought
+            from stock = stored
       """;
 
   private SlatShop() {}

@@ -63,7 +63,7 @@ public final class Samples {
     return number.signum() == 0 ? Rational.of(3, 8) : number;
   }
 
-  /** A length as people write them: sixty-fourths, or tenths of a millimetre, in inches. */
+  /** A length as people write them: sixty-fourths, or tenths of a millimeter, in inches. */
   public Rational anyLength() {
     long count = random.nextInt(200_000) - 100_000L;
     return random.nextBoolean() ? Rational.of(count, 64) : Rational.of(count, 254);

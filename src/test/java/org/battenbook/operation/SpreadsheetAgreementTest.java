@@ -148,7 +148,7 @@ class SpreadsheetAgreementTest {
     return new Value.Amount(new Quantity(number, ofAngle ? Dimension.ANGLE : Dimension.NONE));
   }
 
-  /** A size as at the bench, in inches: sixteenths, or millimetres, either side of zero. */
+  /** A size as at the bench, in inches: sixteenths, or millimeters, either side of zero. */
   private static Rational size(Random random) {
     Rational count = Rational.of(random.nextInt(4_000) - 2_000);
     return count.times(random.nextBoolean() ? Rational.of(1, 16) : Rational.of(5, 127));

@@ -162,8 +162,8 @@ public final class OutlineText {
     table.workedOut().forEach(column -> parts.add("worked out " + line(column)));
     table.requirements().forEach(requirement -> parts.add(requirement(requirement)));
     table.cautions().forEach(caution -> parts.add(caution(caution)));
-    if (!table.ticket().isEmpty()) {
-      parts.add("ticket " + table.ticket());
+    if (!table.shownFirst().isEmpty()) {
+      parts.add("shows " + table.shownFirst());
     }
     String key = table.key() == null ? "" : " by " + table.key();
     return "table " + table.name() + key + items(parts, part -> part) + note(table.note());

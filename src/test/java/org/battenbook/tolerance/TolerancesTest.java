@@ -333,7 +333,7 @@ class TolerancesTest {
                 "six" | 7 mm          |
             change cut of parts "one" = cut + 1 mm ± 0.05 mm because "it was planed again"
             change cut of parts "two" = cut + 1 mm because "so was this"
-            change size of parts "six" = size + 1 mm because "it was cut anew"
+            change size of parts "six" = size + 1 mm because "it was cut again"
             """);
     for (String place : List.of("cut of one", "cut of two", "twice of one", "twice of two")) {
       assertThat(changed.errors(place).open())

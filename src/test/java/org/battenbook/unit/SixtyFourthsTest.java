@@ -20,13 +20,13 @@ class SixtyFourthsTest {
   void a_sixty_fourth_is_its_fraction_its_decimal_and_its_millimetres(
       long n64, String reduced, String decimalInch, String mm, String mmToFourPlaces) {
     Quantity length = Quantity.of(Rational.of(n64, 64), Units.INCH);
-    Rational millimetres = (Rational) length.in(Units.MILLIMETRE);
+    Rational millimeters = (Rational) length.in(Units.MILLIMETRE);
 
     assertThat(show("1/64", false, Units.INCH, length)).isEqualTo(reduced + " in");
     assertThat(length.number()).isEqualTo(Rational.parse(decimalInch));
-    assertThat(millimetres).isEqualTo(Rational.parse(mm));
+    assertThat(millimeters).isEqualTo(Rational.parse(mm));
     assertThat(show("0.000001", true, Units.MILLIMETRE, length)).startsWith(mm);
-    assertThat(Rounding.NEAREST.toStep(millimetres, FOUR_PLACES))
+    assertThat(Rounding.NEAREST.toStep(millimeters, FOUR_PLACES))
         .isEqualTo(Rational.parse(mmToFourPlaces));
   }
 

@@ -38,7 +38,9 @@ class AssemblyStandardsTest {
   void hinges_without_room_break_a_requirement() {
     StandardJob job = new StandardJob().piece("moulding | outer hinge", "\"ash cap\" | 5 in");
     assertThat(job.broken())
-        .containsExactly("Test: hinges 5 in from both edges do not find room on a sheet of 8 in.");
+        .containsExactly(
+            "Test: hinges 5 in from both edges do not fit on a sheet 8 in wide. Enter"
+                + " a smaller outer hinge, at least 0 in.");
   }
 
   /** Common practice, no source: a round of clamps holds as many frames as there are clamps. */
@@ -53,19 +55,20 @@ class AssemblyStandardsTest {
   void a_job_without_frames_waits_for_nothing_and_fetches_nothing() {
     StandardJob job = new StandardJob();
     assertThat(job.shows("so far of Weigh, label and wrap")).isEqualTo("0 h");
-    assertThat(job.shows("needed of lites, spares in it")).isEqualTo("0");
-    assertThat(job.shows("packs at least of points")).isEqualTo("0");
+    assertThat(job.shows("needed of glazing, with spares")).isEqualTo("0");
+    assertThat(job.shows("packs needed of points")).isEqualTo("0");
   }
 
   @ParameterizedTest
   @CsvSource(
       delimiter = '~',
       value = {
-        "point spacing ~ 0 in ~ Points 0 in apart and a hinge to each 8 in are without number.",
-        "clamps ~ 0 ~ With 0 clamps no frame is glued.",
-        "spare mats ~ -1 ~ 2 pins, 2 bumpers, 1 spare lites and -1 spare mats: nobody drives, sticks"
-            + " on or keeps less than none.",
-        "cure time ~ -1 h ~ Let the glue cure: nothing waits for -1 h."
+        "point spacing ~ 0 in ~ Point spacing and width per hinge must be more than 0 in; they are"
+            + " 0 in and 8 in.",
+        "clamps ~ 0 ~ Clamps must be at least 1; it is 0.",
+        "spare mats ~ -1 ~ Pins per miter, bumpers, spare glazing and spare mats must be at least"
+            + " 0; they are 2, 2, 1 and -1.",
+        "cure time ~ -1 h ~ Let the glue cure: wait must be at least 0 h; it is -1 h."
       })
   void what_makes_no_sense_at_the_bench_breaks_a_requirement(
       String name, String value, String message) {
@@ -80,13 +83,13 @@ class AssemblyStandardsTest {
             .rows(
                 "finishes",
                 "products",
-                "product | finish | covers | dries",
+                "product | finish | coverage | recoat time",
                 "\"air\" | \"primer and paint\" | 0 ft^2 | -1 h")
-            .rows("assembly", "picks", "article | needed | pack of", "\"hooks\" | 3 | 0");
+            .rows("assembly", "pick list", "item | needed | pack of", "\"hooks\" | 3 | 0");
     assertThat(job.broken())
         .containsExactlyInAnyOrder(
-            "air: a can that covers 0 in^2 is empty.",
-            "air: it cannot dry in -1 h.",
-            "hooks: a pack of 0 is empty.");
+            "air: coverage must be more than 0; it is 0.00 ft^2.",
+            "air: recoat time must be at least 0 h; it is -1 h.",
+            "hooks: 'pack of' must be more than 0; it is 0.");
   }
 }

@@ -15,8 +15,10 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "0 in | 10 in ~ Test: 1 of 0 in by 10 in is nothing to frame.",
-        "8 in | -1 in ~ Test: 1 of 8 in by -1 in is nothing to frame."
+        "0 in | 10 in ~ Test: width, height and quantity must be more than 0; they are 0 in, 10 in"
+            + " and 1.",
+        "8 in | -1 in ~ Test: width, height and quantity must be more than 0; they are 8 in, -1 in"
+            + " and 1."
       })
   void art_of_no_size_breaks_a_requirement(String sizes, String message) {
     StandardJob job =
@@ -33,21 +35,22 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "quantity ~ 0 ~ Test: 0 of 8 in by 10 in is nothing to frame.",
-        "least width ~ 0 in ~ Test: a smallest size of 0 in by 10 in is none.",
-        "thickness ~ -1 in ~ Test: nothing is -1 in thick.",
-        "lip ~ 2 in ~ Test: a lip of 2 in on a face of 1 1/2 in is no rail.",
-        "kerf ~ -1/8 in ~ Test: a kerf of -1/8 in gives wood back.",
-        "clearance ~ -1 in ~ Test: a clearance of -1 in makes lite and backing larger than their"
-            + " rabbet.",
-        "backing across ~ 14 in ~ Test: a backing of 14 in by 15 in does not go into a rabbet of 13"
-            + " 1/8 in by 15 1/8 in.",
-        "lite across ~ -1 in ~ Test: no lite, backing or dust cover is cut -1 in by 15 in, 13 in by 15"
-            + " in, 15 3/8 in by 17 3/8 in.",
-        "dust cover across ~ 0 in ~ Test: no lite, backing or dust cover is cut 13 in by 15 in, 13 in"
-            + " by 15 in, 0 in by 17 3/8 in.",
-        "dust cover down ~ 18 in ~ Test: a dust cover of 15 3/8 in by 18 in stands out beside a frame"
-            + " of 15 5/8 in by 17 5/8 in."
+        "quantity ~ 0 ~ Test: width, height and quantity must be more than 0; they are 8 in, 10 in"
+            + " and 0.",
+        "minimum width ~ 0 in ~ Test: minimum width and minimum height must be more than 0 in;"
+            + " they are 0 in and 10 in.",
+        "thickness ~ -1 in ~ Test: thickness must be at least 0 in; it is -1 in.",
+        "lip ~ 2 in ~ Test: lip 2 in must be at least 0 in and less than face 1 1/2 in.",
+        "kerf ~ -1/8 in ~ Test: kerf must be at least 0 in; it is -1/8 in.",
+        "clearance ~ -1 in ~ Test: clearance must be at least 0 in; it is -1 in.",
+        "backing width ~ 14 in ~ Test: backing 14 in x 15 in does not fit rabbet opening 13 1/8 in"
+            + " x 15 1/8 in. Cut it smaller.",
+        "glazing width ~ -1 in ~ Test: no size is left for glazing -1 in x 15 in, backing 13 in x"
+            + " 15 in or dust cover 15 3/8 in x 17 3/8 in. Reduce clearance or dust cover inset.",
+        "dust cover width ~ 0 in ~ Test: no size is left for glazing 13 in x 15 in, backing 13 in"
+            + " x 15 in or dust cover 0 in x 17 3/8 in. Reduce clearance or dust cover inset.",
+        "dust cover height ~ 18 in ~ Test: dust cover 15 3/8 in x 18 in is larger than the frame,"
+            + " 15 5/8 in x 17 5/8 in. Cut it smaller."
       })
   void a_piece_that_makes_no_sense_breaks_a_requirement(
       String heading, String cell, String message) {
@@ -59,11 +62,11 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "back recess ~ 5 in ~ Test: the longest screw, 4 in, is too short for plywood 1/2: 7/8 in go into"
-            + " the frame and 6 1/2 in into the wall.",
-        "frame half ~ 16 in ~ Test: halves of 16 in and 15 in do not go behind a top side of 15 5/8"
-            + " in.",
-        "back recess ~ -1/4 in ~ Test: a back does not lie -1/4 in in."
+        "back recess ~ 5 in ~ Test: the longest screw listed, 4 in, is too short for plywood 1/2:"
+            + " the frame needs 7/8 in, the wall 6 1/2 in. Add longer screws.",
+        "frame cleat length ~ 16 in ~ Test: frame cleat 16 in and wall cleat 15 in must be more"
+            + " than 0 in, and the frame cleat at most the top side, 15 5/8 in.",
+        "back recess ~ -1/4 in ~ Test: back recess must be at least 0 in; it is -1/4 in."
       })
   void what_does_not_hang_so_breaks_a_requirement(String heading, String cell, String message) {
     StandardJob job = new StandardJob().piece("moulding", "\"ash cap\"").hanging(heading, cell);
@@ -79,21 +82,24 @@ class BadSizesTest {
             .change("lip of mouldings \"ash cap\"", "8 in")
             .piece("moulding", "\"ash cap\"");
     assertThat(job.broken())
-        .contains("Test: a lip of 8 in leaves nothing to see of 13 1/8 in by 15 1/8 in.");
+        .contains(
+            "Test: lip 8 in covers the whole rabbet opening 13 1/8 in x 15 1/8 in. Use a"
+                + " moulding with a narrower lip.");
   }
 
   @ParameterizedTest
   @CsvSource(
       delimiter = '~',
       value = {
-        "bevel ~ 0 deg ~ plywood 1/2: a bevel of 0 deg does not hook: it is more than 0 deg and less"
-            + " than 90 deg, 45 deg as a rule.",
-        "thickness ~ 0 in ~ plywood 1/2: a strip of 2 in, 0 in thick, is no strip.",
-        "kerf ~ -1/8 in ~ plywood 1/2: a kerf of -1/8 in gives wood back.",
-        "sheet across ~ 1 in ~ plywood 1/2: strips of 2 in and pairs of 12 in do not come out of a"
-            + " sheet of 1 in by 96 in.",
-        "strip ~ 1/2 in ~ plywood 1/2: a strip of 1/2 in leaves no short face beside a bevel that"
-            + " runs 1/2 in."
+        "bevel ~ 0 deg ~ plywood 1/2: bevel must be more than 0 deg and less than 90 deg; it is 0"
+            + " deg. 45 deg is usual.",
+        "thickness ~ 0 in ~ plywood 1/2: thickness and strip width must be more than 0 in; they"
+            + " are 0 in and 2 in.",
+        "kerf ~ -1/8 in ~ plywood 1/2: kerf must be at least 0 in; it is -1/8 in.",
+        "sheet width ~ 1 in ~ plywood 1/2: strip 2 in and pair length 12 in must fit a sheet of 1"
+            + " in x 96 in; pair length must be more than 0 in.",
+        "strip ~ 1/2 in ~ plywood 1/2: a 1/2 in strip is too narrow: the bevel runs 1/2 in and"
+            + " leaves a short face of ≈ -1/16 in. Use a wider strip."
       })
   void a_cleat_that_does_not_hook_breaks_a_requirement(
       String column, String value, String message) {
@@ -111,8 +117,8 @@ class BadSizesTest {
             .piece("moulding", "\"ash cap\"");
     assertThat(job.broken())
         .contains(
-            "plywood 1/2: a bevel of 90 deg does not hook: it is more than 0 deg and less than 90"
-                + " deg, 45 deg as a rule.");
+            "plywood 1/2: bevel must be more than 0 deg and less than 90 deg; it is 90 deg. 45 deg"
+                + " is usual.");
     assertThat(job.fill().faults()).isEmpty();
   }
 
@@ -120,12 +126,13 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "face ~ 0 in ~ ash cap: a face of 0 in and a thickness of 7/8 in are no moulding.",
-        "lip ~ -1/4 in ~ ash cap: a lip of -1/4 in, a rabbet 5/8 in deep, a ledge of 0 in: none is 0"
-            + " in, less is not.",
-        "stick length ~ 0 in ~ ash cap: sticks of 0 in are none.",
-        "rabbet depth ~ 7/8 in ~ ash cap: a rabbet 7/8 in deep goes through a thickness of 7/8 in.",
-        "girth ~ -1 in ~ ash cap: a girth of -1 in is no surface."
+        "face ~ 0 in ~ ash cap: face and thickness must be more than 0 in; they are 0 in and 7/8"
+            + " in.",
+        "lip ~ -1/4 in ~ ash cap: lip -1/4 in, rabbet depth 5/8 in and ledge 0 in cannot be"
+            + " negative; enter 0 in for none.",
+        "stick length ~ 0 in ~ ash cap: stick length must be more than 0 in; it is 0 in.",
+        "rabbet depth ~ 7/8 in ~ ash cap: rabbet depth 7/8 in must be less than thickness 7/8 in.",
+        "girth ~ -1 in ~ ash cap: girth must be at least 0 in; it is -1 in."
       })
   void a_moulding_that_is_none_breaks_a_requirement(String column, String value, String message) {
     StandardJob job =
@@ -140,13 +147,15 @@ class BadSizesTest {
             .change("thickness of glazings \"glass\"", "-1 mm")
             .change("expansion of glazings \"acrylic\"", "2.5 %/degF")
             .change("weight by area of boards \"foam board\"", "-1 kg/m^2")
-            .change("gravity of woods \"beech\"", "0");
+            .change("specific gravity of woods \"beech\"", "0");
     assertThat(job.broken())
         .containsExactlyInAnyOrder(
-            "glass: ≈ -1/16 in of it weighs less than nothing.",
-            "acrylic: it does not grow by 100.2 %.",
-            "foam board: 3/16 in of it weighs less than nothing.",
-            "beech: a specific gravity of 0 weighs nothing.");
+            "glass: thickness and density cannot be negative; they are ≈ -0.04 in and ≈ 156.07"
+                + " lb/ft^3.",
+            "acrylic: growth must be at least 0 % and less than 100 %; it is 100.2 %.",
+            "foam board: thickness and weight by area cannot be negative; they are ≈ 0.19 in and ≈"
+                + " -0.2048 lb/ft^2.",
+            "beech: specific gravity must be more than 0; it is 0.");
   }
 
   /** Beside the requirement nothing is at fault: no division by zero, no root of a negative. */
@@ -154,26 +163,30 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "sides ~ 0 ~ Test: 0 sides do not close.",
-        "sides ~ 2 ~ Test: 2 sides do not close.",
-        "sides ~ 200 ~ Test: 200 sides are more than the 12 that the standards know.",
-        "lean ~ -5 deg ~ Test: sides lean 0 deg, as in a box, to 90 deg, as in a flat frame; -5 deg is"
-            + " neither.",
-        "lean ~ 95 deg ~ Test: sides lean 0 deg, as in a box, to 90 deg, as in a flat frame; 95 deg is"
-            + " neither.",
-        "slope width ~ 0 in ~ Test: a board of 0 in by 3/4 in is no board.",
-        "board thickness ~ 0 in ~ Test: a board of 3 in by 0 in is no board.",
-        "art side ~ 0 in ~ Test: an opening of 0 in on a side is nothing to frame.",
-        "kerf ~ -1/8 in ~ Test: a kerf of -1/8 in gives wood back.",
-        "lip ~ -1/4 in ~ Test: a lip of -1/4 in and a rabbet ",
-        "footing ~ -1 in ~ Test: a footing of -1 in is no wood.",
-        "stick length ~ 0 in ~ Test: a side of 14 15/16 in does not come out of a stick of 0 ft."
+        "sides ~ 0 ~ Test: sides must be at least 3; there are 0.",
+        "sides ~ 2 ~ Test: sides must be at least 3; there are 2.",
+        "sides ~ 200 ~ Test: sides must be at most 12; there are 200.",
+        "slope ~ -5 deg ~ Test: slope must be 0 deg (a box) to 90 deg (a flat frame); it is -5"
+            + " deg.",
+        "slope ~ 95 deg ~ Test: slope must be 0 deg (a box) to 90 deg (a flat frame); it is 95"
+            + " deg.",
+        "slope width ~ 0 in ~ Test: lot width and lot thickness must be more than 0 in; they are 0"
+            + " in and 3/4 in.",
+        "board thickness ~ 0 in ~ Test: lot width and lot thickness must be more than 0 in; they"
+            + " are 3 in and 0 in.",
+        "art side ~ 0 in ~ Test: opening side must be more than 0 in; it is 0 in. Enter opening"
+            + " side, art side or package side.",
+        "kerf ~ -1/8 in ~ Test: kerf must be at least 0 in; it is -1/8 in.",
+        "lip ~ -1/4 in ~ Test: lip -1/4 in and rabbet depth ",
+        "cleat seat ~ -1 in ~ Test: cleat seat must be at least 0 in; it is -1 in.",
+        "stick length ~ 0 in ~ Test: side 14 15/16 in with end trims 1/2 in does not fit a stick"
+            + " of 0 ft. Use a longer stick."
       })
   void a_splayed_frame_that_makes_no_sense_breaks_a_requirement_alone(
       String column, String cell, String message) {
     Map<String, String> row = new LinkedHashMap<>();
     row.put("sides", "4");
-    row.put("lean", "45 deg");
+    row.put("slope", "45 deg");
     row.put("slope width", "3 in");
     row.put("board thickness", "3/4 in");
     row.put("art side", "10 in");
@@ -185,17 +198,18 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "sides ~ 0 ~ Test: 0 sides do not close.",
-        "sides ~ 200 ~ Test: 200 sides are more than the 12 that the standards know.",
-        "art side ~ 0 in ~ Test: a side of 0 in is nothing to frame.",
-        "overlap ~ 9 in ~ Test: no window is left in a mat of",
-        "overlap ~ -1 in ~ Test: art of 10 in on a side and ",
-        "border ~ -1 in ~ Test: a mat of 15 5/16 in across flats has no room for its window of 17 5/16"
-            + " in.",
-        "rabbet depth ~ 1 in ~ Test: a rabbet 1 in deep goes through a thickness of 7/8 in.",
-        "backing across ~ 30 in ~ Test: a backing of 30 in across flats does not go into a rabbet of",
-        "dust cover across ~ 30 in ~ Test: a dust cover of 30 in across flats stands out beside a"
-            + " frame of"
+        "sides ~ 0 ~ Test: sides must be at least 3; there are 0.",
+        "sides ~ 200 ~ Test: sides must be at most 12; there are 200.",
+        "art side ~ 0 in ~ Test: package side must be more than 0 in; it is 0 in. Enter art side"
+            + " or package side.",
+        "overlap ~ 9 in ~ Test: window across flats must be more than 0 in; it is ",
+        "overlap ~ -1 in ~ Test: art side 10 in, thickness ",
+        "border ~ -1 in ~ Test: window 17 5/16 in does not fit mat 15 5/16 in (across flats). Use"
+            + " a larger mat.",
+        "rabbet depth ~ 1 in ~ Test: rabbet depth 1 in must be at least 0 in and less than"
+            + " moulding thickness 7/8 in.",
+        "backing across flats ~ 30 in ~ Test: backing 30 in does not fit rabbet opening ",
+        "dust cover across flats ~ 30 in ~ Test: dust cover 30 in is larger than the frame, "
       })
   void a_polygon_that_makes_no_sense_breaks_a_requirement_alone(
       String column, String cell, String message) {
@@ -215,14 +229,14 @@ class BadSizesTest {
     "-90 deg, 90 deg",
     "90 deg, 95 deg"
   })
-  void a_corner_that_is_none_breaks_a_requirement_alone(String angle, String lean) {
+  void a_corner_that_is_none_breaks_a_requirement_alone(String angle, String slope) {
     StandardJob job =
         new StandardJob()
             .rows(
                 "splayed",
                 "corners",
-                "corner | angle | lean",
-                "\"Test\" | %s | %s".formatted(angle, lean));
+                "corner | angle | slope",
+                "\"Test\" | %s | %s".formatted(angle, slope));
     assertThat(job.broken()).isNotEmpty();
     assertThat(job.fill().faults()).isEmpty();
   }
@@ -246,30 +260,41 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "fixing spacing ~ 0 in ~ Fixings 0 in apart are without number.",
-        "point spacing ~ 0 in ~ Points 0 in apart and a hinge to each 8 in are without number.",
-        "hinge share ~ 0 in ~ Points 4 in apart and a hinge to each 0 in are without number.",
-        "point end ~ -1 in ~ Points begin -1 in from a corner and hinges 1 in from an edge: less than"
-            + " nothing lies outside.",
-        "hinge inset ~ -1 in ~ Points begin 1 in from a corner and hinges -1 in from an edge: less"
-            + " than nothing lies outside.",
-        "glue film ~ -1 in ~ A glue film of -1.000 in and test joints of 12 in: nobody uses less than"
-            + " none.",
-        "test joint ~ -12 in ~ A glue film of 0.006 in and test joints of -12 in: nobody uses less"
-            + " than none.",
-        "least point room ~ -1 in ~ A shortest rail of 8 in and a point room of -1 in warn of nothing:"
-            + " leave the one that is not wanted at 0 in.",
-        "shortest rail ~ -2 in ~ A shortest rail of -2 in and a point room of 1/8 in warn of nothing:"
-            + " leave the one that is not wanted at 0 in.",
-        "fixing end ~ -1 in ~ A fixing -1 in from the end of a cleat, 1 in from the next, a hold of 3/8"
-            + " in, a margin of 1/8 in, a bite of 1 in: none is 0 in, less is not.",
-        "hardware weight ~ -1 lb ~ The hardware of a frame does not weigh -1 lb.",
-        "dark warming ~ -1 ~ A dark sheet that moves by -1 of a clear one shrinks where that grows.",
-        "angle step ~ 0 deg ~ A blade that tilts to 45 deg, set by 0 deg, corners open by 0.1 deg and"
-            + " lips of 1/4 in make no frame.",
-        "density of mouldings \"ash cap\" ~ -5 kg/m^3 ~ ash cap: wood does not weigh ≈ -0.3121 lb/ft^3.",
-        "pack of of picks \"points\" ~ 0 ~ points: a pack of 0 is empty.",
-        "pack of of screws \"8 x 1\" ~ 0 ~ 8 x 1: a pack of 0 is empty."
+        "fastener spacing ~ 0 in ~ Fastener spacing must be more than 0 in; it is 0 in.",
+        "point spacing ~ 0 in ~ Point spacing and width per hinge must be more than 0 in; they are"
+            + " 0 in and 8 in.",
+        "width per hinge ~ 0 in ~ Point spacing and width per hinge must be more than 0 in; they"
+            + " are 4 in and 0 in.",
+        "point end ~ -1 in ~ Point end and hinge inset must be at least 0 in; they are -1 in and 1"
+            + " in.",
+        "hinge inset ~ -1 in ~ Point end and hinge inset must be at least 0 in; they are 1 in and"
+            + " -1 in.",
+        "paper roll width ~ 0 in ~ Sizes as bought must be more than 0: paper roll",
+        "paper roll length ~ -1 ft ~ Sizes as bought must be more than 0: paper roll",
+        "spacer strip length ~ 0 in ~ Sizes as bought must be more than 0: paper roll",
+        "package tape roll ~ 0 in ~ Sizes as bought must be more than 0: paper roll",
+        "dust cover tape roll ~ -1 in ~ Sizes as bought must be more than 0: paper roll",
+        "glue bottle ~ 0 cm^3 ~ Sizes as bought must be more than 0: paper roll",
+        "glue film ~ -1 in ~ Glue film and test corner length must be at least 0 in; they are"
+            + " -1.000 in and 12 in.",
+        "test corner length ~ -12 in ~ Glue film and test corner length must be at least 0 in;"
+            + " they are 0.006 in and -12 in.",
+        "minimum depth for points ~ -1 in ~ Shortest rail 8 in and minimum depth for points -1 in"
+            + " cannot be negative; enter 0 in for no caution.",
+        "shortest rail ~ -2 in ~ Shortest rail -2 in and minimum depth for points 1/8 in cannot be"
+            + " negative; enter 0 in for no caution.",
+        "fastener end ~ -1 in ~ Fastener end -1 in, minimum fastener gap 1 in, minimum rail bite"
+            + " 3/8 in, screw margin 1/8 in and minimum wall bite 1 in cannot be negative; enter 0"
+            + " in for none.",
+        "hardware weight ~ -1 lb ~ Hardware weight must be at least 0 lb; it is -1 lb.",
+        "dark sheet factor ~ -1 ~ Dark sheet factor must be at least 0; it is -1.",
+        "angle step ~ 0 deg ~ Maximum tilt 45 deg must be more than 0 deg and less than 90 deg,"
+            + " and angle step 0 deg more than 0 deg. Corner slack 0.1 deg and board lip 1/4 in"
+            + " cannot be negative.",
+        "density of mouldings \"ash cap\" ~ -5 kg/m^3 ~ ash cap: density cannot be negative; it is"
+            + " ≈ -0.3121 lb/ft^3.",
+        "pack of of pick list \"points\" ~ 0 ~ points: 'pack of' must be more than 0; it is 0.",
+        "pack of of screws \"8 x 1\" ~ 0 ~ 8 x 1: 'pack of' must be at least 1; it is 0."
       })
   void an_allowance_that_makes_no_sense_breaks_its_requirement_alone(
       String name, String value, String message) {
@@ -278,35 +303,38 @@ class BadSizesTest {
     assertThat(job.fill().faults()).isEmpty();
   }
 
-  /** What cannot be rounded is at fault, too: no other scale is taken in silence. */
+  /** What cannot be rounded is at fault, too: no other step is taken in silence. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '~',
       value = {
-        "glass step ~ 0 in ~ A glass step of 0 in is no scale to cut lites by.",
-        "mat step ~ 0 in ~ A mat step of 0 in is no scale to cut mats by.",
-        "rail step ~ -1 in ~ A rail step of -1 in is no scale to cut rails by.",
-        "kerf step ~ 0 in ~ A kerf step of 0 in is no scale to cut kerfs by.",
-        "dust cover step ~ 0 in ~ A dust cover step of 0 in is no scale to cut dust covers by.",
-        "cleat step ~ -1/8 in ~ A cleat step of -1/8 in is no scale to cut cleats by."
+        "glass step ~ 0 in ~ Glass step must be more than 0 in; it is 0 in.",
+        "mat step ~ 0 in ~ Mat step must be more than 0 in; it is 0 in.",
+        "rail step ~ -1 in ~ Rail step must be more than 0 in; it is -1 in.",
+        "kerf step ~ 0 in ~ Kerf step must be more than 0 in; it is 0 in.",
+        "dust cover step ~ 0 in ~ Dust cover step must be more than 0 in; it is 0 in.",
+        "cleat step ~ -1/8 in ~ Cleat step must be more than 0 in; it is -1/8 in."
       })
-  void a_scale_of_nothing_breaks_its_requirement(String name, String value, String message) {
+  void a_step_of_nothing_breaks_its_requirement(String name, String value, String message) {
     StandardJob job = new StandardJob().change(name, value).piece("moulding", "\"ash cap\"");
     assertThat(job.broken()).contains(message);
   }
 
-  /** What no hanger is made for breaks requirements, and no row is looked for in vain. */
+  /** A frame too small for every hanger fails its check, and nothing else goes wrong. */
   @ParameterizedTest
   @CsvSource({
     "side rail, -5 in, 15 5/8 in, -5 in",
     "border, -9 in, -7 7/8 in, -5 7/8 in",
     "side rail, 1/4 in, 15 5/8 in, 1/4 in"
   })
-  void a_frame_that_no_hanger_is_made_for_is_told_of(
-      String heading, String cell, String across, String down) {
+  void a_frame_too_small_for_every_hanger_breaks_a_requirement(
+      String heading, String cell, String width, String height) {
     StandardJob job = new StandardJob().piece("moulding | " + heading, "\"ash cap\" | " + cell);
     assertThat(job.broken())
-        .contains("Test: no hanger is made for a frame of %s by %s.".formatted(across, down));
+        .contains(
+            ("Test: %s x %s is too small for its cleat and for every hanger listed. Add a"
+                    + " hanger that fits.")
+                .formatted(width, height));
     assertThat(job.fill().faults()).isEmpty();
   }
 
@@ -314,9 +342,12 @@ class BadSizesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "thickness ~ 0 in ~ A: 0 in by 6 in by 96 in is no board.",
-        "width ~ 0 in ~ A: 1 in by 0 in by 96 in is no board.",
-        "width ~ -6 in ~ A: 1 in by -6 in by 96 in is no board."
+        "thickness ~ 0 in ~ A: thickness, width and length must be more than 0 in; they are 0 in,"
+            + " 6 in and 96 in.",
+        "width ~ 0 in ~ A: thickness, width and length must be more than 0 in; they are 1 in, 0 in"
+            + " and 96 in.",
+        "width ~ -6 in ~ A: thickness, width and length must be more than 0 in; they are 1 in, -6"
+            + " in and 96 in."
       })
   void a_rough_board_that_is_none_breaks_a_requirement(String column, String cell, String message) {
     StandardJob job =
@@ -331,7 +362,7 @@ class BadSizesTest {
   }
 
   @Test
-  void blanks_of_no_width_are_told_of_without_a_fault() {
+  void blanks_of_no_width_break_a_requirement_alone() {
     StandardJob job =
         new StandardJob()
             .change("saw kerf", "0 in")
@@ -341,7 +372,8 @@ class BadSizesTest {
                 "rough boards",
                 "board | moulding | wood | length",
                 "\"A\" | \"ash cap\" | \"white ash\" | 8 ft");
-    assertThat(job.broken()).contains("A: 6 in wide, it gives no blank of 0 in for ash cap.");
+    assertThat(job.broken())
+        .contains("A: width 6 in gives no blank of 0 in for ash cap. Use a wider board.");
     assertThat(job.fill().faults()).isEmpty();
   }
 
@@ -350,7 +382,7 @@ class BadSizesTest {
     StandardJob job = new StandardJob().change("snipe", "-1 in");
     assertThat(job.broken())
         .containsExactly(
-            "Planing 1/8 in, jointing 1/8 in, rip allowance 1/16 in, snipe -1 in: a tool takes wood"
-                + " off, or none.");
+            "Planing 1/8 in, jointing 1/8 in, rip allowance 1/16 in and snipe -1 in cannot be"
+                + " negative; enter 0 in for none.");
   }
 }

@@ -28,7 +28,7 @@ final class BillSums {
     assertThat(amount("net").subtract(amount("job.cost"))).isEqualByComparingTo(amount("profit"));
     assertThat(billed("cost of used")).isEqualByComparingTo(amount("material used"));
     assertThat(billed("cost of bought")).isEqualByComparingTo(amount("material bought"));
-    assertThat(sum("work", "cost")).isEqualByComparingTo(amount("labour cost"));
+    assertThat(sum("work", "cost")).isEqualByComparingTo(amount("labor cost"));
   }
 
   /** The prices of a table's frames, each its unit price times its quantity. */

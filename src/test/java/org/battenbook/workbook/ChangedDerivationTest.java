@@ -46,7 +46,7 @@ class ChangedDerivationTest {
       page job
         x = 1/32 in
       change rail of a = rail + x because "it runs fat"
-      change w of a "r1" = w + 1 in because "it was cut anew"
+      change w of a "r1" = w + 1 in because "it was cut again"
       """;
 
   private static Filled filled() {

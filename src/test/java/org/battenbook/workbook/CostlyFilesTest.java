@@ -80,7 +80,7 @@ class CostlyFilesTest {
     assertThat(filled.find("g of r2").shown().text()).isEqualTo("≈ 1");
     assertThat(filled.find("g of r1504").value().isKnown()).isTrue();
     assertThat(filled.find("g of r1506").shown().text())
-        .isEqualTo("fault: the number grew past 20,000 binary digits");
+        .isEqualTo("error: the number grew past 20,000 binary digits");
   }
 
   @Test
@@ -100,7 +100,7 @@ class CostlyFilesTest {
   void a_total_that_grows_too_long_says_so_in_every_row() {
     Filled filled = filled(table("h = sum of 1/n over t", 20_000, String::valueOf));
     assertThat(filled.find("h of r1").shown().text())
-        .isEqualTo("fault: the number grew past 20,000 binary digits");
+        .isEqualTo("error: the number grew past 20,000 binary digits");
   }
 
   @Test

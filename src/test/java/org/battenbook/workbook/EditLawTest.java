@@ -25,7 +25,7 @@ class EditLawTest {
 
   private static final int KINDS = 5;
 
-  /** A job at random whose text can be written anew after each edit. */
+  /** A job at random whose text can be written again after each edit. */
   private static final class Job {
     String allowance = "1/8 in";
     String step = "1/16 in";
@@ -237,7 +237,7 @@ class EditLawTest {
     assertThat(codes.get(0)).isEqualTo("edit-refused");
     assertThat(codes.subList(1, codes.size())).containsOnly("dimension-mismatch");
     assertThat(edit.diagnostics().get(0).message())
-        .startsWith("setting 'twice' to '2 lb' leaves a fault at job.batten:");
+        .startsWith("setting 'twice' to '2 lb' leaves an error at job.batten:");
     edit = filled.withFormula(line(filled, "allowance"), "twice");
     assertThat(edit.diagnostics()).extracting(Diagnostic::code).containsExactly("formula-circle");
   }

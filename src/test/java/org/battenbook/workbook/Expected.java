@@ -29,29 +29,29 @@ record Expected(String written) {
     if (!(value instanceof Value.Amount amount)) {
       return false;
     }
-    String[] centreAndBound = written.replaceFirst("^≈ ", "").split(" ± ", 2);
+    String[] centerAndBound = written.replaceFirst("^≈ ", "").split(" ± ", 2);
     Real number = amount.quantity().number();
-    return unit(centreAndBound[0]).dimension().equals(amount.quantity().dimension())
-        && (isExact() ? number.equals(number(centreAndBound[0])) : isNear(number, centreAndBound));
+    return unit(centerAndBound[0]).dimension().equals(amount.quantity().dimension())
+        && (isExact() ? number.equals(number(centerAndBound[0])) : isNear(number, centerAndBound));
   }
 
   private boolean isExact() {
     return !written.startsWith("≈") && !written.contains("±");
   }
 
-  private static boolean isNear(Real number, String[] centreAndBound) {
-    String centre = centreAndBound[0];
-    Rational bound = centreAndBound.length == 2 ? number(centreAndBound[1]) : lastPlace(centre);
-    return number.minus(number(centre)).abs().compareTo(bound) <= 0;
+  private static boolean isNear(Real number, String[] centerAndBound) {
+    String center = centerAndBound[0];
+    Rational bound = centerAndBound.length == 2 ? number(centerAndBound[1]) : lastPlace(center);
+    return number.minus(number(center)).abs().compareTo(bound) <= 0;
   }
 
   /** One of the last place that is written: {@code 10.072169 in} is good to 0.000001 in. */
-  private static Rational lastPlace(String centre) {
-    Matcher matcher = LAST_PLACE.matcher(amount(centre).group("number").strip());
+  private static Rational lastPlace(String center) {
+    Matcher matcher = LAST_PLACE.matcher(amount(center).group("number").strip());
     if (!matcher.matches()) {
-      throw new IllegalArgumentException("no decimals in " + centre);
+      throw new IllegalArgumentException("no decimals in " + center);
     }
-    return Rational.of(1, 10).pow(matcher.group("places").length()).times(unit(centre).factor());
+    return Rational.of(1, 10).pow(matcher.group("places").length()).times(unit(center).factor());
   }
 
   private static Rational number(String written) {

@@ -10,7 +10,7 @@ import org.battenbook.evaluate.Results;
 import org.battenbook.evaluate.RowPlanner;
 import org.battenbook.number.Rational;
 
-/** Plans that stay as they were first made, whatever is edited: a spreadsheet cannot plan anew. */
+/** Plans that stay as they were first made, whatever is edited: a spreadsheet cannot plan again. */
 public final class FirstPlans implements RowPlanner {
   private final Planning planning = new Planning();
   private final Map<String, Optional<Planned>> planned = new ConcurrentHashMap<>();

@@ -264,7 +264,7 @@ class ListedRowsTest {
     assertThat(back.find("shift of oak \"flat\", 1").exact()).isEqualTo("-1/8");
   }
 
-  /** A length in millimetres is no decimal of inches: of those, fifteen digits come back. */
+  /** A length in millimeters is no decimal of inches: of those, fifteen digits come back. */
   private static void assertNear(FilledValue back, FilledValue written) {
     if (written.value() instanceof Value.Amount a && back.value() instanceof Value.Amount b) {
       Real apart = a.quantity().number().minus(b.quantity().number()).abs();

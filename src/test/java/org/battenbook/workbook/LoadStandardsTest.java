@@ -15,7 +15,7 @@ class LoadStandardsTest {
   /** A piece that weighs 30 lb, near enough to read a share off, held by an anchor of this row. */
   private static StandardJob held(String anchor) {
     return new StandardJob()
-        .change("hung weight of hangings", "30 lb")
+        .change("hung weight of hung frames", "30 lb")
         .rows("loads", "anchors", "anchor | shear | pull | ultimate", anchor)
         .piece("moulding", "\"ash cap\"")
         .hanging("anchor", "\"rated\"");
@@ -24,28 +24,30 @@ class LoadStandardsTest {
   @Test
   void an_allowable_rating_is_used_as_it_stands() {
     StandardJob job = held(RATED + "false");
-    assertThat(job.shows("down to rate of Test")).isEqualTo("10.0 lb");
+    assertThat(job.shows("factored load of Test")).isEqualTo("10.0 lb");
     assertThat(job.broken()).isEmpty();
   }
 
   @Test
   void an_ultimate_rating_is_divided_by_the_safety_factor_once() {
     StandardJob job = held(RATED + "true");
-    assertThat(job.shows("down on each of Test")).isEqualTo("10.0 lb");
-    assertThat(job.shows("down to rate of Test")).isEqualTo("50.0 lb");
+    assertThat(job.shows("load per fastener of Test")).isEqualTo("10.0 lb");
+    assertThat(job.shows("factored load of Test")).isEqualTo("50.0 lb");
     assertThat(job.broken())
         .containsExactly(
-            "Test: each of 3 fixings in the wall takes 10.0 lb down and 10.0 lb out; times 5 that"
-                + " is 50.0 lb and 50.0 lb, and rated is rated 10 lb and 10 lb.");
+            "Test: each wall fastener carries 10.0 lb down and 10.0 lb out (bearing screws: 3);"
+                + " times 5, 50.0 lb and 50.0 lb. rated is rated 10 lb and 10 lb. Use more or"
+                + " stronger fasteners.");
   }
 
   /** Statics: at 45 degrees a bevel pushes as hard as it is loaded; at 30 degrees less. */
   @Test
   void the_pull_is_the_larger_of_the_bevels_push_and_of_overturning() {
     StandardJob flat = held(RATED + "false").change("bevel of cleats \"plywood 1/2\"", "30 deg");
-    assertThat(flat.shows("bevel push of Test")).isEqualTo("≈ 17.3 lb");
+    assertThat(flat.shows("wedge force of Test")).isEqualTo("≈ 17.3 lb");
     assertThat(flat.shows("wall pull of Test")).isEqualTo("≈ 17.3 lb");
-    StandardJob deep = held(RATED + "false").change("load arm of hangings", "leaning height * 2");
+    StandardJob deep =
+        held(RATED + "false").change("load arm of hung frames", "leaning height * 2");
     assertThat(deep.shows("overturning pull of Test")).endsWith("60.0 lb");
     assertThat(deep.shows("wall pull of Test")).endsWith("60.0 lb");
   }
@@ -54,55 +56,63 @@ class LoadStandardsTest {
   void fewer_screws_in_wood_carry_more_each() {
     StandardJob job =
         new StandardJob()
-            .change("hung weight of hangings", "30 lb")
+            .change("hung weight of hung frames", "30 lb")
             .piece("moulding", "\"ash cap\"")
             .hanging("bearing screws", "1");
-    assertThat(job.shows("down on each of Test")).isEqualTo("30.0 lb");
+    assertThat(job.shows("load per fastener of Test")).isEqualTo("30.0 lb");
     assertThat(job.firing())
         .contains(
-            "Test: each of 1 fixings in the wall takes 30.0 lb down and 30.0 lb out; no maker's"
-                + " rating is entered for screws into studs.");
+            "Test: each wall fastener carries 30.0 lb down and 30.0 lb out (bearing screws: 1),"
+                + " and screws into studs has no rating. Enter the rating that its maker gives for"
+                + " this wall.");
   }
 
   @Test
   void a_pull_that_wood_does_not_hold_by_the_published_formulas_is_cautioned() {
     StandardJob job =
         new StandardJob()
-            .change("hung weight of hangings", "300 lb")
+            .change("hung weight of hung frames", "300 lb")
             .piece("moulding", "\"ash cap\"");
     assertThat(job.firing())
         .contains(
-            "Test: 100.0 lb out of each of 3 fixings; published formulas allow ≈ 74.8 lb to 1 in of"
-                + " a 8 x 2 screw in sitka spruce.");
+            "Test: each wall screw is pulled out with 100.0 lb (bearing screws: 3); the formula"
+                + " allows ≈ 74.8 lb for 1 in of screw 8 x 2 in sitka spruce. Use longer or more"
+                + " screws.");
   }
 
   @Test
-  void a_frame_that_turns_what_holds_it_more_than_a_bracket_may_is_cautioned() {
+  void a_moment_on_the_wall_beyond_the_limit_of_a_bracket_is_cautioned() {
     StandardJob job =
         new StandardJob()
-            .change("hung weight of hangings", "600 lb")
+            .change("hung weight of hung frames", "600 lb")
             .piece("moulding", "\"ash cap\"");
     assertThat(job.firing())
         .anyMatch(
             text ->
-                text.startsWith("Test turns what holds it by 562.5 lb*in; a bracket (wood block")
-                    && text.endsWith("may be turned by 480 lb*in."));
+                text.startsWith(
+                        "Test: its moment on the wall is 562.5 lb*in; the limit to compare"
+                            + " (wood block")
+                    && text.endsWith(
+                        "is 480 lb*in. Use a flatter frame, or ask a builder or engineer."));
   }
 
   @Test
   void ratings_and_hooks_of_nothing_break_requirements() {
     assertThat(held("\"rated\" | -1 lb | 10 lb | false").broken())
-        .contains("rated: ratings of -1 lb and 10 lb say nothing; leave out what is not known.");
+        .contains(
+            "rated: ratings must be at least 0 lb; they are -1 lb and 10 lb. Leave a rating"
+                + " empty if you do not know it.");
     StandardJob none =
         new StandardJob().piece("moulding", "\"ash cap\"").hanging("bearing screws", "0");
-    assertThat(none.broken()).contains("Test: no screw bears it.");
+    assertThat(none.broken()).contains("Test: bearing screws must be at least 1; it is 0.");
     StandardJob hooks =
         new StandardJob()
-            .rows("cleats", "hangers", "hanger | choice | drop", "\"bare\" | 9 | 0 in");
-    assertThat(hooks.broken()).contains("bare: 1 hooks 0 in below the top hold nothing.");
+            .rows("cleats", "hangers", "hanger | preference | drop", "\"bare\" | 9 | 0 in");
+    assertThat(hooks.broken())
+        .contains("bare: drop must be more than 0 in and hooks at least 1; they are 0 in and 1.");
   }
 
-  /** Common practice, no source: what is too narrow for three fixings hangs otherwise. */
+  /** Common practice, no source: what is too narrow for three fasteners hangs otherwise. */
   @Test
   void a_frame_too_small_for_a_cleat_takes_the_first_hanger_that_fits() {
     assertThat(hanger("2 in", "\"cherry bead\"")).isEqualTo("one small hanger");
@@ -128,7 +138,7 @@ class LoadStandardsTest {
                 "pieces",
                 "title | width | height | style | moulding",
                 "\"Test\" | 8 in | 10 in | \"no mat\" | \"ash cap\"")
-            .hanging("takes cleat | hanger", "false | \"wire between two rings\"");
+            .hanging("uses cleat | hanger", "false | \"wire between two rings\"");
     assertThat(List.of(job.shows("drop of Test"), job.shows("bearing screws of Test")))
         .containsExactly("2 in", "2");
   }

@@ -8,8 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What is cut already: its size measured back wins from there on, and a caution says what it
- * contradicts, with both numbers.
+ * What is cut already: its measured size is used from there on, and a caution gives that size and
+ * the formula's.
  */
 class MadeStandardsTest {
   private static StandardJob made(String headings, String cells) {
@@ -20,25 +20,26 @@ class MadeStandardsTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "window cut across ~ 7 7/16 in ~ its window is cut 7 7/16 in by 9 1/2 in; it would now be"
-            + " 7 1/2 in by 9 1/2 in.",
-        "mat cut across ~ 12 15/16 in ~ its mat is cut 12 15/16 in by 15 in; it would now be 13 in by"
-            + " 15 in.",
-        "side rail ~ 17 3/4 in ~ made with rails of 15 5/8 in and 17 3/4 in; they would now be 15 5/8"
-            + " in and 17 5/8 in.",
-        "lite across ~ 12 7/8 in ~ its lite is cut 12 7/8 in by 15 in; it would now be 13 in by 15"
-            + " in.",
-        "backing down ~ 14 7/8 in ~ its backing is cut 13 in by 14 7/8 in; it would now be 13 in by"
-            + " 15 in.",
-        "dust cover across ~ 15 in ~ its dust cover is cut 15 in by 17 3/8 in; it would now be 15 3/8"
-            + " in by 17 3/8 in.",
-        "kerf ~ 3/32 in ~ cut with a kerf of 3/32 in; the saw's is 1/8 in.",
-        "rabbet depth ~ 9/16 in ~ this lot is 7/8 in thick with a rabbet 9/16 in deep; ash cap is 7/8"
-            + " in and 5/8 in.",
-        "moulding thickness ~ 13/16 in ~ this lot is 13/16 in thick with a rabbet 5/8 in deep; ash cap"
-            + " is 7/8 in and 5/8 in.",
-        "face ~ 1 7/16 in ~ this lot has a face of 1 7/16 in and a lip of 1/4 in; ash cap is 1 1/2 in"
-            + " and 1/4 in."
+        "window width as cut ~ 7 7/16 in ~ window entered as 7 7/16 in x 9 1/2 in; the formula"
+            + " gives 7 1/2 in x 9 1/2 in. Later sizes use the entered size.",
+        "mat width as cut ~ 12 15/16 in ~ mat entered as 12 15/16 in x 15 in; the formula gives 13"
+            + " in x 15 in. Later sizes use the entered size.",
+        "side rail ~ 17 3/4 in ~ rails entered as 15 5/8 in and 17 3/4 in; the formula gives 15"
+            + " 5/8 in and 17 5/8 in. Later sizes use the entered rails.",
+        "glazing width ~ 12 7/8 in ~ glazing entered as 12 7/8 in x 15 in; the formula gives 13 in"
+            + " x 15 in. Later sizes use the entered size.",
+        "backing height ~ 14 7/8 in ~ backing entered as 13 in x 14 7/8 in; the formula gives 13"
+            + " in x 15 in. Later sizes use the entered size.",
+        "dust cover width ~ 15 in ~ dust cover entered as 15 in x 17 3/8 in; the formula gives 15"
+            + " 3/8 in x 17 3/8 in. Later sizes use the entered size.",
+        "kerf ~ 3/32 in ~ kerf entered as 3/32 in; the saw's kerf is 1/8 in. This frame uses the"
+            + " entered kerf.",
+        "rabbet depth ~ 9/16 in ~ this lot has thickness 7/8 in and rabbet depth 9/16 in; ash cap"
+            + " has 7/8 in and 5/8 in. Later sizes use this lot.",
+        "moulding thickness ~ 13/16 in ~ this lot has thickness 13/16 in and rabbet depth 5/8 in;"
+            + " ash cap has 7/8 in and 5/8 in. Later sizes use this lot.",
+        "face ~ 1 7/16 in ~ this lot has face 1 7/16 in and lip 1/4 in; ash cap has 1 1/2 in and"
+            + " 1/4 in. Later sizes use this lot."
       })
   void what_is_measured_says_what_it_contradicts(String column, String measured, String message) {
     assertThat(made(column, measured).firing()).containsExactly("Test: " + message);
@@ -48,10 +49,10 @@ class MadeStandardsTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "frame half ~ 13 in ~ its cleat is cut 13 in for the frame and 12 in for the wall; it would"
-            + " now be 13 5/8 in and 12 in.",
-        "wall half ~ 12 in ~ its cleat is cut 13 5/8 in for the frame and 12 in for the wall; it"
-            + " would now be 13 5/8 in and 12 5/8 in."
+        "frame cleat length ~ 13 in ~ cleats entered as 13 in (frame) and 12 in (wall); the"
+            + " formulas give 13 5/8 in and 12 in. Later sizes use the entered sizes.",
+        "wall cleat length ~ 12 in ~ cleats entered as 13 5/8 in (frame) and 12 in (wall); the"
+            + " formulas give 13 5/8 in and 12 5/8 in. Later sizes use the entered sizes."
       })
   void a_cleat_that_is_cut_says_what_it_contradicts(String column, String cut, String message) {
     StandardJob job = new StandardJob().piece("moulding", "\"ash cap\"").hanging(column, cut);
@@ -63,11 +64,14 @@ class MadeStandardsTest {
     StandardJob job = new StandardJob().change("long face of cleats \"plywood 1/2\"", "1 1/4 in");
     assertThat(job.firing())
         .containsExactly(
-            "plywood 1/2: ripped with a long face of 1 1/4 in; it would now be ≈ 1 5/32 in.");
+            "plywood 1/2: long face entered as 1 1/4 in; the formula gives ≈ 1 5/32 in. Later"
+                + " sizes use the entered size.");
     assertThat(job.shows("short face of plywood 1/2")).isEqualTo("3/4 in");
     StandardJob kerf = new StandardJob().change("kerf of cleats \"plywood 1/2\"", "1/16 in");
     assertThat(kerf.firing())
-        .containsExactly("plywood 1/2: ripped with a kerf of 1/16 in; the saw's is 1/8 in.");
+        .containsExactly(
+            "plywood 1/2: kerf entered as 1/16 in; the saw kerf is 1/8 in. Check"
+                + " which blade rips it.");
   }
 
   @ParameterizedTest
@@ -80,23 +84,23 @@ class MadeStandardsTest {
     "mat step, 3/8 in",
     "dust cover inset, 1/2 in",
     "cleat end inset, 2 in",
-    "slide room, 2 in",
+    "slide clearance, 2 in",
     "saw kerf, 1/16 in"
   })
   void an_allowance_moves_nothing_that_is_cut(String allowance, String changed) {
     List<String> columns =
         List.of(
-            "window cut across",
-            "mat cut across",
+            "window width as cut",
+            "mat width as cut",
             "top rail",
-            "lite across",
-            "backing across",
-            "dust cover across",
-            "frame half",
-            "wall half",
+            "glazing width",
+            "backing width",
+            "dust cover width",
+            "frame cleat length",
+            "wall cleat length",
             "kerf",
-            "rabbet across",
-            "sight across");
+            "rabbet opening width",
+            "sight width");
     Filled before = allMade().fill();
     StandardJob later = allMade().change(allowance, changed);
     Filled after = later.fill();
@@ -110,12 +114,12 @@ class MadeStandardsTest {
   /** A piece of which all is cut as the standards have it. */
   private static StandardJob allMade() {
     return made(
-            "window cut across | window cut down | mat cut across | mat cut down | top rail | side rail"
-                + " | lite across | lite down | backing across | backing down | dust cover across"
-                + " | dust cover down | kerf",
-            "7 1/2 in | 9 1/2 in | 13 in | 15 in | 15 5/8 in | 17 5/8 in | 13 in | 15 in | 13 in | 15 in"
-                + " | 15 3/8 in | 17 3/8 in | 1/8 in")
-        .hanging("frame half | wall half", "13 5/8 in | 12 5/8 in");
+            "window width as cut | window height as cut | mat width as cut | mat height as cut |"
+                + " top rail | side rail | glazing width | glazing height | backing width |"
+                + " backing height | dust cover width | dust cover height | kerf",
+            "7 1/2 in | 9 1/2 in | 13 in | 15 in | 15 5/8 in | 17 5/8 in | 13 in | 15 in | 13 in |"
+                + " 15 in | 15 3/8 in | 17 3/8 in | 1/8 in")
+        .hanging("frame cleat length | wall cleat length", "13 5/8 in | 12 5/8 in");
   }
 
   @Test
@@ -126,7 +130,7 @@ class MadeStandardsTest {
 
   @Test
   void rails_go_by_the_mat_that_is_cut() {
-    assertThat(made("mat cut across", "12 1/2 in").shows("top rail of Test"))
+    assertThat(made("mat width as cut", "12 1/2 in").shows("top rail of Test"))
         .isEqualTo("15 1/8 in");
   }
 
@@ -135,7 +139,7 @@ class MadeStandardsTest {
   void the_stack_and_the_wall_go_by_the_lot_that_is_measured() {
     StandardJob lot = made("rabbet depth | moulding thickness", "1/4 in | 3/4 in");
     assertThat(lot.fill().find("stands proud of Test").exact()).isEqualTo("5381/50800");
-    assertThat(lot.shows("wood of Test")).isEqualTo("3/4 in");
+    assertThat(lot.shows("wood for screw of Test")).isEqualTo("3/4 in");
   }
 
   @Test

@@ -27,8 +27,8 @@ class MatStandardsTest {
     assertThat(listed("2 in | 2 in | 4 in | 4 in").broken()).isEmpty();
     assertThat(listed("2 in | 2 in | 10 3/4 in | 4 in").broken())
         .containsExactly(
-            "a: from 2 in to 12 3/4 in across and 2 in to 6 in down, it does not lie 1/2 in inside"
-                + " the mat of Test, 13 in by 15 in.");
+            "a: it must be at least 1/2 in from each edge of mat 13 in x 15 in of Test; it is 2 in"
+                + " from left, 2 in from top, 1/4 in from right and 9 in from bottom. Move it.");
   }
 
   @ParameterizedTest
@@ -39,12 +39,16 @@ class MatStandardsTest {
     "2 in | 6 7/16 in, a b",
     "3 in | 3 in, a b"
   })
-  void no_two_windows_of_a_mat_are_nearer_than_the_least_gap(String place, String nearOnes) {
+  void no_two_windows_of_a_mat_are_nearer_than_the_minimum_gap(String place, String nearOnes) {
     List<String> broken = listed("2 in | 2 in | 4 in | 4 in", place + " | 4 in | 4 in").broken();
     assertThat(broken.stream().map(text -> text.substring(0, 1)))
         .containsExactly(nearOnes.isEmpty() ? new String[0] : nearOnes.split(" "));
     assertThat(broken)
-        .allMatch(text -> text.endsWith(": it lies less than 1/2 in from another window of Test."));
+        .allMatch(
+            text ->
+                text.endsWith(
+                    ": it is less than 1/2 in from another window of Test."
+                        + " Move one of them."));
   }
 
   @Test
@@ -68,8 +72,10 @@ class MatStandardsTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "0 in | 4 in ~ a: no window is left of 0 in by 4 in.",
-        "4 in | -1 in ~ a: no window is left of 4 in by -1 in."
+        "0 in | 4 in ~ a: inner width and height must be more than 0 in; they are 0 in and 4 in."
+            + " Make the window larger than 0 in x 4 in.",
+        "4 in | -1 in ~ a: inner width and height must be more than 0 in; they are 4 in and -1 in."
+            + " Make the window larger than 4 in x -1 in."
       })
   void a_window_of_no_size_breaks_a_requirement(String size, String message) {
     assertThat(listed("2 in | 2 in | " + size).broken()).contains(message);
@@ -79,19 +85,23 @@ class MatStandardsTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "windows across ~ 0 ~ Test: 0 by 1 windows are none.",
-        "windows across | gap ~ 2 | 1/4 in ~ Test: its windows are 1/4 in apart, less than 1/2 in.",
-        "windows down | style ~ 2 | \"no mat\" ~ Test: several windows need a mat; no mat has none.",
-        "overlap ~ 5 in ~ Test: no window is left with an overlap of 5 in on each edge of 8 in by 10"
-            + " in.",
-        "overlap ~ -1/4 in ~ Test: an overlap of -1/4 in and a reveal of 0 in: less than nothing is"
-            + " neither.",
-        "paper margin ~ -1 in ~ Test: a signature room of 0 in and a paper margin of -1 in: less"
-            + " than nothing is no room.",
-        "border ~ -1 in ~ Test: a mat of 5 1/2 in by 7 1/2 in has no room for its window of 7 1/2 in"
-            + " by 9 1/2 in.",
-        "added at bottom ~ -1/4 in ~ Test: a mat of 13 in by 14 3/4 in has no room for its window of"
-            + " 7 1/2 in by 9 1/2 in."
+        "windows across ~ 0 ~ Test: windows across and windows down must be at least 1; they are 0"
+            + " and 1.",
+        "windows across | gap ~ 2 | 1/4 in ~ Test: gap must be at least 1/2 in; it is 1/4 in.",
+        "windows down | style ~ 2 | \"no mat\" ~ Test: several windows need a mat, and no mat has"
+            + " none. Choose a style with a mat.",
+        "overlap ~ 5 in ~ Test: window width and height must be more than 0 in; they are -2 in and"
+            + " 0 in. Use a smaller overlap than 5 in.",
+        "overlap ~ -1/4 in ~ Test: overlap -1/4 in and reveal 0 in cannot be negative; enter 0 in"
+            + " for none.",
+        "paper margin ~ -1 in ~ Test: signature space 0 in and paper margin -1 in cannot be"
+            + " negative; enter 0 in for none.",
+        "border ~ -1 in ~ Test: window group 7 1/2 in x 9 1/2 in does not fit mat 5 1/2 in x 7 1/2"
+            + " in. Side border -1 in, top border -1 in and added at bottom 0 in cannot be"
+            + " negative. Use a larger mat.",
+        "added at bottom ~ -1/4 in ~ Test: window group 7 1/2 in x 9 1/2 in does not fit mat 13 in"
+            + " x 14 3/4 in. Side border 2 3/4 in, top border 2 3/4 in and added at bottom -1/4 in"
+            + " cannot be negative. Use a larger mat."
       })
   void a_mat_that_cannot_be_cut_breaks_a_requirement(
       String headings, String cells, String message) {
@@ -107,10 +117,12 @@ class MatStandardsTest {
             .rows(
                 "windows",
                 "windows",
-                "window | piece | left | top | width | height | cut across",
+                "window | piece | left | top | width | height | width as cut",
                 "\"a\" | \"Test\" | 2 in | 2 in | 4 in | 4 in | 4 1/16 in");
     assertThat(job.firing())
-        .containsExactly("a: it is cut 4 1/16 in by 4 in; it would now be 4 in by 4 in.");
+        .containsExactly(
+            "a: entered as 4 1/16 in x 4 in; the formula gives 4 in x 4 in. Later"
+                + " sizes use the entered size.");
     assertThat(job.shows("right of a")).isEqualTo("6 1/16 in");
   }
 
@@ -123,7 +135,7 @@ class MatStandardsTest {
         "style | paper margin ~ \"image with reveal\" | 1 1/2 in ~ 6 in ~ 1 in"
       })
   void a_window_of_the_list_covers_its_sheet_as_its_style_does(
-      String headings, String cells, String sheet, String register) {
+      String headings, String cells, String paper, String line) {
     StandardJob job =
         new StandardJob()
             .piece("moulding | " + headings, PLAIN + cells)
@@ -132,8 +144,8 @@ class MatStandardsTest {
                 "windows",
                 "window | piece | left | top | width | height",
                 "\"a\" | \"Test\" | 2 in | 2 in | 4 in | 4 in");
-    assertThat(job.shows("sheet across of a")).isEqualTo(sheet);
-    assertThat(job.shows("register from left of a")).isEqualTo(register);
+    assertThat(job.shows("paper width of a")).isEqualTo(paper);
+    assertThat(job.shows("placement line from left of a")).isEqualTo(line);
     assertThat(job.broken()).isEmpty();
   }
 
@@ -148,7 +160,9 @@ class MatStandardsTest {
                 "window | piece | left | top | width | height",
                 "\"a\" | \"Test\" | 2 in | 2 in | 4 in | 4 in");
     assertThat(job.broken())
-        .containsExactly("Test: its windows stand in a list and in a grid of 2 by 1: leave one.");
+        .containsExactly(
+            "Test: its windows are rows of the table windows and also a grid of 2 x"
+                + " 1. Keep one of the two.");
   }
 
   @Test
@@ -157,8 +171,8 @@ class MatStandardsTest {
         new StandardJob().piece("moulding | windows across | paper margin", PLAIN + "2 | 1 in");
     assertThat(job.firing())
         .contains(
-            "Test: sheets of 10 in by 12 in lap over one another behind windows 8 1/2 in and 10 1/2"
-                + " in apart from edge to edge.");
+            "Test: paper 10 in x 12 in laps over the next paper; windows repeat every 8 1/2 in"
+                + " across and every 10 1/2 in down. Use a wider gap.");
   }
 
   /** E. Stapel, teaching handout: 2 in on boards up to 11 by 14 in, 3 in on larger ones. */
@@ -168,8 +182,8 @@ class MatStandardsTest {
       value = {
         "8 in | 4 7/8 in | 2 1/4 in ~ ''",
         "4 7/8 in | 8 in | 2 1/4 in ~ ''",
-        "10 1/2 in | 4 7/8 in | 2 1/4 in ~ Test: on a board of 14 1/2 in by 8 7/8 in borders of 2 1/4 in at the"
-            + " sides and 2 1/4 in at the top are narrower than 3 in.",
+        "10 1/2 in | 4 7/8 in | 2 1/4 in ~ Test: borders are 2 1/4 in at the sides and 2 1/4 in at"
+            + " the top; recommended 3 in on a mat of 14 1/2 in x 8 7/8 in.",
         "10 in | 8 in | 3 in ~ ''"
       })
   void the_guide_to_borders_asks_more_of_larger_boards(String sizes, String caution) {
@@ -181,7 +195,7 @@ class MatStandardsTest {
                 "pieces",
                 "title | width | height | border | moulding",
                 "\"Test\" | " + sizes + " | \"ash cap\"");
-    assertThat(job.firing().stream().filter(text -> text.contains("narrower")))
+    assertThat(job.firing().stream().filter(text -> text.contains("recommended")))
         .containsExactly(caution.isEmpty() ? new String[0] : new String[] {caution});
   }
 
@@ -201,10 +215,10 @@ class MatStandardsTest {
         "4 | 7 | 1.1 mm ~ ''",
         "4 | 8.5 | 0.06 in ~ ''",
         "0 | 0 | 0.06 in ~ ''",
-        "3 | 8 | 0.06 in ~ Test: thin has 3 ply; a mat has at least 4.",
-        "4 | 6.9 | 0.06 in ~ Test: thin has a pH of 6.9; what touches art has 7 to 8.5.",
-        "4 | 8.6 | 0.06 in ~ Test: thin has a pH of 8.6; what touches art has 7 to 8.5.",
-        "4 | 8 | 0.04 in ~ Test: thin is 0.040 in thick; a mat has at least ≈ 0.043 in."
+        "3 | 8 | 0.06 in ~ Test: thin has 3 ply; minimum for a mat 4.",
+        "4 | 6.9 | 0.06 in ~ Test: thin has pH 6.9; a board that touches art needs pH 7 to 8.5.",
+        "4 | 8.6 | 0.06 in ~ Test: thin has pH 8.6; a board that touches art needs pH 7 to 8.5.",
+        "4 | 8 | 0.04 in ~ Test: thin is 0.040 in thick; minimum for a mat ≈ 0.043 in."
       })
   void boards_that_do_art_no_good_are_cautioned(String board, String caution) {
     StandardJob job =
@@ -226,6 +240,6 @@ class MatStandardsTest {
             .change("pH of boards \"foam board\"", "5")
             .piece("moulding", "\"ash cap\"");
     assertThat(job.firing())
-        .containsExactly("Test: foam board has a pH of 5; what touches art has 7 to 8.5.");
+        .containsExactly("Test: foam board has pH 5; a board that touches art needs pH 7 to 8.5.");
   }
 }

@@ -25,7 +25,7 @@ class MillingStandardsTest {
         .rows(
             "milling",
             "movements",
-            "part | across | wood | moisture before | moisture after",
+            "part | width across grain | wood | moisture before | moisture after",
             "\"Face\" | 12 in | \"%s\" | %s | %s".formatted(wood, before, after));
   }
 
@@ -33,8 +33,10 @@ class MillingStandardsTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "1 x 6 ~ 8 ft ~ A: 3/4 in thick, it does not plane to 7/8 in: 1 in is needed for ash cap.",
-        "rough 4/4 ~ 0 ft ~ A: 1 in by 6 in by 0 in is no board."
+        "1 x 6 ~ 8 ft ~ A: thickness 3/4 in is too thin for ash cap; minimum 1 in for a finished"
+            + " 7/8 in. Use a thicker board.",
+        "rough 4/4 ~ 0 ft ~ A: thickness, width and length must be more than 0 in; they are 1 in,"
+            + " 6 in and 0 in."
       })
   void a_board_that_gives_no_blank_breaks_a_requirement(
       String size, String length, String message) {
@@ -44,37 +46,40 @@ class MillingStandardsTest {
   @Test
   void a_board_too_narrow_breaks_a_requirement() {
     StandardJob job = board("rough 4/4", "8 ft").change("face of mouldings \"ash cap\"", "7 in");
-    assertThat(job.broken()).contains("A: 6 in wide, it gives no blank of 7 1/16 in for ash cap.");
+    assertThat(job.broken())
+        .contains("A: width 6 in gives no blank of 7 1/16 in for ash cap. Use a wider board.");
   }
 
   @Test
-  void a_stretch_past_the_end_of_its_board_breaks_a_requirement() {
+  void a_clear_length_past_the_end_of_its_board_breaks_a_requirement() {
     StandardJob job =
         board("rough 4/4", "8 ft")
             .rows(
                 "milling",
                 "clear lengths",
-                "stretch | board | begins | ends",
+                "clear length | board | begins | ends",
                 "\"x\" | \"A\" | 4 ft | 9 ft");
     assertThat(job.broken())
-        .containsExactly("x: from 48 in to 108 in is no stretch of A, 96 in long.");
+        .containsExactly(
+            "x: begins 48 in must be at least 0 in and less than ends 108 in; ends"
+                + " must be at most 96 in, the length of A.");
   }
 
   @Test
-  void stretches_that_lie_on_one_another_break_a_requirement() {
+  void clear_lengths_that_overlap_break_a_requirement() {
     StandardJob job =
         board("rough 4/4", "8 ft")
             .rows(
                 "milling",
                 "clear lengths",
-                "stretch | board | begins | ends",
+                "clear length | board | begins | ends",
                 "\"x\" | \"A\" | 0 ft | 4 ft",
                 "\"y\" | \"A\" | 3 ft | 6 ft",
                 "\"z\" | \"A\" | 6 ft | 8 ft");
     assertThat(job.broken())
         .containsExactly(
-            "x: from 0 in to 48 in, it lies on 1 other stretches of A: wood is not used twice.",
-            "y: from 36 in to 72 in, it lies on 1 other stretches of A: wood is not used twice.");
+            "x: 0 in to 48 in overlaps 1 other clear lengths of A. Correct begins or ends.",
+            "y: 36 in to 72 in overlaps 1 other clear lengths of A. Correct begins or ends.");
   }
 
   @Test
@@ -82,31 +87,38 @@ class MillingStandardsTest {
     StandardJob job = board("rough 4/4", "4 ft").piece("moulding | quantity", "\"ash cap\" | 4");
     assertThat(job.firing())
         .contains(
-            "ash cap: its rough boards give 11 ft; the job takes ≈ 22 ft 4 13/16 in and 12 in to try a"
-                + " corner.");
+            "ash cap: the rough boards give 11 ft; the job takes ≈ 22 ft 4 13/16 in and a test"
+                + " corner of 12 in. Mill more.");
   }
 
   @Test
-  void wood_that_nobody_has_measured_breaks_a_requirement() {
+  void wood_without_a_coefficient_breaks_a_requirement() {
     assertThat(moving("soft maple", "6 %", "8 %").broken())
-        .containsExactly("Face: no coefficient is known for soft maple: find one, and fill it in.");
+        .containsExactly(
+            "Face: no movement coefficient is known for soft maple. Find one and"
+                + " enter it as coefficient.");
   }
 
   @Test
-  void growth_without_room_and_moisture_beyond_the_measured_are_cautioned() {
+  void growth_without_a_gap_and_moisture_beyond_the_measured_are_cautioned() {
     assertThat(moving("red oak", "6 %", "12 %").firing())
-        .containsExactly("Face: 12 in of red oak grows by ≈ 1/4 in; 0 in is left for it.");
+        .containsExactly(
+            "Face: 12 in of red oak grows by ≈ 1/4 in; expansion gap is 0 in. Leave a"
+                + " wider gap.");
     assertThat(moving("red oak", "19 %", "8 %").firing())
         .containsExactly(
-            "Face: from 19 % to 8 % of moisture; the coefficients were measured from 6 % to 14 %.");
+            "Face: moisture goes from 19 % to 8 %; the coefficients were measured from 6 % to 14"
+                + " %. Take the movement as an estimate.");
   }
 
   @Test
   void shrinkage_that_leaves_nothing_breaks_a_requirement() {
     StandardJob job =
-        moving("beech", "6 %", "8 %").change("shrinks in volume of woods \"beech\"", "100 %");
+        moving("beech", "6 %", "8 %").change("volumetric shrinkage of woods \"beech\"", "100 %");
     assertThat(job.broken())
-        .containsExactly("beech: it does not shrink by 5.5 %, 11.9 % and 100.0 %.");
+        .containsExactly(
+            "beech: radial, tangential and volumetric shrinkage must be at least 0 %"
+                + " and less than 100 %; they are 5.5 %, 11.9 % and 100.0 %.");
   }
 
   /** Source of its growth: makers' figures for cast acrylic, 4.0e-5 for each degree F. */
@@ -118,12 +130,13 @@ class MillingStandardsTest {
             .rows(
                 "pieces",
                 "pieces",
-                "title | width | height | style | moulding | glazing | lite across",
+                "title | width | height | style | moulding | glazing | glazing width",
                 "\"Test\" | 40 in | 30 in | \"no mat\" | \"ash cap\" | \"acrylic\" | 40 in");
     assertThat(job.firing())
         .anyMatch(
             text ->
-                text.startsWith("Test: acrylic of 40 in by 29 13/16 in grows to")
-                    && text.endsWith("in a rabbet of 40 1/8 in by 30 1/8 in."));
+                text.startsWith("Test: acrylic 40 in x 29 13/16 in grows to")
+                    && text.endsWith(
+                        "; the rabbet opening is 40 1/8 in x 30 1/8 in. Cut it smaller."));
   }
 }

@@ -84,7 +84,7 @@ class OpenedRowsTest {
             + "  rows of places\n    place | wall\n    \"%s\" | \"south\"\n";
     Filled waiting = filled(uncounted.formatted("Ferry: 2", "Ferry: 2"));
     assertThat(names(waiting, "places")).containsExactly("Tide");
-    assertThat(shown(waiting, "second")).isEqualTo("waits for quantity of \"Ferry\"");
+    assertThat(shown(waiting, "second")).isEqualTo("needs quantity of \"Ferry\"");
     assertThat(codes(uncounted.formatted("Ferry: 2", "Tide: 2"))).containsExactly("row-not-opened");
     assertThat(codes(uncounted.formatted("Tide: 2", "Ferry: 2"))).containsExactly("no-such-row");
   }
@@ -345,10 +345,9 @@ class OpenedRowsTest {
     for (String line : List.of("all places", "all high", "tallest", "all hooks", "first")) {
       assertThat(filled.find(line).shown().text())
           .as(line)
-          .isEqualTo("waits for quantity of \"Ferry\"");
+          .isEqualTo("needs quantity of \"Ferry\"");
     }
-    assertThat(filled.find("many of Lamp").shown().text())
-        .isEqualTo("waits for quantity of \"Ferry\"");
+    assertThat(filled.find("many of Lamp").shown().text()).isEqualTo("needs quantity of \"Ferry\"");
     assertThat(filled.find("high of Lamp").exact()).isEqualTo("2");
     assertThat(filled.find("pieces").exact()).isEqualTo("3");
     Filled known = withFerries(filled, "0");

@@ -97,12 +97,12 @@ class PendingPlansTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "sticks  | waits for the plan 'saw'",
-        "twice   | waits for the plan 'saw'",
-        "longest | waits for the plan 'saw'",
-        "cut     | waits for the plan 'saw'",
-        "first   | waits for the plan 'saw'",
-        "tied    | waits for the plan 'saw'",
+        "sticks  | needs the plan 'saw'",
+        "twice   | needs the plan 'saw'",
+        "longest | needs the plan 'saw'",
+        "cut     | needs the plan 'saw'",
+        "first   | needs the plan 'saw'",
+        "tied    | needs the plan 'saw'",
         "rails   | 5",
         "size of A | 25 in"
       })

@@ -84,8 +84,8 @@ class PicturesTest {
         .filteredOn(Verdict::isNo)
         .extracting(Verdict::text)
         .containsExactly(
-            "coarse: an image of 1200 by 800 pixels has 100 by 100 to an inch on 12 in by 8 in,"
-                + " less than 150.");
+            "coarse: an image of 1200 x 800 pixels on 12 in x 8 in gives 100 x 100 pixels per"
+                + " inch; minimum 150. Use a larger image or a smaller print.");
   }
 
   @Test

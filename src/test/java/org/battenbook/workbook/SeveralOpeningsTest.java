@@ -46,8 +46,8 @@ class SeveralOpeningsTest {
         rows of rounds
           name       | diameter
           "Porthole" | 8 in
-      page hangings
-        table hangings by hanging
+      page hanging
+        table hung frames by frame
           for each square of squares
             across = square.rail
             wood   = "ash"
@@ -59,26 +59,27 @@ class SeveralOpeningsTest {
             hooks  : count = if across > 10 in then 2 else 1
           worked out
             doubled = 2 * across
-          ticket: hanging, square, across
+          shows: frame, square, across
         table places by place
-          for each hanging of hangings, number to hooks
+          for each frame of hung frames, number to hooks
           worked out
-            at = hanging.across * number
+            at = frame.across * number
       """;
 
   @Test
   void rows_of_several_tables_stand_one_after_another() {
-    assertThat(names(filled(JOB), "hangings"))
+    assertThat(names(filled(JOB), "hung frames"))
         .containsExactly("Tide", "Ferry", "Porthole: 1", "Porthole: 2");
   }
 
   @Test
   void each_opening_says_what_its_rows_hold() {
     Filled filled = filled(JOB);
-    assertThat(column(filled, "hangings", "across"))
+    assertThat(column(filled, "hung frames", "across"))
         .containsExactly("11 1/4 in", "9 1/4 in", "9 in", "10 in");
-    assertThat(column(filled, "hangings", "wood")).containsExactly("ash", "ash", "beech", "beech");
-    assertThat(column(filled, "hangings", "doubled"))
+    assertThat(column(filled, "hung frames", "wood"))
+        .containsExactly("ash", "ash", "beech", "beech");
+    assertThat(column(filled, "hung frames", "doubled"))
         .containsExactly("22 1/2 in", "18 1/2 in", "18 in", "20 in");
   }
 
@@ -94,17 +95,17 @@ class SeveralOpeningsTest {
         filled(
             JOB
                 + """
-                  rows of hangings
-                    hanging | across
+                  rows of hung frames
+                    frame | across
                     "ferry" | 12 in
-                  rows of hangings
+                  rows of hung frames
                     round      | number | wood
                     "Porthole" | 2      | "oak"
-                change across of hangings "Tide" = 7 in because "it was cut down"
+                change across of hung frames "Tide" = 7 in because "it was cut down"
                 """);
-    assertThat(column(filled, "hangings", "across"))
+    assertThat(column(filled, "hung frames", "across"))
         .containsExactly("7 in", "12 in", "9 in", "10 in");
-    assertThat(column(filled, "hangings", "wood")).containsExactly("ash", "ash", "beech", "oak");
+    assertThat(column(filled, "hung frames", "wood")).containsExactly("ash", "ash", "beech", "oak");
     assertThat(names(filled, "places")).contains("Ferry: 2").doesNotContain("Tide: 2");
   }
 
@@ -114,12 +115,12 @@ class SeveralOpeningsTest {
         filled(
             JOB
                 + """
-                  rows of hangings
-                    hanging       | across
+                  rows of hung frames
+                    frame         | across
                     "Porthole: 1" | 12 in
                     "Porthole: 2" | 12 in
                 """);
-    assertThat(column(filled, "hangings", "across"))
+    assertThat(column(filled, "hung frames", "across"))
         .containsExactly("11 1/4 in", "9 1/4 in", "12 in", "12 in");
   }
 
@@ -145,7 +146,7 @@ class SeveralOpeningsTest {
   void a_row_of_another_table_leaves_the_cell_empty() {
     Filled filled = filled(JOB);
     assertThat(filled.faults()).isEmpty();
-    Column square = Objects.requireNonNull(table(filled, "hangings").column("square"));
+    Column square = Objects.requireNonNull(table(filled, "hung frames").column("square"));
     assertThat(IntStream.range(0, 4).mapToObj(row -> filled.value(square, row).staysEmpty()))
         .containsExactly(false, false, true, true);
   }
@@ -155,7 +156,7 @@ class SeveralOpeningsTest {
     Filled filled = filled(JOB);
     Column side = Objects.requireNonNull(table(filled, "squares").column("side"));
     Filled edited = Objects.requireNonNull(filled.withCell(side, 1, "9.5 in").filled());
-    assertThat(column(edited, "hangings", "doubled")).contains("19 1/2 in");
+    assertThat(column(edited, "hung frames", "doubled")).contains("19 1/2 in");
   }
 
   @Test
@@ -182,7 +183,7 @@ class SeveralOpeningsTest {
         "across = square.rail; across : length = 3 in; cell-of-opening-without-formula",
         "across = square.rail; doubled = square.rail; cell-not-for-opening",
         "across = square.rail; square = square.rail; cell-not-for-opening",
-        "across = square.rail; hanging = square.title; cell-not-for-opening",
+        "across = square.rail; frame = square.title; cell-not-for-opening",
         "wood   = \"ash\"; across = 3 in; cell-not-for-opening",
         "for each square of squares; for each square of; for-each-form",
         "for each square of squares; for each square of squares,; for-each-form",
@@ -194,8 +195,7 @@ class SeveralOpeningsTest {
 
   @Test
   void an_opening_stands_above_the_columns() {
-    String late =
-        JOB.replace("    ticket: hanging", "    for each hook of squares\n    ticket: hanging");
+    String late = JOB.replace("    shows: frame", "    for each hook of squares\n    shows: frame");
     assertThat(codes(late)).contains("for-each-out-of-place");
   }
 
@@ -217,10 +217,10 @@ class SeveralOpeningsTest {
             .replace("across : length", "across : length\n side : length");
     Filled filled = filled(job);
     assertThat(filled.find("side of Ferry").spot().place().words()).isEqualTo("side of squares");
-    assertThat(filled.find("side of hangings \"Ferry\"").spot().place().words())
-        .isEqualTo("side of hangings");
+    assertThat(filled.find("side of hung frames \"Ferry\"").spot().place().words())
+        .isEqualTo("side of hung frames");
     assertThat(filled.find("side of Porthole: 1").spot().place().words())
-        .isEqualTo("side of hangings");
+        .isEqualTo("side of hung frames");
   }
 
   /** Cells of an opening mean what formulas mean that are written into each row. */

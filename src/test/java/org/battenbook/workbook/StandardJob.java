@@ -33,7 +33,7 @@ final class StandardJob {
 
   /** How the piece called Test hangs. */
   StandardJob hanging(String headings, String cells) {
-    return rows("hangings", "hangings", "hanging | " + headings, "\"Test\" | " + cells);
+    return rows("hanging", "hung frames", "frame | " + headings, "\"Test\" | " + cells);
   }
 
   /** A line called {@code asked}. */
@@ -57,12 +57,12 @@ final class StandardJob {
     return fill().find(place).shown().text();
   }
 
-  /** The requirements that do not hold. */
+  /** The requirements that fail. */
   List<String> broken() {
     return texts(fill().requirements().stream().filter(Verdict::isNo).toList());
   }
 
-  /** The cautions that fire. */
+  /** The cautions that apply. */
   List<String> firing() {
     return texts(fill().cautions().stream().filter(Verdict::isYes).toList());
   }

@@ -111,19 +111,19 @@ class StandardsTest {
     Filled museum = museum();
     assertThat(museum.find("top rail of The Heron, elevation").shown().text())
         .isEqualTo("24 3/16 in");
-    assertThat(museum.find("rabbet across of The Heron, elevation").exact())
+    assertThat(museum.find("rabbet opening width of The Heron, elevation").exact())
         .isEqualTo("44029/2032");
     assertThat(firing(museum))
         .contains(
-            "The Heron, elevation: made with rails of 24 3/16 in and 19 3/8 in;"
-                + " they would now be 24 1/4 in and 19 7/16 in.");
+            "The Heron, elevation: rails entered as 24 3/16 in and 19 3/8 in; the formula gives 24"
+                + " 1/4 in and 19 7/16 in. Later sizes use the entered rails.");
   }
 
   @Test
   void what_is_too_small_for_a_cleat_or_too_narrow_behind_is_cautioned() {
     assertThat(firing(museum()))
         .anyMatch(text -> text.startsWith("Season ticket of Miss Vale: too small for plywood 1/2"))
-        .anyMatch(text -> text.contains("put a strainer or a block behind it"));
+        .anyMatch(text -> text.contains("Add a block or strainer."));
   }
 
   @Test
@@ -144,35 +144,44 @@ class StandardsTest {
   void glazing_on_bare_art_or_the_wrong_moulding_under_a_panel_breaks_a_requirement() {
     assertThat(broken("style | moulding | glazing", "\"floated panel\" | \"ash cap\" | \"glass\""))
         .containsExactlyInAnyOrder(
-            "Test: floated panel does not go with ash cap; an open-faced moulding is for a floated"
-                + " panel, and only for that.",
-            "Test: a ledge of 0 in does not reach under the panel across a gap of 1/4 in.",
-            "Test: the glazing would touch the art; put a mat or a spacer between them.");
+            "Test: style floated panel does not go with ash cap. A floated panel needs a moulding"
+                + " with a ledge; every other style needs one without.",
+            "Test: ledge 0 in must be more than float gap 1/4 in, or it does not reach under the"
+                + " panel. Use a moulding with a wider ledge.",
+            "Test: the glazing would touch the art. Put a mat or a spacer between them.");
   }
 
   @Test
-  void a_frame_measured_too_small_or_a_lite_too_large_breaks_a_requirement() {
-    assertThat(broken("moulding | top rail | lite across", "\"ash cap\" | 15 1/4 in | 13 1/8 in"))
+  void a_frame_measured_too_small_or_glazing_too_large_breaks_a_requirement() {
+    assertThat(broken("moulding | top rail | glazing width", "\"ash cap\" | 15 1/4 in | 13 1/8 in"))
         .containsExactlyInAnyOrder(
-            "Test: a rabbet of 12 3/4 in by 15 1/8 in is too small for 13 in by 15 in.",
-            "Test: a lite of 13 1/8 in by 15 in does not go into a rabbet of 12 3/4 in by 15 1/8 in.");
+            "Test: package 13 in x 15 in does not fit rabbet opening 12 3/4 in x 15 1/8 in. Make"
+                + " the rails longer or the package smaller.",
+            "Test: glazing 13 1/8 in x 15 in does not fit rabbet opening 12 3/4 in x 15 1/8 in."
+                + " Cut it smaller.");
   }
 
   @Test
   void a_mat_too_small_for_its_window_breaks_a_requirement() {
     assertThat(
             broken(
-                "moulding | mat outside across | mat outside down", "\"ash cap\" | 7 in | 15 in"))
+                "moulding | mat outside width | mat outside height", "\"ash cap\" | 7 in | 15 in"))
         .hasSize(2)
         .anyMatch(
-            text -> text.startsWith("Test: a mat of 7 in by 15 in has no room for its window"))
-        .anyMatch(text -> text.startsWith("Test: a sheet of 8 in by 10 in does not lie behind"));
+            text ->
+                text.startsWith(
+                    "Test: window group 7 1/2 in x 9 1/2 in does not fit mat 7 in x 15 in."))
+        .anyMatch(
+            text ->
+                text.startsWith("Test: paper 8 in x 10 in must be smaller than mat 7 in x 15 in"));
   }
 
   @Test
   void a_rail_longer_than_its_stick_breaks_a_requirement() {
     assertThat(broken("moulding | border", "\"ash cap\" | 50 in"))
-        .contains("Test: rails of 110 1/8 in and 112 1/8 in do not come out of a stick of 8 ft.");
+        .contains(
+            "Test: rails 110 1/8 in and 112 1/8 in with end trims 1/2 in do not fit a stick"
+                + " of 8 ft. Use a longer stick.");
   }
 
   /** The rules that an 8 by 10 piece breaks when its row says this. */

@@ -270,7 +270,7 @@ class TolerancesTest {
         .extracting(FilledValue::name)
         .isEqualTo("tolerance of washer");
     assertThat(shown(gap, "gap")).isEqualTo("3.00 mm");
-    assertThat(shown(gap, "fits")).isEqualTo("waits: at fault is tolerance of washer");
+    assertThat(shown(gap, "fits")).isEqualTo("error in tolerance of washer");
     assertThat(gap.errors("gap").open()).singleElement().asString().contains("zero or more");
   }
 

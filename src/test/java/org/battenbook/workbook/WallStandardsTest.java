@@ -49,7 +49,7 @@ class WallStandardsTest {
             "deep"   | 1 1/2 in | 1/4 in | (%s - 1/2 in) | 1 in         | 600 kg/m^3
         """
                 .formatted(protrusion)
-            + WALL.formatted("height | line up | centre line", "12 ft | \"bottoms\" | (%s + 10 in)")
+            + WALL.formatted("height | line up | center line", "12 ft | \"bottoms\" | (%s + 10 in)")
                 .formatted(bottom)
             + HEADINGS
             + "\n"
@@ -63,15 +63,22 @@ class WallStandardsTest {
 
   @ParameterizedTest
   @CsvSource(
-      delimiter = ';',
+      delimiter = '~',
       value = {
-        "run; 70 in; North: a run of 70 in, begun at 0 in, is longer than the wall of 60 in.",
-        "begins at; -2 in; North: a run of 62 in, begun at -2 in, is longer than the wall of 60 in.",
-        "run; 15 in; North: its frames of 16 in in all and gaps of 0 in do not hang in one row on 15 in.",
-        "centre line; 9 in; Tall: 20 in high and its top 19 in up, it would go 1 in below the floor.",
-        "centre line; 86 in; Tall: its top at 96 in leaves no room under 96 in of wall to lift it by 1/2 in.",
-        "tiers; 0; North: 0 tiers on 60 in by 96 in is no wall to hang on.",
-        "going; 0 in; North: steps of 0 in and studs 16 in apart are none.",
+        "usable width ~ 70 in ~ North: begins at (0 in) plus usable width (70 in) must be at most"
+            + " the width, 60 in; begins at must be at least 0 in.",
+        "begins at ~ -2 in ~ North: begins at (-2 in) plus usable width (62 in) must be at most"
+            + " the width, 60 in; begins at must be at least 0 in.",
+        "usable width ~ 15 in ~ North: frame widths (16 in) and gaps (0 in) do not fit in 15 in."
+            + " Move a frame to another tier or wall, or make the gaps smaller.",
+        "center line ~ 9 in ~ Tall: top 19 in, height 20 in: its bottom is 1 in below the floor."
+            + " Hang it higher.",
+        "center line ~ 86 in ~ Tall: top 96 in leaves less than the 1/2 in needed to lift it off."
+            + " The wall is 96 in high, above a floor at 0 in. Hang it lower.",
+        "tiers ~ 0 ~ North: width, height and tiers must be more than 0; they are 60 in, 96 in and"
+            + " 0.",
+        "stair run ~ 0 in ~ North: stair run and studs apart must be more than 0 in; they are 0 in"
+            + " and 16 in.",
       })
   void what_cannot_be_hung_so_breaks_a_requirement(String heading, String cell, String message) {
     Workbook job = job(WALL.formatted(heading, cell) + HEADINGS + "\n" + TALL);
@@ -90,18 +97,20 @@ class WallStandardsTest {
     Filled inTheWay = filled(at + obstacles.formatted("39 in") + HEADINGS + "\n" + TALL);
     assertThat(broken(inTheWay))
         .containsExactly(
-            "Tall: from 22 in to 38 in along North and 50 in to 70 in up, it reaches into the room"
-                + " of switch.");
+            "Tall: too close to switch: it covers 22 in to 38 in along North, 50 in to 70 in up."
+                + " Move it.");
     assertThat(broken(filled(at + obstacles.formatted("40 in") + HEADINGS + "\n" + TALL)))
         .isEmpty();
     assertThat(broken(filled(at + obstacles.formatted("40 in").replace("| 3 in ", "| 0 in "))))
-        .containsExactly("switch: 0 in by 5 in and 2 in around it is nothing in the way.");
+        .containsExactly(
+            "switch: width and height must be more than 0 in, clearance at least 0"
+                + " in; they are 0 in, 5 in and 2 in.");
   }
 
   @Test
-  void frames_of_two_tiers_keep_the_room_it_takes_to_lift_one_off() {
+  void frames_of_two_tiers_keep_the_lift_clearance_of_each() {
     String tiers =
-        WALL.formatted("tiers | centre line", "2 | 70 in")
+        WALL.formatted("tiers | center line", "2 | 70 in")
             + "change tier gap = %s because \"test\"\n"
             + HEADINGS.replace("title", "tier | title")
             + "\n 1 |"
@@ -111,32 +120,36 @@ class WallStandardsTest {
     assertThat(broken(filled(tiers.formatted("1/2 in")))).isEmpty();
     assertThat(broken(filled(tiers.formatted("7/16 in"))))
         .containsExactly(
-            "Below: it overlaps a neighbour on North, or has not the 1/2 in above it that it takes"
-                + " to lift it off.");
+            "Below: it overlaps a neighbor on North, or the 1/2 in above it for lifting off is not"
+                + " clear. Move one of them.");
   }
 
   @Test
-  void places_that_nobody_gave_a_wall_are_told_of() {
+  void frames_without_a_wall_break_a_requirement() {
     String job =
         PLAIN
             + HEADINGS.replace("title", "quantity | title")
             + "\n 2 |"
             + TALL
-            + "\npage places\n rows of places\n hanging | number | wall\n \"Tall\" | 2 | \"elsewhere\"";
+            + "\npage places\n rows of places\n frame | number | wall\n"
+            + " \"Tall\" | 2 | \"elsewhere\"";
     assertThat(broken(filled(job)))
-        .containsExactly("Tall: of its 2 frames, 1 have a place on a wall.");
+        .containsExactly(
+            "Tall: 1 of 2 frames have a place on a wall. Enter a wall for each of the"
+                + " others.");
   }
 
   @Test
-  void two_frames_of_one_order_are_told_of() {
+  void two_frames_of_one_position_break_a_requirement() {
     String job =
         PLAIN
             + HEADINGS.replace("title", "quantity | title")
             + "\n 2 |"
             + TALL
-            + "\npage places\n rows of places\n hanging | number | order\n"
+            + "\npage places\n rows of places\n frame | number | position from left\n"
             + " \"Tall\" | 1 | 2\n \"Tall\" | 2 | 2";
-    assertThat(broken(filled(job))).contains("Tall: 1: 2 frames of North have the order 2.");
+    assertThat(broken(filled(job)))
+        .contains("Tall: 1: 2 frames in North have position 2. Give each a number of its own.");
   }
 
   @Test
@@ -148,9 +161,9 @@ class WallStandardsTest {
     String none =
         light.replace("12 in ", "8 in ") + "change stud spacing = 48 in because \"test\"\n";
     assertThat(cautions(filled(none + heavy.formatted("3 lb"))))
-        .anyMatch(text -> text.contains("no stud stands behind what holds it"));
+        .anyMatch(text -> text.contains("no stud is behind its fasteners"));
     assertThat(cautions(filled(light + heavy.formatted("20 lb"))))
-        .anyMatch(text -> text.contains("only one of its 3 wall screws meets wood"));
+        .anyMatch(text -> text.contains("only one of its 3 wall screws is in a stud"));
   }
 
   @Test
@@ -158,7 +171,7 @@ class WallStandardsTest {
     String light = PLAIN.replace("20 in ", "12 in ");
     Filled filled = filled(light + HEADINGS + "\n" + TALL);
     assertThat(filled.find("bearing screws of Tall").exact()).isEqualTo("1");
-    assertThat(filled.find("fixings here of Tall").exact()).isEqualTo("3");
+    assertThat(filled.find("fasteners here of Tall").exact()).isEqualTo("3");
   }
 
   private static Workbook job(String text) {

@@ -48,7 +48,7 @@ class WorkbookTest {
             left = if first row then 0 in else above.left + above.rail
           require rail < 20 in
             else "{title}: {rail} is too long"
-          ticket: title, rail
+          shows: title, rail
         lines
           total = sum of rail * quantity over pieces
           wide = count of pieces where width > 12 in
@@ -119,7 +119,7 @@ class WorkbookTest {
   }
 
   @Test
-  void a_requirement_that_does_not_hold_says_so_with_values_put_in() {
+  void a_requirement_that_fails_says_so_with_its_values() {
     List<String> broken =
         fill(SHOP, JOB).requirements().stream().filter(Verdict::isNo).map(Verdict::text).toList();
     assertThat(broken).containsExactly("Broadside: 23 3/4 in is too long");

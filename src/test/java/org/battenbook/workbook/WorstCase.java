@@ -31,7 +31,7 @@ record WorstCase(Map<String, String> texts) {
     return new WorstCase(Map.of("job.batten", job, "standards.batten", standards));
   }
 
-  /** Asserts by how many millimetres a place is off. */
+  /** Asserts by how many millimeters a place is off. */
   void assertOff(String place, String worst, String why) {
     Filled filled = filled(texts);
     Rational off = Rational.parse(worst);

@@ -106,7 +106,7 @@ class SpreadsheetWriterTest {
       assertThat(sheet.getPaneInformation().getHorizontalSplitPosition()).isEqualTo((short) 1);
       assertThat(sheet.isColumnHidden(3)).isTrue();
       assertThat(sheet.getRow(1).getCell(1).getCellComment().getString().getString())
-          .isEqualTo("measured back");
+          .isEqualTo("as cut");
     }
   }
 
@@ -116,7 +116,7 @@ class SpreadsheetWriterTest {
             List.of(SheetCell.words(0, 0, Look.TITLE, "Mats")),
             List.of(
                 new SheetCell(
-                    1, 1, new CellContent.Figure(19.375), Look.GIVEN, "# ??/??", "measured back")),
+                    1, 1, new CellContent.Figure(19.375), Look.GIVEN, "# ??/??", "as cut")),
             List.of(
                 cell(2, 0, new CellContent.Truth(true)),
                 cell(2, 1, new CellContent.Day(LocalDate.of(2026, 3, 14))),

@@ -67,7 +67,7 @@ class StickRefusalTest {
         "the trim at the last end of stock 'ash' is below zero: correct it, or say 0",
         () -> ash.trimmed(zero, LESS));
     refused(
-        "the least offcut of stock 'ash' is below zero: correct it, or say 0",
+        "the minimum offcut of stock 'ash' is below zero: correct it, or say 0",
         () -> ash.keeping(LESS));
     refused(
         "the start of stock 'ash' is below zero: correct it, or say 0",

@@ -26,8 +26,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code cuts --keep} on copies of the shipped workbooks: what it writes, and what it does not. */
-class CutsKeepTest {
+/**
+ * {@code cuts --update-stock} on copies of the shipped workbooks: what it writes, and what it does
+ * not.
+ */
+class UpdateStockTest {
   private static final String JOB = "saltmarsh-ferry-museum.batten";
   private static final String SHOP = "marsh-lane-prices.batten";
 
@@ -66,18 +69,18 @@ class CutsKeepTest {
   void a_job_that_is_cut_costs_what_it_was_planned_to_and_is_not_planned_again()
       throws IOException, Loader.Unreadable {
     Map<String, String> before = money();
-    CommandRun run = cuts("--keep");
+    CommandRun run = cuts("--update-stock");
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(run.out().replaceAll("\\s+", " "))
-        .contains("Written into the workbooks")
-        .contains("on hand of \"red oak with a knot\" in 'sticks'");
+        .contains("Stock updates")
+        .contains("on hand of \"red oak with a knot\" in 'sticks on hand'");
     assertThat(money()).isEqualTo(before);
-    assertThat(cuts().out()).contains("nothing is to be cut");
+    assertThat(cuts().out()).contains("nothing to cut");
     String job = text(JOB);
     String shop = text(SHOP);
-    CommandRun again = cuts("--keep");
+    CommandRun again = cuts("--update-stock");
     assertThat(again.status()).isEqualTo(2);
-    assertThat(again.err()).contains("it may be kept already");
+    assertThat(again.err()).contains("nothing to update");
     assertThat(text(JOB)).isEqualTo(job);
     assertThat(text(SHOP)).isEqualTo(shop);
   }
@@ -104,7 +107,7 @@ class CutsKeepTest {
   void all_but_new_rows_and_counts_stays_to_the_byte() throws IOException {
     String shop = text(SHOP);
     String job = text(JOB);
-    cuts("--keep");
+    cuts("--update-stock");
     assertThat(text(JOB)).startsWith(job);
     assertThat(without(text(SHOP), "Saltmarsh Ferry Museum, "))
         .isEqualTo(shop.replace("| 1       |", "| 0       |"));
@@ -117,29 +120,32 @@ class CutsKeepTest {
   }
 
   @Test
-  void one_plan_is_kept_alone_and_an_offcut_goes_into_the_next_plan()
+  void one_plan_is_recorded_alone_and_an_offcut_goes_into_the_next_plan()
       throws IOException, Loader.Unreadable {
-    cuts("--keep", "--plan", "lite");
+    cuts("--update-stock", "--plan", "glazing");
     assertThat(text(SHOP)).contains("\"glass\"").doesNotContain("Museum, ash cap");
     assertThat(filled().find("sheets bought of G 25").exact()).isEqualTo("4");
     Files.writeString(folder.resolve(JOB), text(JOB).replaceAll("(?s)page sheets\n.*", ""));
     assertThat(
-            filled().find("offcut of lite stock \"Saltmarsh Ferry Museum, glass: 1: 7\"").exact())
+            filled()
+                .find("offcut of glazing stock \"Saltmarsh Ferry Museum, glass: 1: 7\"")
+                .exact())
         .isEqualTo("yes");
   }
 
   @Test
   void what_is_written_is_in_the_json_too() throws IOException {
-    JsonNode answer = new JsonMapper().readTree(cuts("--keep", "--json", "--plan", "rail").out());
-    assertThat(answer.at("/kept/0/change").asText()).contains("0 instead of 1");
-    assertThat(answer.at("/kept/0/file").asText()).endsWith(SHOP);
+    JsonNode answer =
+        new JsonMapper().readTree(cuts("--update-stock", "--json", "--plan", "rail").out());
+    assertThat(answer.at("/updates/0/change").asText()).contains("0 instead of 1");
+    assertThat(answer.at("/updates/0/file").asText()).endsWith(SHOP);
   }
 
   @Test
   void a_save_that_was_stopped_midway_is_finished_by_the_next_command() throws IOException {
     String job = text(JOB);
     String shop = text(SHOP);
-    cuts("--keep");
+    cuts("--update-stock");
     Map<Path, String> texts =
         Map.of(folder.resolve(JOB), text(JOB), folder.resolve(SHOP), text(SHOP));
     Files.writeString(folder.resolve(JOB), job);
@@ -150,7 +156,7 @@ class CutsKeepTest {
     CommandRun next = CommandRun.of("fill", job());
     assertThat(next.err()).contains("it was finished now").contains("'" + JOB + "'");
     texts.forEach((file, text) -> assertThat(file).hasContent(text));
-    assertThat(cuts("--keep").err()).contains("it may be kept already");
+    assertThat(cuts("--update-stock").err()).contains("nothing to update");
   }
 
   @Test
@@ -159,7 +165,7 @@ class CutsKeepTest {
     Map<Path, String> texts =
         Map.of(folder.resolve(JOB), text(JOB) + "\n", folder.resolve(SHOP), shop + "\n");
     StoppedSaves.stopEarly(Path.of(job()), texts);
-    CommandRun next = cuts("--keep");
+    CommandRun next = cuts("--update-stock");
     assertThat(next.status()).as(next.err()).isZero();
     assertThat(next.err()).contains("was undone");
     assertThat(text(SHOP)).isNotEqualTo(shop);
@@ -171,7 +177,7 @@ class CutsKeepTest {
     String shop = text(SHOP);
     try (Claim claim = Claim.of(Path.of(job()))) {
       assertThat(claim.file()).hasFileName(JOB);
-      CommandRun run = cuts("--keep");
+      CommandRun run = cuts("--update-stock");
       assertThat(run.status()).isEqualTo(2);
       assertThat(run.err()).contains("this process is changing it; wait until that ends");
       assertThat(cuts().status()).isZero();
@@ -184,11 +190,11 @@ class CutsKeepTest {
     Path real = Files.createDirectories(folder.resolve("archive")).resolve(JOB);
     Files.move(folder.resolve(JOB), real);
     Files.createSymbolicLink(folder.resolve(JOB), real);
-    CommandRun run = cuts("--keep");
+    CommandRun run = cuts("--update-stock");
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(folder.resolve(JOB)).isSymbolicLink();
     assertThat(Files.readString(real)).contains("glass");
-    assertThat(cuts("--keep").err()).contains("it may be kept already");
+    assertThat(cuts("--update-stock").err()).contains("nothing to update");
   }
 
   private void write(Map<SourceText, String> texts) throws NotWritten {
@@ -228,12 +234,12 @@ class CutsKeepTest {
     String shop =
         text(SHOP)
             .replaceAll(
-                "(?s)  rows of sticks\n.*?  rows of flaws\n.*?\n\n",
-                "  rows of sticks from \"rack.csv\"\n\n");
+                "(?s)  rows of sticks on hand\n.*?  rows of defects\n.*?\n\n",
+                "  rows of sticks on hand from \"rack.csv\"\n\n");
     Files.writeString(folder.resolve(SHOP), shop);
-    CommandRun run = cuts("--keep");
+    CommandRun run = cuts("--update-stock");
     assertThat(run.status()).as(run.err()).isEqualTo(2);
-    assertThat(run.err()).contains("rack.csv").contains("rows of sticks");
+    assertThat(run.err()).contains("rack.csv").contains("rows of sticks on hand");
     assertThat(text(SHOP)).isEqualTo(shop);
   }
 

@@ -11,8 +11,8 @@ import org.battenbook.number.Rational;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Laws of the fixings of a cleat in a wall with studs, wherever its first stud stands. */
-class FixingsTest {
+/** Laws of the fasteners of a wall cleat in a wall with studs, wherever its first stud stands. */
+class FastenersTest {
   private static final long SEED = 20_261_125;
 
   /** Outside sizes of frames, across: from the shortest cleat that has room to one of six feet. */
@@ -29,7 +29,7 @@ class FixingsTest {
 
   @ParameterizedTest
   @MethodSource("studsApart")
-  void fixings_keep_an_inch_apart_within_their_cleat(int studsApart) {
+  void fasteners_keep_an_inch_apart_within_their_cleat(int studsApart) {
     Filled filled = job(studsApart).fill();
     assertThat(filled.faults()).isEmpty();
     frames().forEach(frame -> keepApart(filled, frame, told(studsApart)));
@@ -37,13 +37,13 @@ class FixingsTest {
 
   @ParameterizedTest
   @MethodSource("studsApart")
-  void each_stud_behind_a_cleat_takes_a_fixing_where_fixings_stand_closer(int studsApart) {
+  void each_stud_behind_a_cleat_takes_a_fastener_where_fasteners_stand_closer(int studsApart) {
     Filled filled = job(studsApart).fill();
     List<String> closer =
         frames()
             .filter(
                 frame ->
-                    exact(filled, "fixings apart of " + frame).compareTo(Rational.of(studsApart))
+                    exact(filled, "fasteners apart of " + frame).compareTo(Rational.of(studsApart))
                         <= 0)
             .toList();
     assertThat(closer).isNotEmpty();
@@ -55,27 +55,30 @@ class FixingsTest {
   }
 
   private static void keepApart(Filled filled, String frame, String told) {
-    List<Rational> fixings = fixings(filled, frame);
-    assertThat(fixings).as(told).hasSizeGreaterThanOrEqualTo(3);
-    assertThat(fixings.get(0)).as("%s: %s", told, fixings).isGreaterThanOrEqualTo(Rational.ZERO);
-    for (int i = 1; i < fixings.size(); i++) {
-      assertThat(fixings.get(i).minus(fixings.get(i - 1)))
-          .as("%s: %s, %s", told, frame, fixings)
+    List<Rational> fasteners = fasteners(filled, frame);
+    assertThat(fasteners).as(told).hasSizeGreaterThanOrEqualTo(3);
+    assertThat(fasteners.get(0))
+        .as("%s: %s", told, fasteners)
+        .isGreaterThanOrEqualTo(Rational.ZERO);
+    for (int i = 1; i < fasteners.size(); i++) {
+      assertThat(fasteners.get(i).minus(fasteners.get(i - 1)))
+          .as("%s: %s, %s", told, frame, fasteners)
           .isGreaterThanOrEqualTo(Rational.ONE);
     }
-    assertThat(fixings.get(fixings.size() - 1))
-        .as("%s: %s, %s", told, frame, fixings)
+    assertThat(fasteners.get(fasteners.size() - 1))
+        .as("%s: %s, %s", told, frame, fasteners)
         .isLessThanOrEqualTo(exact(filled, "cleat length of " + frame));
   }
 
   /** From the left end of its cleat, in inches. */
-  private static List<Rational> fixings(Filled filled, String frame) {
-    int count = exact(filled, "fixings here of " + frame).floor().intValueExact();
-    List<Rational> fixings = new ArrayList<>();
+  private static List<Rational> fasteners(Filled filled, String frame) {
+    int count = exact(filled, "fasteners here of " + frame).floor().intValueExact();
+    List<Rational> fasteners = new ArrayList<>();
     for (int number = 1; number <= count; number++) {
-      fixings.add(exact(filled, "from left of wall fixings \"%s: %d\"".formatted(frame, number)));
+      fasteners.add(
+          exact(filled, "from left of wall fasteners \"%s: %d\"".formatted(frame, number)));
     }
-    return fixings;
+    return fasteners;
   }
 
   private static Rational exact(Filled filled, String place) {
