@@ -182,6 +182,8 @@ class ArchitectureTest {
                 "saving",
                 "workbook.FolderLoader",
                 "workbook.JobFolder",
+                "workbook.MissingFile",
+                "workbook.ShippedStandards",
                 "export.file.TemporaryFolder",
                 "logging.SilentContexts",
                 "cli"))

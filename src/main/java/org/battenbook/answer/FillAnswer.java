@@ -45,6 +45,9 @@ public final class FillAnswer {
     json.writeStartObject();
     json.writeStringField("workbook", workbook.title());
     json.writeStringField("file", workbook.file());
+    if (filled != null) {
+      Json.editions(json, filled.book());
+    }
     Json.array(json, "pages", this::writePages);
     Json.array(json, "checks", this::writeRequirements);
     Json.array(json, "cautions", this::writeCautions);

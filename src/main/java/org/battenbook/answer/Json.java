@@ -9,6 +9,8 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.OutputStream;
+import org.battenbook.book.Book;
+import org.battenbook.book.Edition;
 
 /**
  * Opens the one kind of JSON text that is written: UTF-8, indented, lines ended alike everywhere,
@@ -45,6 +47,18 @@ final class Json {
       content.write(json);
       json.writeRaw('\n');
     }
+  }
+
+  /** Writes which editions a job was calculated with. */
+  static void editions(JsonGenerator json, Book book) throws IOException {
+    json.writeArrayFieldStart("editions");
+    for (Edition edition : book.editions()) {
+      json.writeStartObject();
+      json.writeStringField("file", edition.file().name());
+      json.writeStringField("edition", edition.name());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   /** Writes a field that holds an array. */

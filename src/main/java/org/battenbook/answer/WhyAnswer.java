@@ -38,11 +38,23 @@ public final class WhyAnswer {
 
   /** Writes it as JSON in UTF-8; the stream is left open. */
   public void writeTo(OutputStream out) throws IOException {
-    Json.write(out, json -> write(json, derivation, steps));
+    Json.write(out, this::write);
+  }
+
+  private void write(JsonGenerator json) throws IOException {
+    json.writeStartObject();
+    writeFields(json, derivation, steps);
+    Json.editions(json, filled.book());
+    json.writeEndObject();
   }
 
   private void write(JsonGenerator json, Derivation node, int stepsLeft) throws IOException {
     json.writeStartObject();
+    writeFields(json, node, stepsLeft);
+    json.writeEndObject();
+  }
+
+  private void writeFields(JsonGenerator json, Derivation node, int stepsLeft) throws IOException {
     json.writeStringField("place", node.place());
     json.writeFieldName("value");
     writeValue(json, node);
@@ -60,7 +72,6 @@ public final class WhyAnswer {
     writeChanged(json, node.changed());
     writeOverride(json, node.override());
     writeRounding(json, node.rounding());
-    json.writeEndObject();
   }
 
   private void writeValue(JsonGenerator json, Derivation node) throws IOException {

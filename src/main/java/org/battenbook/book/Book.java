@@ -24,6 +24,7 @@ public final class Book {
   /** The files that each file sees. */
   private final Map<SourceText, Set<SourceText>> seen;
 
+  private final List<Edition> editions;
   private final Pictures pictures;
   private final Map<String, Page> pages = new LinkedHashMap<>();
   private List<Page> first = List.of();
@@ -41,18 +42,25 @@ public final class Book {
       @Nullable Name currency,
       @Nullable ShownAs lengths,
       Map<SourceText, Set<SourceText>> seen,
+      List<Edition> editions,
       Pictures pictures) {
     this.source = source;
     this.title = title;
     this.currency = currency;
     this.lengths = lengths;
     this.seen = new LinkedHashMap<>(seen);
+    this.editions = List.copyOf(editions);
     this.pictures = pictures;
   }
 
   /** The job's own text. */
   public SourceText source() {
     return source;
+  }
+
+  /** The editions of the files that state one, in the order of {@link #sources}. */
+  public List<Edition> editions() {
+    return editions;
   }
 
   /** The image files that texts in the job name. */

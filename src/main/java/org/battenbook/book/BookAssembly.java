@@ -43,7 +43,14 @@ public final class BookAssembly {
     this.diagnostics = diagnostics;
     WorkbookFile job = files.job();
     this.book =
-        new Book(job.source(), title(job), currency(), lengths(), files.seen(), files.pictures());
+        new Book(
+            job.source(),
+            title(job),
+            currency(),
+            lengths(),
+            files.seen(),
+            editions(),
+            files.pictures());
     this.openings = new OpeningAssembly(book, diagnostics);
     this.plans = new PlanAssembly(book, diagnostics);
   }
@@ -79,6 +86,16 @@ public final class BookAssembly {
       last = file.currency() == null ? last : file.currency();
     }
     return last;
+  }
+
+  private List<Edition> editions() {
+    List<Edition> editions = new ArrayList<>();
+    for (WorkbookFile file : files.inOrder()) {
+      if (file.edition() != null) {
+        editions.add(new Edition(file.source(), file.edition().text()));
+      }
+    }
+    return editions;
   }
 
   private @Nullable ShownAs lengths() {

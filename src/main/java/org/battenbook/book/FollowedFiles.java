@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.battenbook.bound.Bound;
 import org.battenbook.listing.Listing;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
+import org.battenbook.syntax.Follows;
 import org.battenbook.syntax.PlanSection;
 import org.battenbook.syntax.Quoted;
 import org.battenbook.syntax.WorkbookFile;
@@ -30,6 +32,9 @@ public final class FollowedFiles {
   /** The chain of files being read now, from the job on. */
   private final List<SourceText> open = new ArrayList<>();
 
+  /** Whether a followed file is missing: then most names would be unknown. */
+  private boolean isIncomplete;
+
   private final JobSize size;
   private final WorkbookFile job;
   private final Pictures pictures;
@@ -42,6 +47,9 @@ public final class FollowedFiles {
     this.diagnostics = diagnostics;
     this.size = new JobSize(diagnostics);
     this.job = visit(files.text(job, null));
+    if (isIncomplete) {
+      diagnostics.stop();
+    }
     this.pictures = pictures == null ? files.pictures(this.job.source()) : pictures;
   }
 
@@ -125,7 +133,7 @@ public final class FollowedFiles {
     open.add(text);
     Set<SourceText> sees = new LinkedHashSet<>();
     sees.add(text);
-    for (Quoted follows : file.follows()) {
+    for (Follows follows : file.follows()) {
       follow(follows, text, sees);
     }
     open.remove(text);
@@ -134,10 +142,11 @@ public final class FollowedFiles {
     return file;
   }
 
-  private void follow(Quoted follows, SourceText from, Set<SourceText> sees) {
+  private void follow(Follows statement, SourceText from, Set<SourceText> sees) {
     if (diagnostics.isRefused()) {
       return;
     }
+    Quoted follows = statement.path();
     try {
       SourceText text = files.text(follows.text(), from);
       if (open.stream().anyMatch(o -> o.name().equals(text.name()))) {
@@ -157,10 +166,43 @@ public final class FollowedFiles {
         return;
       }
       WorkbookFile followed = known == null ? visit(text) : known;
+      checkEdition(statement, followed);
       sees.addAll(seen.getOrDefault(followed.source(), Set.of(followed.source())));
     } catch (Loader.Unreadable unreadable) {
+      isIncomplete = true;
       unreadable.report(follows.span(), diagnostics);
     }
+  }
+
+  private void checkEdition(Follows statement, WorkbookFile followed) {
+    Quoted asked = statement.edition();
+    String found = edition(followed);
+    if (asked == null || asked.text().equals(found)) {
+      return;
+    }
+    diagnostics.caution(
+        "other-edition",
+        asked.span(),
+        "'%s' is %s; this workbook asks for edition \"%s\""
+            .formatted(
+                statement.path().text(),
+                found.isEmpty() ? "a file without an edition" : "edition \"" + found + "\"",
+                asked.text()),
+        found.isEmpty()
+            ? "compare the results with earlier ones, then leave the edition out"
+            : "compare the results with earlier ones, then write edition \"%s\"".formatted(found));
+  }
+
+  /**
+   * The edition that a file states, else that of the first file that it follows and that has one.
+   */
+  private String edition(WorkbookFile file) {
+    return seen.getOrDefault(file.source(), Set.of()).stream()
+        .map(text -> Objects.requireNonNull(read.get(text.name())).edition())
+        .filter(Objects::nonNull)
+        .map(Quoted::text)
+        .findFirst()
+        .orElse("");
   }
 
   private void reportCircle(Quoted follows, SourceText back) {

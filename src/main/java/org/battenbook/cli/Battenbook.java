@@ -55,7 +55,7 @@ public final class Battenbook {
   /** The library of the command line only parses: it would print what went wrong as it came. */
   private static int execute(Surroundings surroundings, String... arguments) {
     refuseEmpty(arguments);
-    ParseResult parsed = commandLine(surroundings).parseArgs(arguments);
+    ParseResult parsed = commandLine(surroundings, arguments).parseArgs(arguments);
     return new HelpFirst(surroundings.terminal().out()).execute(parsed);
   }
 
@@ -66,16 +66,10 @@ public final class Battenbook {
     }
   }
 
-  private static CommandLine commandLine(Surroundings surroundings) {
-    return new CommandLine(new Battenbook())
-        .addSubcommand(new FillCommand(surroundings))
-        .addSubcommand(new CutsCommand(surroundings))
-        .addSubcommand(new WhyCommand(surroundings))
-        .addSubcommand(new FeedsCommand(surroundings))
-        .addSubcommand(new ExportCommand(surroundings))
-        .addSubcommand(new CompletionCommand(surroundings.terminal().out()))
-        .setExpandAtFiles(false)
-        .setAbbreviatedOptionsAllowed(true);
+  private static CommandLine commandLine(Surroundings surroundings, String... arguments) {
+    CommandLine line = new CommandLine(new Battenbook());
+    new Subcommands(surroundings).of(arguments).forEach(line::addSubcommand);
+    return line.setExpandAtFiles(false).setAbbreviatedOptionsAllowed(true);
   }
 
   /** The version that the jar was built as. */

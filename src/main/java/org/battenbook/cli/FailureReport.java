@@ -72,7 +72,7 @@ final class FailureReport {
       return "the answer cannot be written: " + failure.getMessage();
     }
     if (failure instanceof OutOfMemoryError) {
-      return "the workbook does not fit into memory; give Java more, 'java -Xmx4g -jar …'";
+      return "the workbook does not fit into memory; give Java more: set BATTENBOOK_JAVA_OPTIONS to -Xmx4g";
     }
     if (failure instanceof StackOverflowError) {
       return "the workbook is nested too deeply to be calculated";

@@ -10,6 +10,7 @@ import org.battenbook.saving.Claim;
 import org.battenbook.saving.NotWritten;
 import org.battenbook.saving.Save;
 import org.battenbook.source.SourceText;
+import org.battenbook.workbook.ShippedStandards;
 
 /** Writes other texts into the files of a workbook: into all of them, or into none. */
 final class RevisedFiles {
@@ -27,11 +28,19 @@ final class RevisedFiles {
     Save save = Save.of(job);
     for (Map.Entry<SourceText, String> one : texts.entrySet()) {
       SourceText source = one.getKey();
+      refuseShipped(source);
       Path path = Path.of(source.name());
       String mark = mark(path);
       save.replacing(path, bytes(mark + source.text()), bytes(mark + one.getValue()));
     }
     save.write();
+  }
+
+  private static void refuseShipped(SourceText source) throws NotWritten {
+    if (ShippedStandards.isOne(source.name())) {
+      throw new NotWritten(
+          source.name(), "it comes with Battenbook; write such rows in a workbook of your own");
+    }
   }
 
   /** What an editor may have put before the text; it is no part of it. */

@@ -1,8 +1,10 @@
 package org.battenbook.cli;
 
 import java.io.IOException;
+import java.util.List;
 import org.battenbook.answer.ToleranceAnswer;
 import org.battenbook.answer.WhyAnswer;
+import org.battenbook.book.Edition;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.ErrorBudget;
 import org.battenbook.workbook.Filled;
@@ -61,12 +63,20 @@ final class WhyCommand extends JobCommand {
               ? WhyAnswer.of(filled, derivation)
               : WhyAnswer.of(filled, derivation, depth);
       terminal.out().json(answer::writeTo);
-    } else if (depth == null) {
-      new WhyReport(terminal.out()).print(derivation);
     } else {
-      new WhyReport(terminal.out()).print(derivation, depth);
+      print(derivation, filled.book().editions());
     }
     return ExitStatus.DONE;
+  }
+
+  private void print(Derivation derivation, List<Edition> editions) {
+    WhyReport report = new WhyReport(terminal.out());
+    if (depth == null) {
+      report.print(derivation);
+    } else {
+      report.print(derivation, depth);
+    }
+    report.printEditions(editions);
   }
 
   private void showTolerance(Filled filled) throws IOException {

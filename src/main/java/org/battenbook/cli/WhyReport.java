@@ -3,6 +3,7 @@ package org.battenbook.cli;
 import java.util.List;
 import org.battenbook.answer.ExactText;
 import org.battenbook.answer.WhyAnswer;
+import org.battenbook.book.Edition;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.Derivation.How;
 import org.battenbook.source.DisplayText;
@@ -25,6 +26,11 @@ final class WhyReport {
 
   WhyReport(Output out) {
     this.out = out;
+  }
+
+  /** Which editions the values come from. */
+  void printEditions(List<Edition> editions) {
+    editions.forEach(edition -> aside("", "Calculated with " + edition.words() + "."));
   }
 
   /** To the depth that a person can still read. */

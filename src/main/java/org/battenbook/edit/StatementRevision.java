@@ -204,7 +204,7 @@ final class StatementRevision {
   private static List<Span> headOf(WorkbookFile file) {
     List<Span> head = new ArrayList<>();
     Optional.ofNullable(file.title()).map(Quoted::span).ifPresent(head::add);
-    file.follows().forEach(follows -> head.add(follows.span()));
+    file.follows().forEach(follows -> head.add(follows.path().span()));
     Optional.ofNullable(file.currency()).map(Name::span).ifPresent(head::add);
     Optional.ofNullable(file.lengths()).map(ShownAs::span).ifPresent(head::add);
     file.pageOrder().forEach(page -> head.add(page.span()));

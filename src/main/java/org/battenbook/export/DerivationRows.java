@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.battenbook.bind.Spot;
+import org.battenbook.book.Edition;
 import org.battenbook.derive.Derivation;
 import org.battenbook.derive.Why;
 import org.battenbook.export.file.Address;
@@ -28,20 +29,31 @@ final class DerivationRows implements SheetRows {
 
   private final DerivationLayout layout;
   private final PlaceCells places;
+  private final List<Edition> editions;
 
-  DerivationRows(DerivationLayout layout, PlaceCells places) {
+  DerivationRows(DerivationLayout layout, PlaceCells places, List<Edition> editions) {
     this.layout = layout;
     this.places = places;
+    this.editions = editions;
   }
 
   @Override
   public void each(Consumer<List<SheetCell>> row) {
     row.accept(List.of(SheetCell.words(0, 0, Look.TITLE, "How calculated")));
-    row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, layout.isWhole() ? ALL : SOME)));
+    row.accept(List.of(SheetCell.words(1, 0, Look.NOTE, about())));
     row.accept(headings());
     for (int i = 0; i < layout.spots().size(); i++) {
       row.accept(value(i));
     }
+  }
+
+  /** What the sheet shows, and which editions it was calculated with. */
+  private String about() {
+    StringBuilder about = new StringBuilder(layout.isWhole() ? ALL : SOME);
+    for (Edition edition : editions) {
+      about.append(" Calculated with ").append(edition.words()).append('.');
+    }
+    return about.toString();
   }
 
   private static List<SheetCell> headings() {

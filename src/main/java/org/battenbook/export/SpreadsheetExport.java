@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.battenbook.book.Book;
+import org.battenbook.book.Edition;
 import org.battenbook.export.file.FileContent;
 import org.battenbook.export.file.Look;
 import org.battenbook.export.file.SheetCell;
@@ -70,7 +72,7 @@ public final class SpreadsheetExport {
     }
     SpreadsheetExport export =
         new SpreadsheetExport(new FormulaTranslator(layout, filled.results()));
-    SpreadsheetWriter.write(export.content(filled.title()), out, progress);
+    SpreadsheetWriter.write(export.content(filled.book()), out, progress);
     return export.fixed();
   }
 
@@ -84,15 +86,15 @@ public final class SpreadsheetExport {
     return fixed;
   }
 
-  private FileContent content(String title) {
+  private FileContent content(Book book) {
     FileLayout layout = translator.layout();
     List<MeasuredPage> pages = layout.sheets().stream().map(this::page).toList();
     List<SheetContent> sheets = new ArrayList<>(pages.stream().map(this::sheet).toList());
     if (!layout.rules().blocks().isEmpty()) {
       sheets.add(rules(layout.rules()));
     }
-    sheets.add(derivations(layout.derivations()));
-    return new FileContent(title, sheets, layout.addresses());
+    sheets.add(derivations(layout.derivations(), book.editions()));
+    return new FileContent(book.title(), sheets, layout.addresses());
   }
 
   /**
@@ -158,8 +160,8 @@ public final class SpreadsheetExport {
         layout.end());
   }
 
-  private SheetContent derivations(DerivationLayout layout) {
-    SheetRows rows = new DerivationRows(layout, places);
+  private SheetContent derivations(DerivationLayout layout, List<Edition> editions) {
+    SheetRows rows = new DerivationRows(layout, places, editions);
     return new SheetContent(
         layout.sheet(),
         rows,

@@ -161,10 +161,13 @@ public final class Keeping {
   private void add(PlanKeeping plan) throws EditRefused {
     Table rack = plan.keep().table();
     List<NewRow> offcuts = plan.offcuts();
+    boolean isInJob = false;
     for (NewRow offcut : offcuts) {
-      tell(revision.addRow(rack, offcut.cells()), rack, offcut);
+      SourceText file = revision.addRow(rack, offcut.cells());
+      isInJob |= file.name().equals(filled.file());
+      tell(file, rack, offcut);
     }
-    if (!offcuts.isEmpty() && filled.rows(rack).count() == 0) {
+    if (isInJob && filled.rows(rack).count() == 0) {
       changes.add(
           new Change(
               filled.file(),

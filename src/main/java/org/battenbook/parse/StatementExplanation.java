@@ -85,6 +85,10 @@ final class StatementExplanation {
 
   private boolean wantsText(String code, String message) {
     Span rest = line.span(Math.min(at, line.count() - 1), line.count() - 1);
+    if (line.type(at - 1) == EDITION) {
+      return say(
+          "edition-in-quotes", rest, "an edition stands in quotes", "write edition \"2026\"");
+    }
     if (at > 1) {
       return say(code, rest, "nothing follows the closing quote", "leave it out");
     }

@@ -81,7 +81,11 @@ final class StatementHeads {
     Integer beforeMore = BEFORE_MORE.get(word(0));
     if (beforeMore != null) {
       LineTokens marked = head(1, beforeMore);
-      return beforeMore == WorkbookParser.TABLE ? withKey(marked) : marked;
+      return switch (beforeMore) {
+        case WorkbookParser.TABLE -> withKey(marked);
+        case WorkbookParser.WORKBOOK, WorkbookParser.FOLLOWS -> withEdition(marked);
+        default -> marked;
+      };
     }
     if (is(0, "lengths") && is(1, "in")) {
       return head(2, WorkbookParser.LENGTHS);
@@ -108,6 +112,11 @@ final class StatementHeads {
       case "lines" -> head(1, WorkbookParser.LINES);
       default -> line;
     };
+  }
+
+  /** Marks {@code edition} of {@code follows "shop.batten" edition "2026"}. */
+  private static LineTokens withEdition(LineTokens file) {
+    return CompoundTokens.is(file, 2, "edition") ? mark(file, 2, WorkbookParser.EDITION) : file;
   }
 
   /** Marks the last {@code by} of {@code table pieces by title}; a name may hold one, too. */

@@ -10,6 +10,7 @@ import org.battenbook.parse.generated.WorkbookParser;
 import org.battenbook.parse.generated.WorkbookParser.CautionContext;
 import org.battenbook.parse.generated.WorkbookParser.ChangeContext;
 import org.battenbook.parse.generated.WorkbookParser.CurrencyContext;
+import org.battenbook.parse.generated.WorkbookParser.EditionContext;
 import org.battenbook.parse.generated.WorkbookParser.FollowsContext;
 import org.battenbook.parse.generated.WorkbookParser.FormulaContext;
 import org.battenbook.parse.generated.WorkbookParser.FunctionContext;
@@ -38,6 +39,7 @@ import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
 import org.battenbook.syntax.Caution;
 import org.battenbook.syntax.Change;
+import org.battenbook.syntax.Follows;
 import org.battenbook.syntax.Formula;
 import org.battenbook.syntax.FunctionDefinition;
 import org.battenbook.syntax.KindExpression;
@@ -62,12 +64,13 @@ import org.jspecify.annotations.Nullable;
 final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   private final SourceText source;
   private final Diagnostics diagnostics;
-  private final List<Quoted> follows = new ArrayList<>();
+  private final List<Follows> follows = new ArrayList<>();
   private final List<Change> changes = new ArrayList<>();
   private final List<FunctionDefinition> functions = new ArrayList<>();
   private final List<PageSection> pages = new ArrayList<>();
   private final Indentation indentation;
   private @Nullable Quoted title;
+  private @Nullable Quoted edition;
   private @Nullable Name currency;
   private @Nullable ShownAs lengths;
   private final List<Name> pageOrder = new ArrayList<>();
@@ -128,6 +131,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
     return new WorkbookFile(
         source,
         title,
+        edition,
         follows,
         currency,
         lengths,
@@ -258,6 +262,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   public @Nullable Void visitTitle(TitleContext tree) {
     if (isSetting(title != null)) {
       title = quoted(tree.TEXT());
+      edition = edition(tree.edition());
     }
     return null;
   }
@@ -265,9 +270,13 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
   @Override
   public @Nullable Void visitFollows(FollowsContext tree) {
     if (isSetting(false)) {
-      follows.add(quoted(tree.TEXT()));
+      follows.add(new Follows(quoted(tree.TEXT()), edition(tree.edition())));
     }
     return null;
+  }
+
+  private @Nullable Quoted edition(@Nullable EditionContext tree) {
+    return tree == null ? null : quoted(tree.TEXT());
   }
 
   @Override

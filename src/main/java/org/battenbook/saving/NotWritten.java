@@ -14,6 +14,15 @@ public final class NotWritten extends IOException {
     super("'%s' cannot be written: %s".formatted(file, reason));
   }
 
+  /**
+   * A file that must not be written.
+   *
+   * @param file its name, as people know it
+   */
+  public NotWritten(String file, String reason) {
+    super("'%s' cannot be written: %s".formatted(file, reason));
+  }
+
   /** The same failure in words. */
   static NotWritten of(Path file, IOException failure) {
     return failure instanceof NotWritten told

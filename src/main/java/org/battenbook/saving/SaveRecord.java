@@ -152,9 +152,9 @@ record SaveRecord(Path job, List<Entry> entries, boolean isUndone) {
     return file;
   }
 
-  /** A job uses files of its own folder and below; it may itself be a link to elsewhere. */
+  /** A job uses files of its shop, or of its own folder; it may itself be a link to elsewhere. */
   static boolean isOf(Path file, Path job) throws IOException {
-    return file.startsWith(SideFile.folder(job))
+    return file.startsWith(ShopFolder.around(SideFile.folder(job)))
         || (Files.exists(job) && job.toRealPath().equals(file));
   }
 }

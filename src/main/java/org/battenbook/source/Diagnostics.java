@@ -47,6 +47,11 @@ public final class Diagnostics {
   /** A fault that leaves nothing to work out: what was read is larger than it may be. */
   public void refuse(String code, Span span, String message, String repair) {
     fault(code, span, message, repair);
+    stop();
+  }
+
+  /** Ends the work after a fault that was reported: what is missing would be told of again. */
+  public void stop() {
     refused = true;
   }
 
@@ -63,7 +68,7 @@ public final class Diagnostics {
     return found.stream().anyMatch(Diagnostic::isFault);
   }
 
-  /** Whether the work is to stop: something is larger than it may be. */
+  /** Whether the work is to stop: something is larger than it may be, or is missing. */
   public boolean isRefused() {
     return refused;
   }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One workbook file as written: its settings, then its statements, nested as pages and tables.
  *
+ * @param edition which edition of the file this is, where it says so
  * @param pageOrder the pages that are shown before all others, or empty
  * @param statements how many statements it has, heads of pages and tables included, rows not
  * @param statementText how many characters those have
@@ -14,7 +15,8 @@ import org.jspecify.annotations.Nullable;
 public record WorkbookFile(
     SourceText source,
     @Nullable Quoted title,
-    List<Quoted> follows,
+    @Nullable Quoted edition,
+    List<Follows> follows,
     @Nullable Name currency,
     @Nullable ShownAs lengths,
     List<Name> pageOrder,

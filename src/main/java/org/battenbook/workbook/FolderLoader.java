@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.battenbook.book.Loader;
 import org.battenbook.listing.BadList;
@@ -26,8 +27,8 @@ import org.battenbook.source.Utf8Reader;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a job from its file, and the files it follows from the job's folder and the folders below.
- * It cannot read files outside that folder, not even through links.
+ * Reads a job from its file, and the files it follows from its {@link JobFolder} or from the {@link
+ * ShippedStandards}. It cannot read files outside that folder, not even through links.
  */
 public final class FolderLoader implements Loader {
   private final Path job;
@@ -101,13 +102,36 @@ public final class FolderLoader implements Loader {
   }
 
   private SourceText loadFollowed(String path, SourceText from) throws Unreadable {
+    if (ShippedStandards.isOne(from.name())) {
+      return shipped(path);
+    }
     JobFolder folder = jobFolder(path, FileKind.WORKBOOK);
-    Path real = beside(folder, path, from, FileKind.WORKBOOK);
+    if (!JobFolder.isInStandards(path)) {
+      return loadFollowed(path, folder, beside(folder, path, from, FileKind.WORKBOOK));
+    }
+    Optional<Path> own = folder.besideOwnStandards(Path.of(from.name()));
+    return own.isPresent()
+        ? loadFollowed(path, folder, folder.fileIn(own.get(), path, FileKind.WORKBOOK))
+        : shipped(String.valueOf(Path.of(path).getFileName()));
+  }
+
+  private SourceText loadFollowed(String path, JobFolder folder, Path real) throws Unreadable {
     if (!Files.isDirectory(real)) {
       checkEnding(path, path);
       checkEnding(String.valueOf(real.getFileName()), path);
     }
     return read(real, path, nameOf(real, folder));
+  }
+
+  private static SourceText shipped(String file) throws Unreadable {
+    SourceText text = ShippedStandards.text(file);
+    if (text == null) {
+      throw new Unreadable(
+          "no-such-file",
+          "the standards that come with Battenbook have no file '%s'".formatted(file),
+          NearNames.question(file, ShippedStandards.names()));
+    }
+    return text;
   }
 
   private static void checkEnding(String name, String written) throws Unreadable {
@@ -176,7 +200,24 @@ public final class FolderLoader implements Loader {
 
   /** As the job's user would write it. */
   private String nameOf(Path real, JobFolder folder) {
-    return slashed(folderAsWritten().resolve(folder.real().relativize(real)));
+    Path way = folder.real().relativize(real);
+    Path written = folderAsWritten().resolve(way);
+    String name = slashed(way.startsWith("..") ? shortened(written, real) : written);
+    return ShippedStandards.isOne(name) ? "./" + name : name;
+  }
+
+  /** A way up through a link may lead elsewhere when it is shortened. */
+  private static Path shortened(Path written, Path real) {
+    Path plain = written.normalize();
+    return leadsTo(real, plain) ? plain : real;
+  }
+
+  private static boolean leadsTo(Path real, Path written) {
+    try {
+      return written.toRealPath().equals(real);
+    } catch (IOException none) {
+      return false;
+    }
   }
 
   static Path folderOf(Path file) {
@@ -239,7 +280,9 @@ public final class FolderLoader implements Loader {
     }
     if (failure instanceof NoSuchFileException) {
       return new Unreadable(
-          "no-such-file", "there is no file '%s'".formatted(written), nearFiles(file, sought));
+          "no-such-file",
+          "there is no file '%s'".formatted(written),
+          MissingFile.cure(file, sought));
     }
     if (failure instanceof AccessDeniedException) {
       return new Unreadable(
@@ -266,12 +309,7 @@ public final class FolderLoader implements Loader {
     return new Unreadable("is-a-folder", "'%s' is a folder".formatted(written), repair);
   }
 
-  private static String nearFiles(Path file, FileKind sought) {
-    Path name = file.getFileName();
-    return name == null ? "" : NearNames.question(name.toString(), filesIn(folderOf(file), sought));
-  }
-
-  private static List<String> filesIn(Path folder, FileKind sought) {
+  static List<String> filesIn(Path folder, FileKind sought) {
     try (Stream<Path> files = Files.list(folder)) {
       return files
           .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))

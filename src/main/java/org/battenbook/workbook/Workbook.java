@@ -113,7 +113,7 @@ public final class Workbook {
   private static Workbook put(
       FollowedFiles files, Diagnostics read, RowPlanner planning, RowPlanner now) {
     Diagnostics found = read.copy();
-    Book book = BookAssembly.assemble(files, found);
+    Book book = BookAssembly.assemble(files, found.isRefused() ? new Diagnostics() : found);
     Program program = program(book, found);
     Results results = program == null ? null : Evaluator.fill(program, now, found);
     return new Workbook(book, new Reading(files, planning, found.inOrder()), results);

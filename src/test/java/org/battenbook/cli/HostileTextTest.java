@@ -32,6 +32,7 @@ class HostileTextTest {
   @TempDir Path folder;
   private String job = "";
   private String broken = "";
+  private String alone = "";
   private String plans = "";
 
   @BeforeEach
@@ -50,6 +51,7 @@ class HostileTextTest {
     }
     job = write(shop, "job" + TEXT + ".batten", HostileTexts.JOB);
     broken = write(shop, "broken" + TEXT + ".batten", HostileTexts.BROKEN);
+    alone = write(shop, "alone.batten", HostileTexts.ALONE);
     plans = write(shop, "plans.batten", HostileTexts.PLANS);
   }
 
@@ -72,6 +74,10 @@ class HostileTextTest {
         List.of("fill", job, "--page", none),
         List.of("fill", job, "--json"),
         List.of("fill", broken),
+        List.of("fill", alone),
+        List.of("fill", alone, "--json"),
+        List.of("start", alone),
+        List.of("standards", "--to", alone),
         List.of("fill", broken, "--json"),
         List.of("why", job, place),
         List.of("why", job, place, "--json"),

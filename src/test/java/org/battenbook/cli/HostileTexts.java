@@ -51,7 +51,6 @@ public final class HostileTexts {
   public static final String BROKEN =
       """
       workbook "Ferry HOSTILE"
-      follows "noneHOSTILE.batten"
       page p "Page HOSTILE"
         a = "HOSTILE" + 1 in
         bHOSTILE = 1 in
@@ -64,6 +63,17 @@ public final class HostileTexts {
           name | wdith HOSTILE
           "HOSTILE" | "HOSTILE"
         c = width of u "HOSTILE"
+      """
+          .replace("HOSTILE", TEXT);
+
+  /** Follows files that are not there, or another edition of one that is. */
+  public static final String ALONE =
+      """
+      workbook "Ferry HOSTILE" edition "HOSTILE"
+      follows "noneHOSTILE.batten"
+      follows "standards/HOSTILE.batten"
+      follows "../HOSTILE.batten"
+      follows "standards/frame-shop.batten" edition "HOSTILE"
       """
           .replace("HOSTILE", TEXT);
 

@@ -26,7 +26,8 @@ class JsonAnswerTest {
     JsonNode job = json("fill", FIRST, "--json");
     assertThat(job.fieldNames())
         .toIterable()
-        .containsExactly("workbook", "file", "pages", "checks", "cautions", "general", "errors");
+        .containsExactly(
+            "workbook", "file", "editions", "pages", "checks", "cautions", "general", "errors");
     assertThat(job.get("workbook").asText()).isEqualTo("My first frame");
     assertThat(job.get("file").asText()).isEqualTo(FIRST);
     assertThat(job.get("errors")).isEmpty();
@@ -92,7 +93,8 @@ class JsonAnswerTest {
     JsonNode why = json("why", MUSEUM, "top rail to cut of Tide chart, north", "--json");
     assertThat(why.fieldNames())
         .toIterable()
-        .containsExactly("place", "value", "withValues", "from", "changed", "override", "rounding");
+        .containsExactly(
+            "place", "value", "withValues", "from", "changed", "override", "rounding", "editions");
     assertThat(why.at("/rounding/step").asText()).isEqualTo("1/16 in");
     assertThat(why.at("/rounding/movedBy").asText()).isEqualTo("19/508 in");
     assertThat(texts(why.get("from"), "place"))

@@ -32,7 +32,7 @@ class CommandFuzzTest {
 
   static Stream<byte[]> seeds() throws IOException {
     Stream<byte[]> hostile =
-        Stream.of(hostileJob(), HostileTexts.BROKEN, HostileTexts.PLANS)
+        Stream.of(hostileJob(), HostileTexts.BROKEN, HostileTexts.ALONE, HostileTexts.PLANS)
             .map(text -> text.getBytes(UTF_8));
     return Stream.concat(hostile, Seeds.workbooks());
   }

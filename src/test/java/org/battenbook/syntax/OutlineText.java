@@ -13,9 +13,10 @@ public final class OutlineText {
   public static String of(WorkbookFile file) {
     List<String> parts = new ArrayList<>();
     if (file.title() != null) {
-      parts.add("workbook " + file.title().text());
+      parts.add("workbook " + file.title().text() + edition(file.edition()));
     }
-    file.follows().forEach(path -> parts.add("follows " + path.text()));
+    file.follows()
+        .forEach(one -> parts.add("follows " + one.path().text() + edition(one.edition())));
     if (file.currency() != null) {
       parts.add("currency " + file.currency());
     }
@@ -29,6 +30,10 @@ public final class OutlineText {
     file.functions().forEach(function -> parts.add(function(function)));
     file.pages().forEach(page -> parts.add(page(page)));
     return String.join("; ", parts);
+  }
+
+  private static String edition(@Nullable Quoted edition) {
+    return edition == null ? "" : " edition " + edition.text();
   }
 
   private static String step(@Nullable Rational step) {

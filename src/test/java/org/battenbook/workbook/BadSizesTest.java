@@ -269,12 +269,24 @@ class BadSizesTest {
             + " in.",
         "hinge inset ~ -1 in ~ Point end and hinge inset must be at least 0 in; they are 1 in and"
             + " -1 in.",
-        "paper roll width ~ 0 in ~ Sizes as bought must be more than 0: paper roll",
-        "paper roll length ~ -1 ft ~ Sizes as bought must be more than 0: paper roll",
-        "spacer strip length ~ 0 in ~ Sizes as bought must be more than 0: paper roll",
-        "package tape roll ~ 0 in ~ Sizes as bought must be more than 0: paper roll",
-        "dust cover tape roll ~ -1 in ~ Sizes as bought must be more than 0: paper roll",
-        "glue bottle ~ 0 cm^3 ~ Sizes as bought must be more than 0: paper roll",
+        "paper roll width ~ 0 in ~ Sizes as bought must be more than 0: paper roll"
+            + " 0 in x 3600 in, spacer strip 60 in, rolls of tape 2160 in and 2160 in, glue bottle"
+            + " ≈ 30.512 in^3.",
+        "paper roll length ~ -1 ft ~ Sizes as bought must be more than 0: paper roll"
+            + " 36 in x -12 in, spacer strip 60 in, rolls of tape 2160 in and 2160 in, glue bottle"
+            + " ≈ 30.512 in^3.",
+        "spacer strip length ~ 0 in ~ Sizes as bought must be more than 0: paper roll"
+            + " 36 in x 3600 in, spacer strip 0 in, rolls of tape 2160 in and 2160 in, glue bottle"
+            + " ≈ 30.512 in^3.",
+        "package tape roll ~ 0 in ~ Sizes as bought must be more than 0: paper roll"
+            + " 36 in x 3600 in, spacer strip 60 in, rolls of tape 0 in and 2160 in, glue bottle"
+            + " ≈ 30.512 in^3.",
+        "dust cover tape roll ~ -1 in ~ Sizes as bought must be more than 0: paper roll"
+            + " 36 in x 3600 in, spacer strip 60 in, rolls of tape 2160 in and -1 in, glue bottle"
+            + " ≈ 30.512 in^3.",
+        "glue bottle ~ 0 cm^3 ~ Sizes as bought must be more than 0: paper roll"
+            + " 36 in x 3600 in, spacer strip 60 in, rolls of tape 2160 in and 2160 in, glue bottle"
+            + " 0 in^3.",
         "glue film ~ -1 in ~ Glue film and test corner length must be at least 0 in; they are"
             + " -1.000 in and 12 in.",
         "test corner length ~ -12 in ~ Glue film and test corner length must be at least 0 in;"

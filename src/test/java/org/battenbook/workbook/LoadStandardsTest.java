@@ -63,8 +63,8 @@ class LoadStandardsTest {
     assertThat(job.firing())
         .contains(
             "Test: each wall fastener carries 30.0 lb down and 30.0 lb out (bearing screws: 1),"
-                + " and screws into studs has no rating. Enter the rating that its maker gives for"
-                + " this wall.");
+                + " and no rating is entered for screws into studs. Enter the rating that its maker"
+                + " gives for this wall.");
   }
 
   @Test
