@@ -181,6 +181,7 @@ class ArchitectureTest {
             areNot(
                 "saving",
                 "workbook.FolderLoader",
+                "workbook.MissingFolder",
                 "workbook.JobFolder",
                 "workbook.MissingFile",
                 "workbook.ShippedStandards",

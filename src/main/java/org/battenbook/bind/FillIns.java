@@ -61,8 +61,9 @@ public final class FillIns {
     diagnostics.fault(
         "row-filled-twice",
         filled.at(),
-        "this fills in the same row of '%s' as %s".formatted(table, earlier.at().place()),
-        "write all of its cells in one row");
+        "'%s' has two entries for this row; the other is at %s"
+            .formatted(table, earlier.at().place()),
+        "write all cells of a row in one line");
   }
 
   /**
@@ -87,9 +88,9 @@ public final class FillIns {
     diagnostics.fault(
         "cell-filled-twice",
         here,
-        "'%s' of this row of '%s' is filled in already, at %s"
+        "'%s' of this row of '%s' is already entered, at %s"
             .formatted(column.name(), table, earlier.place()),
-        "keep one of the two");
+        "remove one of the two");
   }
 
   /** Reports a row that does not exist, unless a count that is not known yet can still open it. */
@@ -103,12 +104,11 @@ public final class FillIns {
     diagnostics.fault(
         "row-not-opened",
         filled.at(),
-        "'%s' has no row \"%s\": its rows are opened from '%s'%s"
-            .formatted(table, filled.name(), sources(), words(", so many of each as '%s' says")),
+        "'%s' has no row \"%s\": its rows come from '%s'%s"
+            .formatted(table, filled.name(), sources(), words(", as many of each as its '%s'")),
         () ->
             NearNames.questionOr(
-                "name a row of '%s'%s"
-                    .formatted(sources(), words(", and a number that is not past its '%s'")),
+                "name a row of '%s'%s".formatted(sources(), words(", and a number up to its '%s'")),
                 filled.name(),
                 rows.keys().names()));
   }

@@ -95,7 +95,7 @@ public final class NameBinder {
       diagnostics.fault(
           "unknown-name",
           name.span(),
-          "no %s is called '%s'".formatted(what, name),
+          "there is no %s '%s'".formatted(what, name),
           () -> repair(name, scope));
       return;
     }
@@ -104,14 +104,14 @@ public final class NameBinder {
     diagnostics.fault(
         "ambiguous-name",
         name.span(),
-        "'%s' stands on more than one page".formatted(name),
+        "'%s' is on more than one page".formatted(name),
         "write " + String.join(" or ", full));
   }
 
   private String repair(Name name, Scope scope) {
     Scope outer = scope.outer();
     if (outer != null && outer.table() != null && outer.table().column(name.key()) != null) {
-      return "inside 'over %s' the outer row is read through 'this': write 'this.%s'"
+      return "to read the outer row inside 'over %s', write 'this.%s'"
           .formatted(scope.table(), name);
     }
     Optional<String> joined = missingOperator(name, scope);
@@ -119,16 +119,16 @@ public final class NameBinder {
       return joined.get();
     }
     if (name.key().equals("yes") || name.key().equals("no")) {
-      return "in a formula, yes and no are written 'true' and 'false'";
+      return "write 'true' or 'false' in a formula";
     }
     if (Units.find(name.text()).isPresent()) {
-      return "a unit stands after a number: write 1 %s if that is meant".formatted(name);
+      return "if you mean the unit, write it after a number: 1 %s".formatted(name);
     }
     List<String> tables = tablesWith(name);
     if (!tables.isEmpty()) {
       return "it is a column of "
           + String.join(" and ", tables)
-          + ": read it in that table's rows, through a row with a dot, or over the table";
+          + ": use it in that table's rows, after a row and a dot, or with 'over'";
     }
     return NearNames.question(name.text(), visibleNames(scope));
   }

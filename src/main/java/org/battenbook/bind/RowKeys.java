@@ -69,9 +69,9 @@ public final class RowKeys {
         diagnostics.fault(
             "duplicate-row",
             span,
-            "\"%s\" names a row of '%s' already, at %s"
+            "'%2$s' already has a row \"%1$s\", at %3$s"
                 .formatted(name, table, spans.get(earlier).place()),
-            "give each row a name of its own");
+            "give each row a different name");
       }
       names.add(name);
       spans.add(span);

@@ -118,7 +118,7 @@ public final class SpotFinder {
               : "%s of %s \"%s\""
                   .formatted(spot.place().label(), table, keysOf(table).name(spot.row())));
     }
-    return "'%s' can mean %s: say which".formatted(wanted, String.join(" or ", ways));
+    return "'%s' can mean %s; name one of them".formatted(wanted, String.join(" or ", ways));
   }
 
   private String missing(String wanted) {
@@ -138,7 +138,7 @@ public final class SpotFinder {
               .map(c -> c.name().text())
               .toList();
       return withQuestion(
-          "no table has a column '%s'".formatted(column), NearNames.question(column, columns));
+          "there is no column '%s'".formatted(column), NearNames.question(column, columns));
     }
     List<String> rows = new ArrayList<>();
     having.forEach(table -> rows.addAll(keysOf(table).names()));
@@ -159,7 +159,7 @@ public final class SpotFinder {
       Table table = book.table(Name.key(tables.get(0)));
       String example =
           table == null || keysOf(table).names().isEmpty() ? "…" : keysOf(table).name(0);
-      return "'%s' is a column of '%s': say of which row, '%s of %s'"
+      return "'%s' is a column of '%s'; name the row: '%s of %s'"
           .formatted(wanted, String.join("' and '", tables), wanted, example);
     }
     List<String> names = new ArrayList<>();
@@ -168,7 +168,7 @@ public final class SpotFinder {
       page.tables().forEach(t -> t.columns().forEach(c -> names.add(c.name().text())));
     }
     return withQuestion(
-        "nothing is called '%s'".formatted(wanted), NearNames.question(wanted, names));
+        "there is nothing called '%s'".formatted(wanted), NearNames.question(wanted, names));
   }
 
   private static String withQuestion(String message, String question) {

@@ -158,7 +158,7 @@ public final class BookAssembly {
     PlanStatement earlier = book.plan(section.name().key());
     PlanStatement plan = plans.state(page, section);
     if (earlier != null) {
-      duplicate(section.name(), earlier.statement(), "give this one another name");
+      duplicate(section.name(), earlier.statement(), "give this one a different name");
     } else if (plan != null) {
       book.add(plan);
       for (PageItem item : plans.tables(section, files.planTables(section))) {
@@ -215,7 +215,7 @@ public final class BookAssembly {
     diagnostics.fault(
         "no-key-column",
         key.span(),
-        "rows of '%s' are named by '%s', and there is no such column".formatted(table, key),
+        "rows of '%s' are named by '%s', but there is no such column".formatted(table, key),
         () ->
             NearNames.questionOr(
                 "add '%s : text' under 'given'".formatted(key), key.text(), columns));
@@ -229,10 +229,9 @@ public final class BookAssembly {
       diagnostics.fault(
           "table-without-key",
           section.name().span(),
-          "no table is called '%s', and a new one says which column names its rows"
+          "there is no table '%s'; a new table needs a column that names its rows"
               .formatted(section.name()),
-          "write 'table %s by title', with the column that names its rows"
-              .formatted(section.name()));
+          "write 'table %s by ' and the name of that column".formatted(section.name()));
       key = section.given().isEmpty() ? section.name() : section.given().get(0).name();
     }
     Table table = new Table(section.name(), page, key, section.note());
@@ -292,7 +291,7 @@ public final class BookAssembly {
         diagnostics.fault(
             "no-such-page",
             name.span(),
-            "no page is called '%s'".formatted(name),
+            "there is no page '%s'".formatted(name),
             () ->
                 NearNames.question(
                     name.text(), book.pages().stream().map(p -> p.name().text()).toList()));
@@ -330,8 +329,8 @@ public final class BookAssembly {
       diagnostics.fault(
           "list-of-opened-rows",
           rows.span(),
-          "rows of '%s' are opened from another table's, not read from a list".formatted(table),
-          "write what they are filled in with here, under 'rows of %s'".formatted(table));
+          "rows of '%s' come from another table, so no list can be read into it".formatted(table),
+          "write their cells under 'rows of %s' in a workbook".formatted(table));
       return;
     }
     try {
@@ -356,12 +355,25 @@ public final class BookAssembly {
       diagnostics.fault(
           "no-such-table",
           name.span(),
-          "no table is called '%s'".formatted(name),
-          () ->
-              NearNames.question(
-                  name.text(), book.tables().stream().map(Table::toString).toList()));
+          "there is no table '%s'".formatted(name),
+          () -> tableRepair(name));
     }
     return table;
+  }
+
+  private String tableRepair(Name name) {
+    Page page = book.page(name.key());
+    List<String> onPage =
+        page == null
+            ? List.of()
+            : book.tables().stream()
+                .filter(table -> table.page() == page)
+                .map(Table::toString)
+                .toList();
+    return onPage.isEmpty()
+        ? NearNames.questionOrList(
+            name.text(), book.tables().stream().map(Table::toString).toList())
+        : "'%s' is a page; the tables on it are: %s".formatted(name, String.join(", ", onPage));
   }
 
   private void addRows(RowsSection rows) {
@@ -383,8 +395,8 @@ public final class BookAssembly {
     diagnostics.fault(
         "rows-of-plan",
         rows,
-        "the rows of '%s' come of the plan '%s'".formatted(table, plan.name()),
-        "change its parts, in '%s', or its stock, in '%s'"
+        "the rows of '%s' come from the plan '%s'".formatted(table, plan.name()),
+        "change its parts in '%s' or its stock in '%s'"
             .formatted(plan.parts().table(), plan.stock().table()));
   }
 
@@ -403,9 +415,8 @@ public final class BookAssembly {
       diagnostics.fault(
           "no-key-heading",
           headings.get(0).span(),
-          "'%s' names the rows of '%s', and it has no heading here"
-              .formatted(table.keyName(), table),
-          "add a heading '%s'".formatted(table.keyName()));
+          "rows of '%2$s' need the column '%1$s'".formatted(table.keyName(), table),
+          "add the heading '%s'".formatted(table.keyName()));
     }
     return List.copyOf(found.values());
   }
@@ -416,7 +427,7 @@ public final class BookAssembly {
         name.span(),
         "table '%s' has no column '%s'".formatted(table, name),
         () ->
-            NearNames.question(
+            NearNames.questionOrList(
                 name.text(), table.columns().stream().map(c -> c.name().text()).toList()));
   }
 
@@ -424,7 +435,7 @@ public final class BookAssembly {
     duplicate(
         name,
         earlier,
-        "give this one another name, or write 'change %s = … because \"…\"' to replace that one"
+        "give this one a different name, or write 'change %s = … because \"…\"' to replace that one"
             .formatted(name));
   }
 
@@ -432,7 +443,7 @@ public final class BookAssembly {
     diagnostics.fault(
         "duplicate-name",
         name.span(),
-        "'%s' is set already at %s".formatted(name, earlier.place()),
+        "'%s' is already defined at %s".formatted(name, earlier.place()),
         repair);
   }
 }

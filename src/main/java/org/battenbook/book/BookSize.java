@@ -7,7 +7,7 @@ import org.battenbook.source.Span;
 
 /** Adds up the sizes of tables, and refuses a workbook if one or all of them are too large. */
 public final class BookSize {
-  private static final String FEWER = "part the job in two";
+  private static final String FEWER = "split the job in two";
 
   private final Diagnostics diagnostics;
   private long rows;
@@ -39,7 +39,7 @@ public final class BookSize {
     cells += (long) count * (columns + table.rules().size());
     if (Bound.TABLE_COLUMNS.isPassedBy(columns)) {
       Span first = table.columns().get(Bound.TABLE_COLUMNS.most()).name().span();
-      refuse(Bound.TABLE_COLUMNS, "columns", table, first, "part the table in two");
+      refuse(Bound.TABLE_COLUMNS, "columns", table, first, "split the table in two");
     } else if (Bound.TABLE_ROWS.isPassedBy(count)) {
       refuse(Bound.TABLE_ROWS, "rows", table, last.get(), FEWER);
     } else if (Bound.ALL_ROWS.isPassedBy(rows)) {

@@ -52,9 +52,9 @@ final class ChangeAssembly {
       diagnostics.fault(
           "ambiguous-name",
           change.place().span(),
-          "there are lines called '%s' on the pages %s"
+          "there is a line '%s' on the pages %s"
               .formatted(change.place(), String.join(" and ", pages)),
-          "say which: 'change %s.%s = …'".formatted(pages.get(0), change.place()));
+          "name the page: 'change %s.%s = …'".formatted(pages.get(0), change.place()));
     }
     return found.isEmpty() ? null : found.get(0);
   }
@@ -94,7 +94,7 @@ final class ChangeAssembly {
     diagnostics.fault(
         "no-such-line",
         name.span(),
-        "no inherited line is called '%s'".formatted(name),
+        "there is no line '%s' in the followed workbooks".formatted(name),
         () ->
             columns.isEmpty()
                 ? NearNames.question(name.text(), lines())
@@ -138,10 +138,10 @@ final class ChangeAssembly {
     diagnostics.fault(
         again ? "changed-twice" : "changes-clash",
         change.place().span(),
-        "'%s' is changed at %s already".formatted(words(change), earlier.place()),
+        "'%s' is already changed at %s".formatted(words(change), earlier.place()),
         again
-            ? "keep one of the two"
-            : "follow that workbook from this one, or take one of the two changes out");
+            ? "remove one of the two"
+            : "follow that workbook from this one, or remove one of the two changes");
     return true;
   }
 

@@ -158,8 +158,8 @@ public final class FollowedFiles {
         diagnostics.fault(
             "follows-too-deep",
             follows.span(),
-            "more than %s workbooks follow one another here".formatted(Bound.FOLLOWS_CHAIN.shown()),
-            "follow fewer standards, or put some of them together");
+            "more than %s workbooks follow each other here".formatted(Bound.FOLLOWS_CHAIN.shown()),
+            "follow fewer workbooks, or combine some of them");
         return;
       }
       if (known == null && !size.admits(text, follows.span())) {
@@ -219,6 +219,6 @@ public final class FollowedFiles {
         "follows-circle",
         follows.span(),
         "workbooks follow each other in a circle: " + String.join(" → ", names),
-        "take one 'follows' out of the circle");
+        "remove one 'follows' of the circle");
   }
 }

@@ -30,9 +30,10 @@ final class JobSize {
     statementText += file.statementText();
     characters += file.source().text().length();
     if (Bound.STATEMENTS.isPassedBy(statements)) {
-      refuse(Bound.STATEMENTS.shown() + " statements in all", file.source().span(0, 0));
+      refuse(Bound.STATEMENTS.shown() + " statements in total", file.source().span(0, 0));
     } else if (Bound.STATEMENT_TEXT.isPassedBy(statementText)) {
-      refuse(Bound.STATEMENT_TEXT.shown() + " in all its statements", file.source().span(0, 0));
+      refuse(
+          Bound.STATEMENT_TEXT.shown() + " in its statements in total", file.source().span(0, 0));
     }
   }
 
@@ -45,7 +46,7 @@ final class JobSize {
     if (Bound.WORKBOOK_FILES.isPassedBy(workbooks + 1)) {
       refuse(Bound.WORKBOOK_FILES.shown() + " workbooks", follows);
     } else if (Bound.WORKBOOK_TEXT.isPassedBy(characters + text.text().length())) {
-      refuse(Bound.WORKBOOK_TEXT.shown() + " in all its workbooks", follows);
+      refuse(Bound.WORKBOOK_TEXT.shown() + " in its workbooks in total", follows);
     }
     return !diagnostics.isRefused();
   }

@@ -60,7 +60,7 @@ final class ListAssembly {
           "list-empty",
           statement.file().span(),
           "'%s' is empty".formatted(statement.file().text()),
-          "its first row is to name columns of '%s'".formatted(table));
+          "write names of columns of '%s' in its first row".formatted(table));
       return Optional.empty();
     }
     List<String> written = list.rows().get(headingRow);
@@ -142,9 +142,8 @@ final class ListAssembly {
         diagnostics.fault(
             "row-without-name",
             cells.span(row, key),
-            "a row of '%s' is named by its '%s', and this row has none"
-                .formatted(table, table.keyName()),
-            "fill in column '%s'".formatted(matched.get(key).written()));
+            "this row of '%s' has no '%s', which names it".formatted(table, table.keyName()),
+            "enter a value in column '%s'".formatted(matched.get(key).written()));
       }
     }
     return RowSegment.of(
@@ -191,9 +190,9 @@ final class ListAssembly {
       diagnostics.fault(
           "heading-twice",
           span,
-          "column '%s' is there already, as '%s'"
+          "column '%s' is in the list twice; the other heading is '%s'"
               .formatted(heading.column().name(), earlier.written()),
-          "take one of the two out of the list, or give it another heading");
+          "remove one of the two from the list, or change its heading");
     } else if (!heading.hasGoodUnit()) {
       String question = NearNames.question(Units.suggestions(heading.unit()));
       diagnostics.fault(
@@ -201,7 +200,7 @@ final class ListAssembly {
           span,
           "'%s' is not a unit".formatted(heading.unit()),
           question.isEmpty()
-              ? "write a unit there, as in %s (in), or none".formatted(heading.column().name())
+              ? "write a unit there, such as %s (in), or none".formatted(heading.column().name())
               : question);
     }
   }
@@ -228,15 +227,14 @@ final class ListAssembly {
     diagnostics.fault(
         "list-lacks-column",
         row,
-        "no heading of this list names %s of '%s'".formatted(quoted(names), table),
+        "this list has no heading for %s of '%s'".formatted(quoted(names), table),
         () -> nameHeading(names.get(0), left));
   }
 
   private static String nameHeading(String column, List<String> left) {
     String near = NearNames.question(column, left);
     return near.isEmpty()
-        ? "give the list a column '%s', or the table's column a value to begin with"
-            .formatted(column)
+        ? "add a column '%s' to the list, or a default to the table's column".formatted(column)
         : near + " call it '%s' in the list".formatted(column);
   }
 
@@ -247,12 +245,12 @@ final class ListAssembly {
             "list-columns-left-out",
             left.get(0),
             left.subList(1, left.size()),
-            "%s of this list %s no given column of '%s'"
+            "%s of this list %s of '%s'"
                 .formatted(
                     quoted(left.stream().map(Span::text).toList()),
-                    left.size() == 1 ? "names" : "name",
+                    left.size() == 1 ? "is not an input" : "are not inputs",
                     table),
-            "what stands below is left out"));
+            "the cells below it are not used"));
   }
 
   private static String quoted(List<String> names) {

@@ -54,7 +54,7 @@ final class OpeningAssembly {
     Table from = book.table(opening.of().key());
     if (from == null) {
       List<String> tables = book.tables().stream().map(Table::toString).toList();
-      missing("no-such-table", opening.of(), "no table is called '%s'", tables);
+      missing("no-such-table", opening.of(), "there is no table '%s'", tables);
       return;
     }
     Optional<String> back = RowPath.between(from, table);
@@ -62,9 +62,9 @@ final class OpeningAssembly {
       diagnostics.fault(
           "rows-opened-in-circle",
           opening.span(),
-          "the rows of '%s' would be opened from themselves: '%s' from '%s'%s"
+          "the rows of '%s' would come from themselves: '%s' from '%s'%s"
               .formatted(table, table, from, back.get()),
-          "write the rows of one of these tables by hand");
+          "write the rows of one of these tables yourself");
       return;
     }
     Column each = table.column(opening.each().key());
@@ -120,13 +120,13 @@ final class OpeningAssembly {
           "cell-not-for-opening",
           name.span(),
           twice
-              ? "'%s' stands twice under this 'for each'".formatted(name)
+              ? "'%s' is under this 'for each' twice".formatted(name)
               : isName
-                  ? "'%s' comes with the rows that are opened".formatted(name)
-                  : "'%s' is worked out, row by row".formatted(name),
+                  ? "'%s' is set by the 'for each' itself".formatted(name)
+                  : "'%s' is calculated in each row".formatted(name),
           twice || isName
-              ? "take this line out"
-              : "put '%s' under 'given' if each 'for each' has its own".formatted(name));
+              ? "remove this line"
+              : "move '%s' under 'given' if each 'for each' sets its own".formatted(name));
     }
   }
 
@@ -159,11 +159,11 @@ final class OpeningAssembly {
     diagnostics.fault(
         "no-key-heading",
         headings,
-        "rows of '%s' are opened from '%s', and no heading says which one is filled in"
+        "rows of '%s' come from '%s', and no heading names the row"
             .formatted(table, sources(table)),
         first.count() == null
-            ? "add a heading '%s'".formatted(table.keyName())
-            : "add a heading '%s', and '%s' where it opens more than one"
+            ? "add the heading '%s'".formatted(table.keyName())
+            : "add a heading '%s', and '%s' if there is more than one row for each"
                 .formatted(first.each().name(), first.count().number().name()));
   }
 

@@ -40,7 +40,7 @@ public final class Pictures {
         throw new Loader.Unreadable(
             "too-many-pictures",
             "the job names more than %s image files".formatted(Bound.IMAGES.shown()),
-            "name fewer");
+            "name fewer images");
       }
       PictureSize size = loader.picture(file, job);
       return new Seen(size.across(), size.down(), null);

@@ -63,9 +63,9 @@ final class PlanAssembly {
       missing(
           "no-such-table",
           stated.table(),
-          "no table '%s' stands above this plan",
+          "there is no table '%s' above this plan",
           tables,
-          "write that table above the plan");
+          "move the table above the plan");
       return null;
     }
     Map<PlanRole, Column> columns = new LinkedHashMap<>();
@@ -84,9 +84,9 @@ final class PlanAssembly {
         diagnostics.fault(
             "plan-role-missing",
             stated.table().span(),
-            "the plan '%s' is not told which column of '%s' is the %s"
+            "the plan '%s' does not say which column of '%s' is the %s"
                 .formatted(plan, table, role.words()),
-            "write '%s = …' and the name of the column under this line".formatted(role.words()));
+            "write '%s = ' and the name of the column below this line".formatted(role.words()));
       }
     }
     return complete ? new PlanStatement.Source(table, columns) : null;
@@ -103,16 +103,16 @@ final class PlanAssembly {
       diagnostics.fault(
           "no-such-role",
           name.span(),
-          "a plan is not told '%s' here".formatted(name),
-          "it can be told: " + words(roles));
+          "a plan has no '%s' here".formatted(name),
+          "choose from: " + words(roles));
       return null;
     }
     if (earlier.containsKey(role)) {
       diagnostics.fault(
           "role-twice",
           name.span(),
-          "'%s' stands twice".formatted(name),
-          "keep one of the two lines");
+          "'%s' is used twice".formatted(name),
+          "remove one of the two lines");
       return null;
     }
     return role;
@@ -140,7 +140,7 @@ final class PlanAssembly {
           name,
           "table '" + table + "' has no column '%s' above this plan",
           columns,
-          "it has: " + String.join(", ", columns));
+          "choose from: " + String.join(", ", columns));
     }
     return column;
   }

@@ -131,7 +131,7 @@ public final class BookCheck implements TypingContext {
       diagnostics.fault(
           "key-not-text",
           place.origin(),
-          "'%s' names the rows, so it is a text".formatted(place.label()),
+          "'%s' names the rows, so it must be a text".formatted(place.label()),
           "write '%s : text' under 'given'".formatted(place.label()));
       declared.put(place, Kind.TEXT);
     }
@@ -222,8 +222,9 @@ public final class BookCheck implements TypingContext {
       diagnostics.fault(
           "rows-not-by-count",
           opening.statement(),
-          "'%s' is %s, and rows are opened by a count".formatted(upTo.words(), kind.words()),
-          "end it with a column of '%s' that says how many".formatted(opening.from()));
+          "'%s' is %s, but the number of rows must be a count"
+              .formatted(upTo.words(), kind.words()),
+          "end it with a column of '%s' that is a count".formatted(opening.from()));
     }
   }
 

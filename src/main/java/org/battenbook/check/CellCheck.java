@@ -56,15 +56,18 @@ final class CellCheck {
     if (at < 0) {
       return unnamed(cells.span(row, 0));
     }
-    Formula cell = cells.isEmpty(row, at) ? null : CellReader.read(cells, row, at, diagnostics);
+    boolean isEmpty = cells.isEmpty(row, at);
+    Formula cell = isEmpty ? null : CellReader.read(cells, row, at, diagnostics);
+    if (cell == null && !isEmpty) {
+      return unnamed(cells.span(row, at));
+    }
     String text = cell == null ? "" : plainText(cell.expression());
     if (text.isBlank()) {
       Span span = cells.span(row, at);
       diagnostics.fault(
           "row-without-name",
           span,
-          "a row of '%s' is named by its '%s', and this row has none"
-              .formatted(table, table.keyName()),
+          "this row of '%s' has no '%s', which names it".formatted(table, table.keyName()),
           "write a text in quotes there");
       return unnamed(span);
     }
@@ -192,7 +195,7 @@ final class CellCheck {
           "with functions written out, the formulas in the cells of '%s' have more than %s"
                   .formatted(column.name(), Bound.ALL_OPERATIONS.shown())
               + " operations",
-          "write one formula for the column, and only numbers into its cells");
+          "write one formula for the column, and numbers in its cells");
     }
   }
 
@@ -216,7 +219,7 @@ final class CellCheck {
       diagnostics.fault(
           "opened-cell-changed",
           change.place().span(),
-          "'%s' comes with its rows, and is not changed".formatted(column.name()),
+          "'%s' is set by the rows' source and cannot be changed".formatted(column.name()),
           "change another column of '%s'".formatted(column.table()));
       return;
     }

@@ -195,7 +195,7 @@ public final class Cells {
   /** What to write instead. A formula that reads on below it cannot be written out in its place. */
   static String writtenOut(CheckedFormula replaced, Place place) {
     if (replaced.readsInherited()) {
-      return "write in the change what the cell is to hold, without '%s'".formatted(place.label());
+      return "write the new value of the cell, without '%s'".formatted(place.label());
     }
     return "write (%s) in the change instead of '%s'"
         .formatted(replaced.expression().span().text(), place.label());

@@ -77,7 +77,7 @@ final class CheckEnvironment {
           "unknown-currency",
           written.span(),
           "'%s' is not a currency".formatted(written),
-          "write its three letters by ISO 4217, such as USD, EUR or GBP");
+          "write the three letters of ISO 4217, such as USD, EUR or GBP");
       return null;
     }
     return code;

@@ -100,7 +100,7 @@ final class DeclaredKinds {
       diagnostics.fault(
           "no-such-table",
           rowOf.table().span(),
-          "no table is called '%s'".formatted(rowOf.table()),
+          "there is no table '%s'".formatted(rowOf.table()),
           () ->
               NearNames.question(
                   rowOf.table().text(), book.tables().stream().map(Table::toString).toList()));

@@ -37,6 +37,7 @@ import org.battenbook.syntax.TextLiteral;
 import org.battenbook.syntax.TextPart;
 import org.battenbook.syntax.TruthLiteral;
 import org.battenbook.unit.Dimension;
+import org.battenbook.unit.Units;
 import org.battenbook.value.Kind;
 import org.battenbook.value.Value;
 import org.jspecify.annotations.Nullable;
@@ -102,8 +103,8 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
         fault(
             "tolerance-of-no-number",
             written.span(),
-            "only a number is off by some ±, and this is " + kind.words(),
-            "leave ± out");
+            "only a number can have a tolerance, and this is " + kind.words(),
+            "remove ±");
       }
       return;
     }
@@ -118,12 +119,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     Expression whole = checked.expression();
     Kind kind = expected == null ? kind(whole) : kind(whole, expected);
     if (expected != null && !agree(kind, expected)) {
-      fault(
-          "kind-mismatch",
-          whole.span(),
-          "'%s' is %s, and %s is wanted here"
-              .formatted(whole.span().text(), kind.words(), expected.words()),
-          kindRepair(kind, expected));
+      wrongKind(kind, expected);
       return Kind.UNKNOWN;
     }
     return kind;
@@ -131,15 +127,52 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
 
   /** The advice for a wrong kind, above all for a missing unit or a missing currency. */
   private String kindRepair(Kind found, Kind expected) {
-    Optional<String> code = currency(found);
-    if (code.isPresent() && currency(expected).filter(Dimension.NO_CURRENCY::equals).isPresent()) {
-      return "add a line 'currency %s' under the workbook's name".formatted(code.get());
-    }
-    boolean bare = found.equals(Kind.NUMBER) && checked.literal().isPresent();
-    return bare && expected instanceof Kind.Measured wanted
-        ? "write its unit: %s %s"
-            .formatted(checked.expression().span().text(), wanted.dimension().baseSymbol())
+    return lacksCurrency(found, expected)
+        ? "add a line 'currency %s' under the workbook's name"
+            .formatted(currency(found).orElseThrow())
         : "write " + expected.words();
+  }
+
+  private static boolean lacksCurrency(Kind found, Kind expected) {
+    return currency(found).isPresent()
+        && currency(expected).filter(Dimension.NO_CURRENCY::equals).isPresent();
+  }
+
+  private void wrongKind(Kind found, Kind expected) {
+    Span written = checked.expression().span();
+    boolean isBare = found.equals(Kind.NUMBER) && checked.literal().isPresent();
+    if (isBare && expected instanceof Kind.Measured wanted) {
+      fault(
+          "kind-mismatch",
+          written,
+          "'%s' needs a unit of %s".formatted(written.text(), noun(expected)),
+          "write " + withUnits(written.text(), wanted.dimension()));
+    } else {
+      fault(
+          "kind-mismatch",
+          written,
+          "'%s' is %s, but %s"
+              .formatted(
+                  written.text(),
+                  found.words(),
+                  lacksCurrency(found, expected)
+                      ? "this workbook has no currency"
+                      : expected.words() + " goes here"),
+          kindRepair(found, expected));
+    }
+  }
+
+  private static String noun(Kind kind) {
+    return kind.words().replaceFirst("^an? ", "").replace(" of no currency", "");
+  }
+
+  /** A number with the unit that is usual for what it measures; a length in both systems. */
+  private static String withUnits(String number, Dimension dimension) {
+    String symbol = dimension.baseSymbol().replace(Dimension.NO_CURRENCY, "USD");
+    String usual = "%s %s".formatted(number, symbol);
+    return dimension.equals(Dimension.LENGTH)
+        ? "%s or %s %s".formatted(usual, number, Units.MILLIMETRE.symbol())
+        : usual;
   }
 
   private static Optional<String> currency(Kind kind) {
@@ -198,8 +231,8 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     fault(
         "hole-out-of-place",
         shown.span(),
-        "a value cannot be shown inside this text: it names a row of '%s'".formatted(table),
-        "write the whole name of the row; write {{ for a brace itself");
+        "a value cannot be shown inside the name of a row of '%s'".formatted(table),
+        "write the whole name of the row; write {{ for a brace");
   }
 
   private Kind writtenRow(TextLiteral text, Table table, String name, Kind.RowOf rowOf) {
@@ -257,7 +290,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
   /** The advice for an unknown unit: {@code 3 lip} needs an operator, {@code 12 in/lip} a space. */
   private String unitRepair(String number, String unit, LiteralUnits.Reading reading) {
     if (isName(unit)) {
-      return "units stand after numbers; to multiply, write '%s * %s'".formatted(number, unit);
+      return "write units after numbers; to multiply, write '%s * %s'".formatted(number, unit);
     }
     int slash = unit.indexOf('/');
     if (slash > 0 && isName(unit.substring(slash + 1).strip())) {
@@ -322,7 +355,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       fault(
           "no-row-here",
           firstRow.span(),
-          "'first row' has a meaning only in the columns of a table",
+          "'first row' can be used in columns of a table only",
           "use it in a formula under 'worked out'");
     }
     return Kind.YES_NO;
@@ -423,14 +456,14 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       fault(
           "unknown-function",
           name.span(),
-          "'%s' is a value, and a bracket follows it".formatted(name),
+          "'%s' is a value, but a bracket comes after it".formatted(name),
           "to multiply, write '%s * (…)'".formatted(name));
       return;
     }
     diagnostics.fault(
         "unknown-function",
         name.span(),
-        "no function is called '%s'".formatted(name),
+        "there is no function '%s'".formatted(name),
         () -> NearNames.question(name.text(), environment.functionNames()));
   }
 
@@ -438,12 +471,10 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     fault(
         "argument-count",
         call.span(),
-        "'%s' takes %d %s, and it is given %d"
+        "'%s' needs %d %s, but it has %d"
             .formatted(
                 call.function(), wanted, wanted == 1 ? "value" : "values", call.arguments().size()),
-        call.arguments().size() < wanted
-            ? "write one more, with a comma before it"
-            : "take out what is too much");
+        call.arguments().size() < wanted ? "write one more after a comma" : "remove the last ones");
   }
 
   private Kind ownFunction(Call call, FunctionDefinition definition) {
@@ -461,14 +492,14 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
         fault(
             "argument-kind",
             argument.span(),
-            "'%s' of '%s' is %s, and '%s' is %s"
+            "'%s' of '%s' is %s, but '%s' is %s"
                 .formatted(
                     definition.parameters().get(i).name(),
                     definition.name(),
                     declared.words(),
                     argument.span().text(),
                     kind.words()),
-            "call it with %s there".formatted(declared.words()));
+            "use %s there".formatted(declared.words()));
         kind = Kind.UNKNOWN;
       }
       kinds.add(kind);
@@ -501,7 +532,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
           call.span(),
           "with '%s' written out, this formula has more than %s operations"
               .formatted(call.function(), Bound.OPERATIONS.shown()),
-          "work out what is used more than once on a line of its own");
+          "calculate what is used more than once on its own line");
     }
     return fits;
   }
@@ -523,7 +554,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
               choice.otherwise().span(),
               List.of(choice.then().span()),
               "'then' gives %s and 'else' gives %s".formatted(then.words(), otherwise.words()),
-              "give both the same kind of value"));
+              "make both the same kind of value"));
       return Kind.UNKNOWN;
     }
     return then == Kind.UNKNOWN ? otherwise : then;
@@ -537,15 +568,15 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       fault(
           "at-worst-in-function",
           atWorst.span(),
-          "a function does not know what its arguments are worked out from",
+          "a function does not know how its arguments are calculated",
           "write 'even at worst' where the function is called");
     } else if (!(side instanceof Kind.Measured)) {
       if (side != Kind.UNKNOWN) {
         fault(
             "tolerance-of-no-number",
             atWorst.span(),
-            "only numbers can be off, and these are each " + side.words(),
-            "leave 'even at worst' out");
+            "only numbers have tolerances, and these are each " + side.words(),
+            "remove 'even at worst'");
       }
     } else {
       checked.atWorst().add(new CheckedFormula.Compared(atWorst, scope.outer() != null));
@@ -559,8 +590,8 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       fault(
           "not-yes-or-no",
           node.span(),
-          "%s is yes or no, and '%s' is %s".formatted(what, node.span().text(), kind.words()),
-          "compare it with something: '%s > …'".formatted(node.span().text()));
+          "%s must be yes or no, but '%s' is %s".formatted(what, node.span().text(), kind.words()),
+          "compare it with a value: '%s > …'".formatted(node.span().text()));
     }
   }
 
@@ -574,7 +605,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     scope = scope.inside(table);
     Expression where = aggregate.where();
     if (where != null) {
-      yesNo(where, "what stands after 'where'");
+      yesNo(where, "the condition after 'where'");
     }
     Expression of = aggregate.of();
     Kind kind = of == null ? Kind.NUMBER : aggregated(aggregate, of);
@@ -595,7 +626,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       fault(
           "not-a-quantity",
           of.span(),
-          "'%s' takes numbers, and '%s' is %s"
+          "'%s' needs numbers, but '%s' is %s"
               .formatted(aggregate.function().words(), of.span().text(), kind.words()),
           kind == Kind.YES_NO
               ? "to count rows, write 'count of %s where %s'"
@@ -612,7 +643,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
       diagnostics.fault(
           "no-such-table",
           name.span(),
-          "no table is called '%s'".formatted(name),
+          "there is no table '%s'".formatted(name),
           () -> NearNames.question(name.text(), environment.tableNames()));
       return null;
     }
@@ -631,7 +662,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
     scope = scope.inside(table);
     Expression where = selection.where();
     if (where != null) {
-      yesNo(where, "what stands after 'where'");
+      yesNo(where, "the condition after 'where'");
     }
     Selection.Preference preference = selection.preference();
     if (preference != null) {
@@ -640,7 +671,7 @@ final class FormulaCheck implements ExpressionVisitor<Kind> {
         fault(
             "not-a-quantity",
             preference.by().span(),
-            "'with %s' compares numbers, and '%s' is %s"
+            "'with %s' compares numbers, but '%s' is %s"
                 .formatted(
                     preference.largest() ? "largest" : "smallest",
                     preference.by().span().text(),

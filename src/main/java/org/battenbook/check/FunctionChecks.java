@@ -72,8 +72,8 @@ final class FunctionChecks {
       to.fault(
           "function-circle",
           call,
-          "'%s' is worked out from itself".formatted(definition.name()),
-          "a function may not call itself, directly or through others");
+          "'%s' is calculated from itself".formatted(definition.name()),
+          "a function cannot call itself, directly or through others");
       return null;
     }
     if (!isSound(definition)) {
@@ -106,7 +106,7 @@ final class FunctionChecks {
     to.fault(
         fault.code(),
         call,
-        "'%s' cannot be worked out from these: %s (%s)"
+        "'%s' cannot be calculated from these: %s (%s)"
             .formatted(definition.name(), fault.message(), fault.span().place()),
         fault.advice());
   }

@@ -72,9 +72,9 @@ final class ListedCells {
             ? Diagnostic.fault(
                 "list-column-given-up",
                 found.span(),
-                "column '%s': more than %d cells are at fault, and those below were not read"
+                "column '%s' has errors in more than %d cells; those below were not read"
                     .formatted(heading.written(), MOST_REPORTED),
-                "repair the first ones and see what is left")
+                "correct these first")
             : inColumn(found));
   }
 
@@ -109,36 +109,36 @@ final class ListedCells {
       return Diagnostic.fault(
           "comma-in-number",
           cell,
-          "'%s' has a comma in it".formatted(text),
-          "write numbers without commas between thousands, and with a point before decimals");
+          "'%s' has a comma".formatted(text),
+          "write numbers without commas between thousands and with a decimal point");
     }
     if (text.matches("[-−]?\\d+,\\d+\\b.*")) {
       return Diagnostic.fault(
           "decimal-comma",
           cell,
           "'%s' has a decimal comma".formatted(text),
-          "write %s: have the program that saves the list use a decimal point"
+          "write %s; set a decimal point in the program that saves the list"
               .formatted(text.replaceFirst(",", ".")));
     }
     return Diagnostic.fault(
         "no-value-in-list",
         cell,
-        "'%s' is not read as %s".formatted(text, kind.words()),
+        "'%s' cannot be read as %s".formatted(text, kind.words()),
         text.matches(".*\\p{Sc}.*")
-            ? "leave the currency's sign out: its code stands in the unit"
+            ? "remove the currency sign; its code is in the unit"
             : "write %s, or leave the cell empty".formatted(form()));
   }
 
   private String form() {
     if (kind == Kind.DATE) {
-      return "a date as in 2026-03-14";
+      return "a date such as 2026-03-14";
     }
     if (kind == Kind.YES_NO) {
       return "yes or no";
     }
     return unit().isEmpty() || !heading.unit().isEmpty()
-        ? "a number as in 4.25"
-        : "a number with its unit, as in 4.25 " + unit();
+        ? "a number such as 4.25"
+        : "a number with its unit, such as 4.25 " + unit();
   }
 
   /** A unit for the column's numbers; empty if they have none. */
@@ -157,7 +157,7 @@ final class ListedCells {
         "column '%s': %s".formatted(heading.written(), fault.message()),
         wantsUnit
             ? () ->
-                "write a unit behind the number, as in 4.25 %s, or into the heading: %s (%s)"
+                "write a unit after the number, such as 4.25 %s, or in the heading: %s (%s)"
                     .formatted(unit(), column.name(), unit())
             : fault.advice());
   }

@@ -62,6 +62,6 @@ final class LiteralUnits {
         part.unit(),
         part.unitSpan(),
         "the parts of '%s' are of different kinds".formatted(literal.span().text()),
-        "write them with an operator between");
+        "write an operator between them");
   }
 }

@@ -48,14 +48,14 @@ final class PlanKinds {
         fault(
             "plan-kind",
             plan,
-            "the plan '%s' takes '%s' from '%s', which is %s, and it is %s"
+            "the plan '%s' reads '%s' from '%s', which is %s; it must be %s"
                 .formatted(
                     plan.name(),
                     role.words(),
                     column.words(),
                     kind.words(),
                     role.valueKind().words()),
-            "name another column of '%s' there".formatted(source.table()));
+            "use another column of '%s'".formatted(source.table()));
       }
     }
   }
@@ -85,9 +85,9 @@ final class PlanKinds {
         fault(
             "plan-keeps-in-worked-out",
             plan,
-            "the plan '%s' would write into '%s', which nobody fills in"
+            "the plan '%s' would write into '%s', which is not an input"
                 .formatted(plan.name(), column.words()),
-            "name a table whose rows people write, and columns that stand there under 'given'");
+            "use a table with written rows, and its columns under 'given'");
       }
     }
     Column ofStock = plan.stock().column(PlanRole.MATERIAL);
@@ -96,12 +96,12 @@ final class PlanKinds {
       fault(
           "plan-material",
           plan,
-          "the plan '%s' would write into '%s' what its stock is made of, and that is %s"
+          "the plan '%s' would write its material into '%s', but the material is %s"
               .formatted(
                   plan.name(),
                   here.words(),
-                  ofStock == null ? "not told" : kinds.apply(ofStock).words()),
-          "let columns of one kind say the material of both");
+                  ofStock == null ? "not set" : kinds.apply(ofStock).words()),
+          "use columns of the same kind for the material of both");
     }
   }
 
@@ -116,12 +116,12 @@ final class PlanKinds {
           "plan-material",
           plan,
           both
-              ? "the plan '%s' tells parts apart by %s, and stock by %s"
+              ? "the plan '%s' has parts whose material is %s, and stock whose material is %s"
                   .formatted(
                       plan.name(), kinds.apply(ofParts).words(), kinds.apply(ofStock).words())
-              : "the plan '%s' is told the material of %s alone"
+              : "the plan '%s' has a material for %s only"
                   .formatted(plan.name(), ofParts == null ? "the stock" : "the parts"),
-          "let columns of one kind say the material of both");
+          "use columns of the same kind for the material of both");
     }
   }
 }

@@ -113,7 +113,7 @@ final class ReferenceCheck {
       fault(
           "no-row-here",
           reference.span(),
-          "'above' reads the row before, and there is no row here",
+          "'above' reads the row before, but there is no row here",
           "use it in a formula under 'worked out'");
       return Kind.UNKNOWN;
     }
@@ -134,10 +134,10 @@ final class ReferenceCheck {
       fault(
           "no-outer-row",
           reference.span(),
-          "'this' reads the row around an aggregate, and there is none here",
+          "'this' reads the row around a total or count, but there is none here",
           outer == null
-              ? "leave 'this.' out to read the own row"
-              : "a line of a page has no row of its own: compare with a value instead");
+              ? "to read this row itself, remove 'this.'"
+              : "a line of a page has no row; compare with a value instead");
       return Kind.UNKNOWN;
     }
     if (reference.names().isEmpty()) {
@@ -169,7 +169,7 @@ final class ReferenceCheck {
           fault(
               "no-row-to-open",
               name.span(),
-              "a dot reads a column of a row, and what stands before '.%s' is %s"
+              "a dot reads a column of a row, but what is before '.%s' is %s"
                   .formatted(name, reached.words()),
               "");
         }
@@ -195,7 +195,7 @@ final class ReferenceCheck {
         name.span(),
         "table '%s' has no column '%s'".formatted(table, name),
         () ->
-            NearNames.question(
+            NearNames.questionOrList(
                 name.text(), table.columns().stream().map(c -> c.name().text()).toList()));
   }
 

@@ -67,13 +67,16 @@ final class ShownForms {
       diagnostics.fault(
           "form-mismatch",
           written.span(),
-          "this is %s, and '%s' shows %s".formatted(kind.words(), written.unit(), shown.words()),
-          "leave 'shown as' out, or name a unit of that kind");
+          "this is %s, but '%s' shows %s".formatted(kind.words(), written.unit(), shown.words()),
+          "remove 'shown as', or use a unit of that kind");
       return Optional.empty();
     }
     if (written.step() != null && written.step().signum() <= 0) {
       diagnostics.fault(
-          "step-not-positive", written.span(), "a step is larger than zero", "write '1/16 in'");
+          "step-not-positive",
+          written.span(),
+          "a step must be more than 0",
+          "write a step such as 1/16 in");
       return Optional.empty();
     }
     return unit;

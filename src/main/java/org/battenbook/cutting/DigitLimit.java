@@ -42,7 +42,7 @@ final class DigitLimit {
    */
   static NotPlannable tooManyDigits(String what, String sizes) {
     return new NotPlannable(
-        "%s has more than %s: round %s up to a step, such as 1/64 in"
+        "%s has more than %s; round %s up to a step, such as 1/64 in"
             .formatted(what, Bound.WRITTEN_DIGITS.shown(), sizes));
   }
 }

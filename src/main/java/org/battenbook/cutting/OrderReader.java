@@ -88,7 +88,7 @@ abstract class OrderReader<J, P> {
   }
 
   private static NotPlannable tooManyDigits() {
-    return DigitLimit.tooManyDigits("what its parts add up to", "their sizes");
+    return DigitLimit.tooManyDigits("the total of its parts", "their sizes");
   }
 
   private static Rational plus(Rational a, Rational b) throws NotPlannable {

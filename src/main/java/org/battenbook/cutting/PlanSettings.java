@@ -31,7 +31,7 @@ final class PlanSettings {
   long steps(long inUsualTime) throws NotPlannable {
     Rational time = number(PlanRole.PLANNING_TIME, USUAL_TIME);
     if (time.signum() <= 0) {
-      throw new NotPlannable("a planning time is more than nothing: write one such as 10 s");
+      throw new NotPlannable("the planning time must be more than 0 s");
     }
     return limit
         .allowed(time)
@@ -55,7 +55,7 @@ final class PlanSettings {
     String why =
         value instanceof Value.Fault fault
             ? "its %s has an error: %s".formatted(setting.words(), fault.message())
-            : "its %s is not known exactly: write it as a number".formatted(setting.words());
+            : "its %s is approximate; write it as a number".formatted(setting.words());
     throw new NotPlannable(why);
   }
 }

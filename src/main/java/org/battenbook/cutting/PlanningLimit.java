@@ -35,7 +35,7 @@ final class PlanningLimit {
   Rational allowed(Rational hours) throws NotPlannable {
     if (hours.compareTo(most.hours()) > 0) {
       throw new NotPlannable(
-          "a workbook may ask for a planning time of at most %s: write a shorter one, or allow it"
+          "the planning time of a workbook must be at most %s; write a shorter one, or allow it"
                   .formatted(most)
               + " with --planning-time \"%s\"".formatted(new PlanningTime(hours)));
     }

@@ -37,7 +37,7 @@ public record PlanningTime(Rational hours) {
 
   private static IllegalArgumentException notATime(String written) {
     return new IllegalArgumentException(
-        "'%s' is not a planning time: write one such as \"20 min\" or \"2 h\", at most %s h"
+        "'%s' is not a planning time; write for example \"20 min\" or \"2 h\", at most %s h"
             .formatted(written, MOST_HOURS));
   }
 

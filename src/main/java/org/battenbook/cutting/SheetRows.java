@@ -62,7 +62,7 @@ final class SheetRows implements PlanRows<SheetJob, SheetPlan> {
       int rounds = job.stages().getAsInt();
       remarks.refused(
           order.called(part.label()),
-          "no sheet has room for it in %d round%s of parallel cuts: allow more"
+          "no sheet fits it in %d round%s of parallel cuts; allow more rounds"
               .formatted(rounds, rounds == 1 ? "" : "s"));
     } else {
       remarks.missing(order.called(part.label()), part.count());

@@ -60,12 +60,20 @@ final class SourceRows {
     }
     Value value = results.value(new Spot(column, row));
     if (!value.isKnown()) {
-      throw new NotPlannable(
-          "its %s is not known: fill in %s"
-              .formatted(
-                  column.name(), column.isGiven() ? "that cell" : "what it is worked out from"));
+      throw new NotPlannable(unknown(column, value));
     }
     return value;
+  }
+
+  private static String unknown(Column column, Value value) {
+    if (value instanceof Value.Waiting waiting) {
+      return waiting.atFault()
+          ? "its %s cannot be calculated: correct %s".formatted(column.name(), waiting.on())
+          : "its %s cannot be calculated: enter %s".formatted(column.name(), waiting.on());
+    }
+    return value instanceof Value.Fault fault
+        ? "its %s has an error: %s".formatted(column.name(), fault.message())
+        : "its %s cannot be calculated".formatted(column.name());
   }
 
   /**
@@ -82,8 +90,7 @@ final class SourceRows {
     if (number instanceof Rational exact) {
       return DigitLimit.writable(exact, "its " + said(role));
     }
-    throw new NotPlannable(
-        "its %s is known about, not exactly: round it up to a step".formatted(said(role)));
+    throw new NotPlannable("its %s is approximate; round it up to a step".formatted(said(role)));
   }
 
   /**
@@ -94,7 +101,7 @@ final class SourceRows {
   Rational notNegative(int row, PlanRole role) throws NotPlannable {
     Rational number = number(row, role, Rational.ZERO);
     if (number.signum() < 0) {
-      throw new NotPlannable("its %s is below zero: correct it, or say 0".formatted(said(role)));
+      throw new NotPlannable("its %s must be at least 0".formatted(said(role)));
     }
     return number;
   }
@@ -109,12 +116,10 @@ final class SourceRows {
     boolean counts = number.isWhole() && number.signum() >= 0;
     if (!counts) {
       throw new NotPlannable(
-          "its %s is %s, and that is no count: round it to a whole number, 0 or more"
-              .formatted(said(role), number));
+          "its %s must be a whole number, 0 or more; it is %s".formatted(said(role), number));
     }
     if (!number.isSmall() || number.longNumerator() > Integer.MAX_VALUE) {
-      throw new NotPlannable(
-          "its %s is %s, and so many are never planned: correct it".formatted(said(role), number));
+      throw new NotPlannable("its %s is too large; it is %s".formatted(said(role), number));
     }
     return (int) number.longNumerator();
   }

@@ -139,7 +139,7 @@ final class StickParts {
       boolean sameSets = !rows.says(PlanRole.SETS) || rows.count(one.row(), PlanRole.SETS) == sets;
       if (sets == 0 || !sameSets || one.part().count() % sets != 0) {
         throw new NotPlannable(
-            "%d of \"%s\" do not make up %d sets: ask for as many as the sets, or some times so many"
+            "%d of \"%s\" cannot be shared among %d sets; enter a multiple of the number of sets"
                 .formatted(one.part().count(), one.part().label(), sets));
       }
     }

@@ -37,7 +37,7 @@ final class StockPrices {
 
   Rational cost(int row) throws NotPlannable {
     if (sign(row) < 0) {
-      throw new NotPlannable("its price is below zero: correct it, or say 0");
+      throw new NotPlannable("its price must be at least 0");
     }
     if (rows.yes(row, PlanRole.OFFCUT, false)) {
       return Rational.ZERO;
@@ -48,7 +48,7 @@ final class StockPrices {
     Rational price = rows.number(row, PlanRole.PRICE, Rational.ONE);
     if (price.signum() == 0 && !isLimited(row)) {
       throw new NotPlannable(
-          "it has no price, and other stock has one: give it one, or say how many are on hand");
+          "it has no price, but other stock has; enter its price, or how many are on hand");
     }
     return price;
   }
@@ -57,7 +57,7 @@ final class StockPrices {
   void refuseNone(List<?> stocks) throws NotPlannable {
     if (stocks.isEmpty()) {
       throw new NotPlannable(
-          "no stock of it can be taken: write what there is into '%s'".formatted(rows.table()));
+          "there is no stock for it; enter stock in '%s'".formatted(rows.table()));
     }
   }
 

@@ -37,12 +37,12 @@ public record RowAddition(Table table, Map<Column, String> cells) implements Wor
     if (table.plan() != null || !table.openings().isEmpty()) {
       throw new EditRefused(
           "edit-of-opened-row",
-          "nobody writes the rows of '%s': %s"
+          "rows of '%s' cannot be added: %s"
               .formatted(
                   table,
                   table.plan() != null
                       ? "they come from the plan '%s'".formatted(table.plan().name())
-                      : "they are opened from '%s'".formatted(table.openings().get(0).from())),
+                      : "they come from '%s'".formatted(table.openings().get(0).from())),
           "add a row there");
     }
     revision.addRow(table, TypedText.inOrder(table, cells));

@@ -114,10 +114,10 @@ final class RowRevision {
     if (column.comesWithRow()) {
       throw new EditRefused(
           "edit-of-coming-cell",
-          "'%s' comes with the rows of '%s'".formatted(column.name(), column.table()),
+          "'%s' is set with the rows of '%s'".formatted(column.name(), column.table()),
           column.isPlanned()
-              ? "change what is planned: its parts or its stock"
-              : "change the table that the rows are opened from");
+              ? "change the parts or the stock of the plan"
+              : "change the table that the rows come from");
     }
   }
 
@@ -143,8 +143,7 @@ final class RowRevision {
     if (section == null) {
       throw new EditRefused(
           "edit-of-list",
-          "this row of '%s' stands in the list '%s'"
-              .formatted(table, segment.cells().source().name()),
+          "this row of '%s' is in the list '%s'".formatted(table, segment.cells().source().name()),
           "change it there, or write it under 'rows of %s' in a workbook".formatted(table));
     }
     return blocks.computeIfAbsent(section, s -> new BlockRevision(s, segment.columns()));
@@ -169,7 +168,7 @@ final class RowRevision {
             .orElseThrow(
                 () ->
                     new EditRefused(
-                        "edit-of-plan", "this row of '%s' comes of a plan".formatted(table), ""));
+                        "edit-of-plan", "this row of '%s' comes from a plan".formatted(table), ""));
     Map<Column, String> cells = new LinkedHashMap<>();
     cells.put(opening.each(), text(rowsOf(table).brought(opening.each(), row)));
     if (opening.count() != null) {
@@ -240,7 +239,7 @@ final class RowRevision {
     if (opening.isPresent()) {
       throw new EditRefused(
           "edit-of-opened-row",
-          "the row \"%s\" of '%s' is opened from '%s'"
+          "the row \"%s\" of '%s' comes from '%s'"
               .formatted(rowsOf(table).name(row), table, opening.get().from()),
           opening.get().count() == null
               ? "add or remove a row of '%s'".formatted(opening.get().from())

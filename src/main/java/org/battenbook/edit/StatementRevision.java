@@ -39,7 +39,7 @@ final class StatementRevision {
     if (!revision.isWritten(layer.span().source())) {
       throw new EditRefused(
           "edit-of-plan",
-          "'%s' comes with its plan".formatted(place.words()),
+          "'%s' is set by its plan".formatted(place.words()),
           "change the plan, its parts or its stock instead");
     }
     if (layer.formula() != null) {
@@ -131,14 +131,14 @@ final class StatementRevision {
     if (edit.because() == null) {
       throw new EditRefused(
           "change-without-reason",
-          "a change of '%s' says why".formatted(edit.place().words()),
-          "give a reason, such as \"the panels run thick\"");
+          "the change of '%s' needs a reason".formatted(edit.place().words()),
+          "enter a reason, such as \"the panels are thick\"");
     }
     if (edit.place().origin().source() == revision.book().source()) {
       throw new EditRefused(
           "edit-of-own-line",
-          "'%s' stands in the job itself".formatted(edit.place().words()),
-          "set its formula; only what is inherited is changed with a reason");
+          "'%s' is in the job itself".formatted(edit.place().words()),
+          "edit its formula; only values of followed workbooks are changed with a reason");
     }
     insertChange(
         "change %s = %s because %s"
@@ -172,7 +172,7 @@ final class StatementRevision {
                     new EditRefused(
                         "no-change-here",
                         "the job does not change '%s'".formatted(place.words()),
-                        "take it back in the file that does"));
+                        "remove the change in the file that has it"));
     removeStatement(there.span());
   }
 

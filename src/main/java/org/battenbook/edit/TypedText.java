@@ -66,8 +66,8 @@ final class TypedText {
       diagnostics.fault(
           "reason-missing",
           source.span(0, because.length()),
-          "a change says why, and this reason is empty",
-          "give a reason, such as \"the panels run thick\"");
+          "a change needs a reason; this one is empty",
+          "enter a reason, such as \"the panels are thick\"");
     }
   }
 
@@ -79,8 +79,8 @@ final class TypedText {
       diagnostics.fault(
           "note-in-edit",
           source.span(0, source.text().length()),
-          "a note stands behind this, and an edit keeps the note that is in the file",
-          "leave out '--' and what follows");
+          "there is a note after this, but an edit keeps the note in the file",
+          "remove '--' and the note");
       return false;
     }
     return true;
@@ -92,7 +92,7 @@ final class TypedText {
       diagnostics.fault(
           "break-in-edit",
           source.span(0, source.lineEnd(1)),
-          "this goes on over more than one line",
+          "this is more than one line",
           "write it in one line");
     }
     return breaks;

@@ -125,8 +125,6 @@ final class Aggregation {
 
   private static Value nothing(String code, String word) {
     return new Value.Fault(
-        code,
-        "no row counts here, and nothing has no %s: say what holds then, with 'if count of … = 0'"
-            .formatted(word));
+        code, "no rows match, so there is no %s; add 'if count of … = 0'".formatted(word));
   }
 }

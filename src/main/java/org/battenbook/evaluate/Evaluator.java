@@ -53,7 +53,7 @@ public final class Evaluator {
     if (tooMuch != null) {
       Place place = stage.slots().get(0).place();
       diagnostics.refuse(
-          tooMuch.code(), place.layer().span(), tooMuch.message(), "or part the job in two");
+          tooMuch.code(), place.layer().span(), tooMuch.message(), "or split the job in two");
     }
   }
 

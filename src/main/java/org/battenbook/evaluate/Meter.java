@@ -21,7 +21,7 @@ final class Meter {
   private static final Value.Fault TOO_MANY_DIGITS =
       new Value.Fault(
           "too-many-digits",
-          "the long numbers of this job have more than %s together: round them"
+          "the long numbers of this job have more than %s together; round them"
               .formatted(Bound.ALL_BINARY_DIGITS.shown()));
 
   private static final Value.Fault TEXT_TOO_LONG =
@@ -30,15 +30,15 @@ final class Meter {
   private static final Value.Fault TEXTS_TOO_LONG =
       new Value.Fault(
           "text-too-long",
-          "the texts that this job works out have more than %s together: work out fewer"
+          "the texts that this job calculates have more than %s together; calculate fewer"
               .formatted(Bound.ALL_TEXTS.shown()));
 
   private static final Value.Fault TOO_MUCH_WORK =
       new Value.Fault(
           "too-much-work",
-          "this job takes more than %s steps to work out, too many of them here: let fewer rows"
+          "this job takes more than %s steps to calculate, too many of them here; use fewer rows with"
                   .formatted(Bound.STEPS.shown())
-              + " have the same value behind '= this'");
+              + " the same value after '= this'");
 
   private long steps;
   private long binaryDigits;

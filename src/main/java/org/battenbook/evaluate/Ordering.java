@@ -108,9 +108,8 @@ final class Ordering {
     diagnostics.fault(
         "kind-unknown",
         place.layer().span(),
-        "'%s' comes from nothing but itself, so what kind of value it holds is not known"
-            .formatted(place.label()),
-        "begin with a value: '%s = if first row then … else …'".formatted(place.label()));
+        "'%s' comes only from itself, so its kind is not known".formatted(place.label()),
+        "start with a value: '%s = if first row then … else …'".formatted(place.label()));
   }
 
   private void report(List<Place> circle) {
@@ -122,8 +121,8 @@ final class Ordering {
         "formula-circle",
         first.layer().span(),
         circle.size() == 1
-            ? "%s is worked out from itself".formatted(names.get(0))
-            : "these are worked out from each other in a circle: " + String.join(" needs ", names),
+            ? "%s is calculated from itself".formatted(names.get(0))
+            : "these are calculated from each other in a circle: " + String.join(" needs ", names),
         "give one of them a value that does not need the others");
   }
 }

@@ -31,7 +31,7 @@ final class ProgramSize {
               Bound.ALL_OPERATIONS.shown(),
               largest.operations(),
               largest.place().words()),
-          "work out what is used more than once on a line of its own");
+          "calculate what is used more than once on its own line");
     }
   }
 }

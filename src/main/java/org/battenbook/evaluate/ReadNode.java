@@ -43,7 +43,7 @@ final class ReadNode extends FormulaNode {
           frame.row == 0
               ? new Value.Fault(
                   "nothing-above",
-                  "the first row has none above it: write 'if first row then … else …'")
+                  "the first row has no row above it; write 'if first row then … else …'")
               : cell(frame, frame.row - 1);
       case OUTER_ROW -> cell(Frames.outer(frame), Frames.outer(frame).row);
     };

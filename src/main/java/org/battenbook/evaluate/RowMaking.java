@@ -98,7 +98,7 @@ final class RowMaking {
   /** The rows to open. A count that waits or is at fault opens none, and is reported by itself. */
   private int count(RowOpening opening, int row, String each, int before) {
     if (opening.count() == null) {
-      return bounded(opening, Rational.ONE, "a row is opened", each, before);
+      return bounded(opening, Rational.ONE, "a row is created", each, before);
     }
     Column upTo = opening.count().upTo();
     Value value = results.value(new Spot(upTo, row));
@@ -113,8 +113,9 @@ final class RowMaking {
       diagnostics.fault(
           "rows-not-a-count",
           opening.statement(),
-          "%s for \"%s\", and so many rows cannot be opened".formatted(said, each),
-          "a count of rows is whole and not negative: round it in its formula");
+          "%s for \"%s\", but the number of rows must be a whole number, 0 or more"
+              .formatted(said, each),
+          "round it in its formula");
       return 0;
     }
     return bounded(opening, whole, said, each, before);
@@ -139,7 +140,7 @@ final class RowMaking {
         opening.statement(),
         "%s for \"%s\": with these, %s would have more than %s rows"
             .formatted(said, each, where, most.shown()),
-        "check the count; where it is right, part the job in two");
+        "check the count; if it is right, split the job in two");
   }
 
   private Rows planned(Table table, PlanStatement plan) {

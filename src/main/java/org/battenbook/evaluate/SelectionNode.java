@@ -49,7 +49,8 @@ final class SelectionNode extends OverRowsNode {
     }
     if (fitting.size() == 0) {
       return new Value.Fault(
-          "no-row-fits", "no row of '%s' fits: add one, or ask for less".formatted(table));
+          "no-row-fits",
+          "no row of '%s' matches; add a row, or change the condition".formatted(table));
     }
     return of == null ? only(fitting, named) : best(fitting, of, inner, named);
   }
@@ -86,7 +87,7 @@ final class SelectionNode extends OverRowsNode {
     }
     return new Value.Fault(
         "many-rows-fit",
-        "%d rows of '%s' fit, \"%s\" and \"%s\" among them: add 'with smallest …' to say which"
+        "%d rows of '%s' match, such as \"%s\" and \"%s\"; add 'with smallest …' to choose one"
             .formatted(
                 fitting.size(), table, named.name(fitting.row(0)), named.name(fitting.row(1))));
   }

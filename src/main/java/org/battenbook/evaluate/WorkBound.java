@@ -52,9 +52,9 @@ final class WorkBound {
     diagnostics.refuse(
         "too-much-work",
         place.layer().span(),
-        "this job takes more than %s steps to work out, most of them for '%s'%s"
+        "this job takes more than %s steps to calculate, most of them for '%s'%s"
             .formatted(Bound.STEPS.shown(), place.words(), inRows),
-        "begin what stands after 'where' with '… = this', so that rows are grouped once; or part"
+        "begin the condition after 'where' with '… = this', so that rows are grouped once; or split"
             + " the job in two");
   }
 }

@@ -93,7 +93,7 @@ public final class Keeping {
       }
     }
     if (kept.isEmpty()) {
-      throw new NotKept("no plan here says where to keep offcuts; add 'keep in' to the plan");
+      throw new NotKept("no plan of this job keeps offcuts; add 'keep in' to a plan");
     }
     for (PlanKeeping plan : kept) {
       take(plan);
@@ -103,7 +103,7 @@ public final class Keeping {
       add(plan);
     }
     if (changes.isEmpty()) {
-      throw new NotKept("nothing to update: no part is planned, or the stock was updated already");
+      throw new NotKept("nothing to update: no part is planned, or the stock is already updated");
     }
   }
 
@@ -148,7 +148,7 @@ public final class Keeping {
     String name = filled.rows(table).name(row);
     if (one.left() < 0) {
       throw new NotKept(
-          "\"%s\" of '%s' is used %d times, and its '%s' is %d"
+          "\"%s\" of '%s' is used %d times, but its '%s' is %d"
               .formatted(name, table, one.taken(), column.name(), one.onHand()));
     }
     changes.add(
@@ -171,7 +171,7 @@ public final class Keeping {
       changes.add(
           new Change(
               filled.file(),
-              "no file has 'rows of %s' yet, so these are in the job, where other jobs do not see them"
+              "no file has 'rows of %s' yet, so these rows are in the job; other jobs do not see them"
                   .formatted(rack)));
     }
     Source record = plan.record();

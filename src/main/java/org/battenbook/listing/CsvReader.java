@@ -41,8 +41,8 @@ final class CsvReader {
     } catch (IOException | UncheckedIOException quotes) {
       throw new BadList(
           "quotes-in-list",
-          "the quotes in row %s of '%s' do not pair up".formatted(rows.rowNumber(), name),
-          "put a cell that holds quotes into quotes itself, and write each quote in it twice");
+          "the quotes in row %s of '%s' do not match".formatted(rows.rowNumber(), name),
+          "put a cell with quotes in quotes, and write each quote inside it twice");
     }
     return rows.rows();
   }
@@ -63,7 +63,7 @@ final class CsvReader {
         throw new BadList(
             "list-too-large",
             "a line of '%s' has more than %s".formatted(name, Bound.LIST_LINE.shown()),
-            "check that it is a list, with a line for each row");
+            "check that it is a list with one line for each row");
       }
     }
   }

@@ -13,7 +13,7 @@ enum ListFormat {
         throw new BadList(
             "list-without-pages",
             "'%s' has no pages: a .csv file is one table".formatted(name),
-            "leave 'page' out");
+            "remove 'page'");
       }
       return CsvReader.read(name, bytes);
     }
@@ -43,8 +43,7 @@ enum ListFormat {
     }
     throw new BadList(
         "list-ending",
-        "'%s' is no list that is read here: its name ends in neither .csv nor .xlsx"
-            .formatted(name),
+        "'%s' is not a list: its name must end in .csv or .xlsx".formatted(name),
         "save it as .csv or .xlsx");
   }
 }

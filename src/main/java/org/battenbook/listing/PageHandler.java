@@ -107,7 +107,7 @@ final class PageHandler extends DefaultHandler {
           new BadList(
               "formula-without-value",
               "a formula in row %s of '%s' has no value in the file".formatted(row, name),
-              "open the file in a spreadsheet program and save it"));
+              "open the file in a spreadsheet program, and save it again"));
     }
     String text = content.toString();
     return text.isEmpty()

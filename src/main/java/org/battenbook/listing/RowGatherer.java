@@ -69,7 +69,7 @@ final class RowGatherer {
   private BadList tooLarge(String what) {
     return new BadList(
         "list-too-large",
-        "'%s' is too large a list: %s".formatted(name, what),
+        "the list '%s' is too large: %s".formatted(name, what),
         "keep only the rows and columns that the table needs");
   }
 }

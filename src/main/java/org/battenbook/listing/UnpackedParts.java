@@ -77,16 +77,14 @@ final class UnpackedParts implements ZipEntrySource {
   private BadList tooManyParts() {
     return new BadList(
         "list-too-large",
-        "'%s' has more than %s parts, the most that are read"
-            .formatted(name, Bound.LIST_PARTS.shown()),
-        "copy the page that the table needs into a file of its own");
+        "'%s' has more than the maximum of %s parts".formatted(name, Bound.LIST_PARTS.shown()),
+        "copy the page that the table needs into its own file");
   }
 
   private BadList tooLarge() {
     return new BadList(
         "list-too-large",
-        "'%s' unpacks to more than %s, the most that is read"
-            .formatted(name, Bound.LIST_UNPACKED.shown()),
+        "'%s' unpacks to more than the maximum of %s".formatted(name, Bound.LIST_UNPACKED.shown()),
         "keep only the page, rows and columns that the table needs");
   }
 

@@ -60,7 +60,7 @@ final class XlsxReader {
   private BadList unreadable() {
     return new BadList(
         "list-unreadable",
-        "'%s' is no .xlsx file that can be read".formatted(name),
+        "'%s' cannot be read as an .xlsx file".formatted(name),
         "open it in a spreadsheet program and save it as .xlsx, without a password");
   }
 
@@ -100,7 +100,7 @@ final class XlsxReader {
     return new BadList(
         "no-such-page",
         "'%s' has no page '%s'".formatted(name, page),
-        question.isEmpty() ? "there are: " + String.join(", ", names) : question);
+        question.isEmpty() ? "choose from: " + String.join(", ", names) : question);
   }
 
   /** Without definitions of its own a file can neither grow in reading nor name other files. */

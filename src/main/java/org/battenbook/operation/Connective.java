@@ -40,8 +40,8 @@ abstract class Connective implements Operation {
     complaints.complain(
         "not-yes-or-no",
         List.of(at),
-        "%s is %s, but '%s' %s what is yes or no"
-            .formatted(Mismatch.quote(operand), Mismatch.words(operand), name, verb()),
+        "%s is %s, but '%s' needs yes or no"
+            .formatted(Mismatch.quote(operand), Mismatch.words(operand), name),
         repair(operand));
   }
 
@@ -51,10 +51,6 @@ abstract class Connective implements Operation {
             .formatted(operand.text(), measured.dimension().baseSymbol())
             .strip()
         : "compare it with =";
-  }
-
-  private String verb() {
-    return arity().most() == 1 ? "takes" : "joins";
   }
 
   static boolean anyIs(List<Value> operands, boolean yes) {

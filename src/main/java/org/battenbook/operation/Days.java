@@ -18,13 +18,13 @@ final class Days {
     boolean whole =
         hours instanceof Rational exact && exact.dividedBy(Rational.of(HOURS)).isWhole();
     if (!whole) {
-      return Values.fault("not-whole-days", "a date can be moved by whole days only, 24 h each");
+      return Values.fault("not-whole-days", "only whole days of 24 h can be added to a date");
     }
     try {
       long days = ((Rational) hours).dividedBy(Rational.of(HOURS)).numerator().longValueExact();
       return new Value.Day(day.date().plusDays(days));
     } catch (ArithmeticException | DateTimeException outside) {
-      return Values.fault("date-out-of-range", "the date lies outside the calendar");
+      return Values.fault("date-out-of-range", "the date is outside the calendar");
     }
   }
 

@@ -29,7 +29,7 @@ final class Divide extends Product {
   /** The fault of every operation that divides. */
   static Value byZero() {
     return Values.fault(
-        "division-by-zero", "this divides by zero: say with 'if' what is meant when it is zero");
+        "division-by-zero", "this divides by zero; use 'if' to choose a value for that case");
   }
 
   @Override
@@ -49,6 +49,6 @@ final class Divide extends Product {
 
   @Override
   public String obstacle() {
-    return "a divisor that is off itself";
+    return "a divisor with a tolerance";
   }
 }

@@ -26,7 +26,7 @@ abstract class Extreme extends Function {
     Kind first = OperandKinds.kind(operands, 0);
     for (int i = 1; i < operands.size(); i++) {
       if (!OperandKinds.kind(operands, i).equals(first)) {
-        return Mismatch.ofKinds(operands, 0, i, "neither is the larger of the two", complaints);
+        return Mismatch.ofKinds(operands, 0, i, "they cannot be compared", complaints);
       }
     }
     return first;

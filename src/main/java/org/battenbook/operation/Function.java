@@ -34,7 +34,7 @@ abstract class Function implements Operation {
     }
     return OperandKinds.allMeasured(operands)
         ? checkNumbers(operands, complaints)
-        : Mismatch.ofNoNumber(operands, "'%s' takes numbers only".formatted(name), complaints);
+        : Mismatch.ofNoNumber(operands, "'%s' needs numbers".formatted(name), complaints);
   }
 
   /** Says that an operand is not of the one dimension that the function takes. */
@@ -42,7 +42,7 @@ abstract class Function implements Operation {
     complaints.complain(
         "dimension-mismatch",
         List.of(0),
-        "%s is %s, but '%s' takes %s"
+        "%s is %s, but '%s' needs %s"
             .formatted(Mismatch.quote(operand), Mismatch.words(operand), name, wanted.words()),
         repair(operand, wanted));
     return Kind.UNKNOWN;
@@ -54,7 +54,7 @@ abstract class Function implements Operation {
     }
     return Mismatch.isBare(operand)
         ? Mismatch.writeUnit(operand, wanted.baseSymbol())
-        : "give it " + wanted.words();
+        : "use " + wanted.words();
   }
 
   @Override

@@ -49,8 +49,7 @@ final class Mismatch {
    * @param consequence {@code only numbers can be multiplied}
    */
   static Kind ofNoNumber(List<Operand> operands, String consequence, Complaints complaints) {
-    return ofNoNumber(
-        operands, consequence, "name a line or a column that holds a number", complaints);
+    return ofNoNumber(operands, consequence, "use a line or a column with a number", complaints);
   }
 
   /**
@@ -101,10 +100,10 @@ final class Mismatch {
 
   private static String repairNoNumber(Operand operand, String otherwise) {
     if (operand.kind().equals(Kind.YES_NO)) {
-      return "choose a number by it: if %s then … else …".formatted(operand.text());
+      return "use it to choose a number: if %s then … else …".formatted(operand.text());
     }
     return operand.kind() instanceof Kind.RowOf
-        ? "name the column of that row that is meant: %s.…".formatted(operand.text())
+        ? "name a column of that row: %s.…".formatted(operand.text())
         : otherwise;
   }
 

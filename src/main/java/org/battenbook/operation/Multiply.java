@@ -44,6 +44,6 @@ final class Multiply extends Product {
 
   @Override
   public String obstacle() {
-    return "a product of two that are both off";
+    return "a product of two values with tolerances";
   }
 }

@@ -23,7 +23,7 @@ final class Negate implements Operation {
       return OperandKinds.kind(operands, 0);
     }
     return Mismatch.ofNoNumber(
-        operands, "only a number can be negative", "leave the minus out", complaints);
+        operands, "only a number can be negative", "remove the minus", complaints);
   }
 
   @Override

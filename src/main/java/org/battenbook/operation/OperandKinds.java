@@ -41,8 +41,8 @@ final class OperandKinds {
       complaints.complain(
           "dimension-too-large",
           IntStream.range(0, operands.size()).boxed().toList(),
-          "the powers of the units here grow past all measure",
-          "work it out in smaller steps");
+          "the powers of these units are too large",
+          "calculate it in smaller steps");
       return Kind.UNKNOWN;
     }
   }

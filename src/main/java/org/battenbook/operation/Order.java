@@ -34,7 +34,7 @@ abstract class Order extends Comparison {
     complaints.complain(
         "no-order",
         List.of(at),
-        "%s is %s, which is neither more nor less than another"
+        "%s is %s, which cannot be more or less than another"
             .formatted(Mismatch.quote(operand), Mismatch.words(operand)),
         "compare with = or <>");
   }

@@ -36,9 +36,9 @@ public final class PixelCount implements Operation {
       complaints.complain(
           "not-a-text",
           List.of(0),
-          "'%s' takes the name of an image file, and %s is %s"
+          "'%s' needs the name of an image file, but %s is %s"
               .formatted(name(), Mismatch.quote(operands.get(0)), Mismatch.words(operands.get(0))),
-          "write its name in quotes, or a column of texts");
+          "write the name in quotes, or a column of texts");
     }
     return Kind.NUMBER;
   }

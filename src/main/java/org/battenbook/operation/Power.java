@@ -52,8 +52,7 @@ final class Power implements Operation {
     complaints.complain(
         "power-not-whole",
         List.of(1),
-        "%s is no power: a power is written as a whole number, 9 at most"
-            .formatted(Mismatch.quote(exponent)),
+        "%s cannot be a power: write a whole number, at most 9".formatted(Mismatch.quote(exponent)),
         exponent.literal() == null ? "write the power as a number: ^2" : "multiply instead");
     return Kind.UNKNOWN;
   }

@@ -50,15 +50,14 @@ abstract class RoundToStep extends Binary {
     }
     return OperandKinds.sameKind(operands)
         ? OperandKinds.kind(operands, 0)
-        : Mismatch.ofKinds(operands, "a step is of the kind that it rounds", complaints);
+        : Mismatch.ofKinds(operands, "a step must be of the kind that it rounds", complaints);
   }
 
   @Override
   public final Value apply(List<Value> operands) {
     Real step = Values.number(operands, 1);
     if (step.signum() <= 0) {
-      return Values.fault(
-          "step-not-positive", "the step of this rounding is not above zero: give it a size");
+      return Values.fault("step-not-positive", "the step of a rounding must be more than 0");
     }
     return Values.of(
         Values.quantity(operands, 0).dimension(),

@@ -23,9 +23,9 @@ final class SquareRoot extends Function {
     complaints.complain(
         "no-such-root",
         List.of(0),
-        "%s is %s: its square root would have half a unit"
+        "%s is %s, which has no square root"
             .formatted(Mismatch.quote(operand), Mismatch.words(operand)),
-        "take the root of an area or of a plain number");
+        "take the square root of an area or a plain number");
     return Kind.UNKNOWN;
   }
 
@@ -33,8 +33,7 @@ final class SquareRoot extends Function {
   public Value apply(List<Value> operands) {
     Real square = Values.number(operands, 0);
     if (square.signum() < 0) {
-      return Values.fault(
-          "negative-root", "this takes the square root of a negative number, which has none");
+      return Values.fault("negative-root", "a negative number has no square root");
     }
     Dimension dimension = Values.quantity(operands, 0).dimension();
     return Values.of(dimension.root(2).orElseThrow(), () -> RealFunctions.squareRoot(square));

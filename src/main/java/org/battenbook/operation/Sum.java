@@ -52,7 +52,7 @@ abstract class Sum extends Binary {
     complaints.complain(
         "percent-alone",
         List.of(0, 1),
-        "%s is %s and %s is a part of something, but not said of what"
+        "%s is %s, but %s does not say of what"
             .formatted(Mismatch.quote(whole), Mismatch.words(whole), Mismatch.quote(percent)),
         "%s * (1 %s %s)".formatted(Mismatch.bracketed(whole), name(), percent.text()));
     return Kind.UNKNOWN;

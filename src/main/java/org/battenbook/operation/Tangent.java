@@ -20,7 +20,7 @@ final class Tangent extends TrigonometricFunction {
     Real angle = Values.number(operands, 0);
     if (RealFunctions.cosine(angle).signum() == 0) {
       return Values.fault(
-          "tangent-of-right-angle", "a right angle has no tangent: take an angle below 90 deg");
+          "tangent-of-right-angle", "a right angle has no tangent; use an angle less than 90 deg");
     }
     return Values.of(Dimension.NONE, () -> RealFunctions.tangent(angle));
   }

@@ -36,7 +36,7 @@ final class Tolerance implements Operation {
   @Override
   public Value apply(List<Value> operands) {
     return Values.number(operands, 0).signum() < 0
-        ? Values.fault("negative-tolerance", "a tolerance is zero or more, and this one is less")
+        ? Values.fault("negative-tolerance", "a tolerance must be at least 0")
         : operands.get(0);
   }
 

@@ -51,7 +51,7 @@ final class WholeCount implements Operation {
   }
 
   private static String message(Real number) {
-    return "a count is whole and not negative, and this is %s%s: %s"
+    return "a count must be a whole number, 0 or more; it is %s%s: %s"
         .formatted(
             number.isExact() ? "" : "about ",
             number,

@@ -60,7 +60,7 @@ final class AmbiguityCheck extends WorkbookBaseVisitor<@Nullable Void> {
       refuse(
           "and-or-mixed",
           or,
-          "'and' and 'or' stand side by side without brackets",
+          "'and' and 'or' need brackets between them",
           "write (a and b) or c, or a and (b or c)");
     }
     return visitChildren(or);
@@ -72,8 +72,8 @@ final class AmbiguityCheck extends WorkbookBaseVisitor<@Nullable Void> {
       refuse(
           "at-worst-of-no-order",
           comparison,
-          "'even at worst' stands behind <, <=, > or >=",
-          "write it as in width <= room even at worst");
+          "'even at worst' can follow <, <=, > and >= only",
+          "write for example width <= room even at worst");
     } else if (comparison.relation().size() > 1) {
       String first =
           text(comparison.getChild(0)) + between(comparison, 1) + text(comparison.getChild(2));
@@ -82,7 +82,7 @@ final class AmbiguityCheck extends WorkbookBaseVisitor<@Nullable Void> {
       refuse(
           "comparison-chain",
           comparison,
-          "a comparison has two sides",
+          "a comparison can have two sides only",
           "write %s and %s, or put one comparison in brackets".formatted(first, second));
     }
     return visitChildren(comparison);
@@ -100,7 +100,7 @@ final class AmbiguityCheck extends WorkbookBaseVisitor<@Nullable Void> {
       refuse(
           "two-roundings",
           rounding,
-          "there is one rounding to a bracket",
+          "two roundings in a row need brackets",
           "write (%s %s %s) %s …"
               .formatted(
                   text(rounding.sum(0)),
@@ -127,7 +127,7 @@ final class AmbiguityCheck extends WorkbookBaseVisitor<@Nullable Void> {
     refuse(
         "rounding-step",
         step,
-        "'%s' is more than a rounding's step".formatted(text(step)),
+        "'%s' is more than the step of a rounding".formatted(text(step)),
         rest.isEmpty()
             ? "write " + bracketed
             : "write (%s %s %s)%s, or %s".formatted(left, how, alone, rest, bracketed));
@@ -307,7 +307,7 @@ final class AmbiguityCheck extends WorkbookBaseVisitor<@Nullable Void> {
       refuse(
           "two-readings",
           rounded,
-          "the rounding may be of the last branch or of the whole 'if'",
+          "the rounding can apply to the last branch or to the whole 'if'",
           "write (%s) %s, or … else (%s)".formatted(upToRounding, how, text(rounded)));
     }
     return visitChildren(choice);
@@ -355,7 +355,7 @@ final class AmbiguityCheck extends WorkbookBaseVisitor<@Nullable Void> {
       refuse(
           "two-readings",
           rounded,
-          "the rounding may be of the last condition or of the whole '%s'".formatted(first),
+          "the rounding can apply to the last condition or to the whole '%s'".formatted(first),
           "write (%s) %s, or put the condition in brackets".formatted(upToRounding, how));
     }
   }

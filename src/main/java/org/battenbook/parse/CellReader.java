@@ -1,5 +1,7 @@
 package org.battenbook.parse;
 
+import java.util.List;
+import java.util.Locale;
 import org.battenbook.source.Diagnostics;
 import org.battenbook.source.SourceText;
 import org.battenbook.source.Span;
@@ -15,6 +17,11 @@ import org.jspecify.annotations.Nullable;
  * is a formula.
  */
 public final class CellReader {
+  private static final List<String> NUMBER_WORDS =
+      List.of(
+          "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+          "eleven", "twelve");
+
   private CellReader() {}
 
   /**
@@ -49,8 +56,8 @@ public final class CellReader {
       diagnostics.fault(
           "bar-in-cell",
           entry.span(splitter.end(0), end),
-          "a bar ends a cell, and this is one cell",
-          "leave the bar out, or put a text in quotes");
+          "this is one cell, but it has a bar",
+          "remove the bar, or put a text in quotes");
       return null;
     }
     if (splitter.openText() >= 0) {
@@ -58,7 +65,7 @@ public final class CellReader {
           "text-not-closed",
           entry.span(splitter.openText(), end),
           "this text has no closing quote",
-          "close it; a quote inside a text is written twice");
+          "close it; write a quote inside a text twice");
       return null;
     }
     RowCells.Builder cell = new RowCells.Builder(entry, 1);
@@ -75,8 +82,8 @@ public final class CellReader {
       diagnostics.fault(
           "shown-as-in-cell",
           formula.shownAs().span(),
-          "a cell does not say how its value is shown",
-          "write 'shown as' at the end of the column's own line");
+          "a cell cannot have 'shown as'",
+          "write 'shown as' at the end of the line that defines the column");
       return null;
     }
     return isBareWords(formula, cell) ? bareWords(cell, diagnostics) : formula;
@@ -91,12 +98,20 @@ public final class CellReader {
 
   private static @Nullable Formula bareWords(Span cell, Diagnostics diagnostics) {
     String words = cell.text();
+    int number = NUMBER_WORDS.indexOf(words.toLowerCase(Locale.ROOT));
+    if (number >= 0) {
+      diagnostics.fault(
+          "number-in-words",
+          cell,
+          "the number '%s' is written as a word".formatted(words),
+          "write " + number);
+      return null;
+    }
     diagnostics.fault(
         "words-without-quotes",
         cell,
-        "the words '%s' have no quotes around them".formatted(words),
-        "put them in quotes, \"%s\"; or in brackets, (%s), if the value of that name is meant"
-            .formatted(words, words));
+        "'%s' has no quotes".formatted(words),
+        "write \"%s\" for a text, or (%s) for the value of that name".formatted(words, words));
     return null;
   }
 }

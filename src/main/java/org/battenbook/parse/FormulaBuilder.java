@@ -124,8 +124,8 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
     faults.fault(
         "formula-too-long",
         span,
-        "this formula goes on through more than %s %s".formatted(Bound.TERMS.shown(), what),
-        "give parts of it lines of their own");
+        "this formula has more than %s %s".formatted(Bound.TERMS.shown(), what),
+        "write parts of it on their own lines");
   }
 
   private static int depth(Expression root) {
@@ -338,8 +338,8 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
       faults.fault(
           "no-such-date",
           span(literal),
-          "there is no day '%s'".formatted(literal.getText()),
-          "write year, month and day, as in 2026-03-14");
+          "there is no date '%s'".formatted(literal.getText()),
+          "write year, month and day: 2026-03-14");
       return LocalDate.EPOCH;
     }
   }
@@ -425,8 +425,8 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
       faults.fault(
           "above-alone",
           span(path),
-          "'above' alone names no value",
-          "write it as in above.left: the column's name after a dot");
+          "'above' needs the name of a column",
+          "write the column's name after a dot: above.left");
     }
     return new Reference(nextId++, span(path), Root.HERE, names);
   }
@@ -443,7 +443,7 @@ final class FormulaBuilder extends WorkbookBaseVisitor<Expression> {
           "name-too-long",
           span(name),
           "this name has more than %s".formatted(Bound.NAME.shown()),
-          "give it a shorter one");
+          "shorten it");
     }
     return new Name(words, span(name));
   }

@@ -24,7 +24,8 @@ public final class FormulaParser {
     }
     LineTokens line = TokenReader.formula(where, faults);
     if (!faults.any() && line.count() == 0) {
-      faults.fault("formula-missing", where, "no formula stands here", "write one, as in 3/16 in");
+      faults.fault(
+          "formula-missing", where, "there is no formula here", "write one, such as 3/16 in");
     }
     if (faults.any()) {
       return null;

@@ -62,8 +62,8 @@ final class Indentation {
     diagnostics.caution(
         "indentation-disagrees",
         line,
-        "this line belongs to table '%s', though it is not indented under it".formatted(name),
-        "write a line 'lines' above it if it is the page's own, or indent it");
+        "this line belongs to table '%s', but it is not indented under it".formatted(name),
+        "write a line 'lines' above it if it belongs to the page, or indent it");
   }
 
   private String indent(Span line) {

@@ -81,13 +81,13 @@ final class KindBuilder {
 
   private void refuse(Name name, boolean calculated) {
     if (!MEASURED.contains(name.key()) && !OTHERS.contains(name.key())) {
-      faults.fault("no-such-kind", name.span(), "no kind is called '%s'".formatted(name), KINDS);
+      faults.fault("no-such-kind", name.span(), "there is no kind '%s'".formatted(name), KINDS);
     } else if (calculated && OTHERS.contains(name.key())) {
       faults.fault(
           "kind-without-dimension",
           name.span(),
           "'%s' cannot be multiplied or divided".formatted(name),
-          "multiply and divide what is measured: money / length");
+          "multiply and divide measured kinds only: money / length");
     }
   }
 
@@ -101,8 +101,8 @@ final class KindBuilder {
       faults.fault(
           "kind-power",
           span(tree),
-          "the power of a kind is 1 to %s".formatted(HIGHEST_POWER),
-          "write it as in length^3");
+          "the power of a kind must be 1 to %s".formatted(HIGHEST_POWER),
+          "write for example length^3");
     }
     return fits ? Integer.parseInt(written) : 1;
   }

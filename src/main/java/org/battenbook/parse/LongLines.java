@@ -18,7 +18,7 @@ final class LongLines {
         "line-too-long",
         source.span(start, start + SHOWN),
         "this line has more than %s".formatted(Bound.LINE.shown()),
-        "give parts of it lines of their own");
+        "write parts of it on their own lines");
     return true;
   }
 }

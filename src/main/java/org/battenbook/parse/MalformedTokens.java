@@ -12,14 +12,14 @@ final class MalformedTokens {
   /** Signs that people bring along from elsewhere, and what to write instead. */
   private static final Map<String, String> INSTEAD =
       Map.ofEntries(
-          Map.entry("'", "write names without it: frame top, not frame's top"),
-          Map.entry("’", "write names without it: frame top, not frame's top"),
+          Map.entry("'", "remove it: frame top, not frame's top"),
+          Map.entry("’", "remove it: frame top, not frame's top"),
           Map.entry("_", "put a space between the words of a name"),
-          Map.entry(";", "put a comma between arguments, a statement on a line of its own"),
-          Map.entry("!", "write <> for 'is not equal', not for 'the opposite'"),
-          Map.entry("$", "write money with its currency's code: 12 USD"),
-          Map.entry("€", "write money with its currency's code: 12 EUR"),
-          Map.entry("£", "write money with its currency's code: 12 GBP"),
+          Map.entry(";", "put a comma between arguments, and each statement on its own line"),
+          Map.entry("!", "write <> for 'is not equal' and not for 'the opposite'"),
+          Map.entry("$", "write money with its currency code: 12 USD"),
+          Map.entry("€", "write money with its currency code: 12 EUR"),
+          Map.entry("£", "write money with its currency code: 12 GBP"),
           Map.entry("&", "write 'and', or put values into a text with braces: \"{width} wide\""),
           Map.entry("#", "begin a note with ' -- '"),
           Map.entry("[", "use round brackets"),
@@ -28,9 +28,9 @@ final class MalformedTokens {
           Map.entry("}", "use round brackets; braces show a value inside a text"),
           Map.entry("–", "write - for minus, or ' -- ' before a note"),
           Map.entry("—", "write - for minus, or ' -- ' before a note"),
-          Map.entry("”", "an inch mark stands right after its number: 3/8\""),
-          Map.entry("″", "an inch mark stands right after its number: 3/8\""),
-          Map.entry("′", "a foot mark stands right after its number: 2'"));
+          Map.entry("”", "write the inch mark right after its number: 3/8\""),
+          Map.entry("″", "write the inch mark right after its number: 3/8\""),
+          Map.entry("′", "write the foot mark right after its number: 2'"));
 
   private static final Pattern ZERO_UNDER_FRACTION = Pattern.compile(".*[/⁄]0+\\D*");
 
@@ -69,10 +69,10 @@ final class MalformedTokens {
   private void nearNumber(int index) {
     String text = text(index);
     if (text.startsWith(".")) {
-      fault("no-zero-before-point", index, "has nothing before its point", "write 0" + text);
+      fault("no-zero-before-point", index, "has no digit before its point", "write 0" + text);
     } else if (text.endsWith(".")) {
       String whole = text.substring(0, text.length() - 1);
-      fault("nothing-after-point", index, "has nothing after its point", "write " + whole);
+      fault("nothing-after-point", index, "has no digit after its point", "write " + whole);
     } else if (text.matches("\\d{1,3}(,\\d{3})+(\\.\\d+)?")) {
       comma("comma-in-number", index, text.replace(",", ""));
     } else {
@@ -95,7 +95,7 @@ final class MalformedTokens {
     fault(
         "two-readings",
         index,
-        "reads as a date and as a subtraction",
+        "can be a date or a subtraction",
         "write %s, or %s".formatted(date, String.join(" - ", parts)));
   }
 
@@ -105,7 +105,7 @@ final class MalformedTokens {
       faults.fault(
           "loose-inch-mark",
           line.span(index - 1).to(line.source().span(start(index), start(index) + 1)),
-          "an inch mark stands right after its number",
+          "the inch mark is not right after its number",
           "write " + number + "\"");
     } else if (line.find(WorkbookLexer.TEXT) >= 0) {
       quoteInText(line.find(WorkbookLexer.TEXT));
@@ -114,7 +114,7 @@ final class MalformedTokens {
           "text-not-closed",
           line.span(index),
           "this text has no closing quote",
-          "close it on the same line; a quote inside a text is written twice");
+          "close it on the same line; write a quote inside a text twice");
     }
   }
 
@@ -125,7 +125,7 @@ final class MalformedTokens {
     faults.fault(
         "quote-in-text",
         span,
-        "the quotes do not pair up",
+        "a quote inside this text ends it",
         "write a quote inside a text twice: \"" + body.replace("\"", "\"\"") + "\"");
   }
 
@@ -138,8 +138,8 @@ final class MalformedTokens {
     faults.fault(
         "stray-sign",
         line.span(index),
-        "the sign %s means nothing here".formatted(sign),
-        INSTEAD.getOrDefault(sign, "leave it out"));
+        "the sign %s has no meaning here".formatted(sign),
+        INSTEAD.getOrDefault(sign, "remove it"));
   }
 
   private void number(int index) {
@@ -151,7 +151,11 @@ final class MalformedTokens {
           "this number has more than %s".formatted(Bound.WRITTEN_DIGITS.shown()),
           "write a shorter one");
     } else if (ZERO_UNDER_FRACTION.matcher(text).matches()) {
-      fault("zero-under-fraction", index, "divides by zero", "write a fraction of another number");
+      fault(
+          "zero-under-fraction",
+          index,
+          "divides by zero",
+          "write another number below the fraction bar");
     } else if (isNumber(line.type(index)) && isPowerOfTen(index)) {
       powerOfTen(index);
     }
@@ -182,7 +186,7 @@ final class MalformedTokens {
     faults.fault(
         "power-of-ten",
         line.source().span(start(index), start(index) + written.length()),
-        "'%s' is not how numbers are written here".formatted(written),
+        "'%s' is not how numbers are written".formatted(written),
         isShortDecimal(written)
             ? "write " + new BigDecimal(written).toPlainString()
             : "write all its digits");

@@ -28,7 +28,7 @@ final class Nesting {
             "nested-too-deep",
             line.span(i),
             "this formula nests more than %s deep".formatted(Bound.NESTING.shown()),
-            "give an inner part a line of its own and use its name here");
+            "write an inner part on its own line, and use its name here");
         break;
       }
     }

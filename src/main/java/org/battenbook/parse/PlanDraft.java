@@ -54,8 +54,8 @@ final class PlanDraft {
       faults.fault(
           "plan-part-twice",
           head,
-          "'%s' stands twice in the plan '%s'".formatted(part.head, name),
-          "put all rows into one table: it can be opened from several with 'for each'");
+          "'%s' is in the plan '%s' twice".formatted(part.head, name),
+          "put all rows into one table; 'for each' can create them from several tables");
     }
   }
 
@@ -70,7 +70,7 @@ final class PlanDraft {
       faults.fault(
           "plan-line-without-formula",
           line.span(),
-          "'%s' stands in the plan '%s', and nothing says what it is".formatted(line.name(), name),
+          "'%s' of the plan '%s' has no value".formatted(line.name(), name),
           "write '%s = …'".formatted(line.name()));
     } else if (open == null) {
       settings.add(line);
@@ -90,9 +90,9 @@ final class PlanDraft {
       faults.fault(
           "plan-needs-a-column",
           formula.span(),
-          "'%s' of the plan '%s' is a column of '%s', by its name"
+          "'%s' of the plan '%s' must be the name of a column of '%s'"
               .formatted(role, name, source.table()),
-          "work it out in a column of '%s', and name that here".formatted(source.table()));
+          "calculate it in a column of '%s', and name that column here".formatted(source.table()));
       return;
     }
     Name column = ((Reference) formula.expression()).names().get(0);
@@ -109,7 +109,7 @@ final class PlanDraft {
           "plan-part-missing",
           name.span(),
           "the plan '%s' has no '%s'".formatted(name, missing),
-          "write '%s' and the name of a table under it, and under that what its columns say"
+          "write '%s' and the name of a table below it, and its columns below that"
               .formatted(missing));
       return null;
     }

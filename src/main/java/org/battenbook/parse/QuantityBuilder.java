@@ -90,16 +90,39 @@ final class QuantityBuilder {
       faults.fault(
           "inches-over-a-foot",
           span(tree.part(1)),
-          "the inches of a length in feet and inches are less than 12",
-          "write all of it in inches, or + between the two");
+          "a length in feet and inches has 12 inches or more",
+          "write all of it in inches, or put + between the two");
+    } else if (isFractionBehindUnit(tree, parts)) {
+      unitInside(tree);
     } else {
       String first = span(tree.part(0)).text();
       faults.fault(
           "operator-missing",
           span(tree),
           "'%s' is more than one number".formatted(text),
-          "write + - * or / after %s; only feet and inches stand side by side".formatted(first));
+          "write + - * or / after %s; only feet and inches can be side by side".formatted(first));
     }
+  }
+
+  /** {@code 9 in 1/2}. */
+  private boolean isFractionBehindUnit(QuantityContext tree, List<QuantityPart> parts) {
+    QuantityPart second = parts.get(1);
+    return parts.size() == 2
+        && parts.get(0).number().isWhole()
+        && tree.part(0).UNIT() != null
+        && second.number().compareTo(Rational.ONE) < 0
+        && !second.number().isWhole()
+        && second.unit().isEmpty();
+  }
+
+  private void unitInside(QuantityContext tree) {
+    PartContext whole = tree.part(0);
+    faults.fault(
+        "unit-inside-number",
+        span(tree),
+        "'%s' has its unit before the fraction".formatted(span(tree).text()),
+        "write %s %s %s"
+            .formatted(whole.number().getText(), tree.part(1).getText(), whole.UNIT().getText()));
   }
 
   private Span span(ParserRuleContext tree) {

@@ -9,13 +9,20 @@ import java.util.Arrays;
  */
 final class RowSplitter {
   private final String text;
+  private final char separator;
   private int[] bounds = new int[32];
   private int count;
   private int end;
   private int openText;
 
   RowSplitter(String text) {
+    this(text, '|');
+  }
+
+  /** A splitter at another sign, for rows that are not written with bars. */
+  RowSplitter(String text, char separator) {
     this.text = text;
+    this.separator = separator;
   }
 
   /** Splits the line between two offsets, its break left out. */
@@ -27,7 +34,7 @@ final class RowSplitter {
     int at = start;
     while (at < end) {
       char c = text.charAt(at);
-      if (c == '|') {
+      if (c == separator) {
         add(cell, at);
         cell = at + 1;
         at++;

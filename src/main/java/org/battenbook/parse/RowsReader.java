@@ -3,6 +3,7 @@ package org.battenbook.parse;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.battenbook.bound.Bound;
 import org.battenbook.parse.generated.WorkbookParser;
@@ -73,6 +74,9 @@ final class RowsReader {
   }
 
   private void headings(Span line, LineFaults faults) {
+    if (isWithoutBars(faults)) {
+      return;
+    }
     LineTokens tokens = TokenReader.formula(line, faults);
     HeadingsContext tree = faults.any() ? null : headings(tokens, faults);
     if (tree == null) {
@@ -93,9 +97,9 @@ final class RowsReader {
         "heading-not-a-name",
         tokens.span(at),
         at == tokens.count() || tokens.type(at) == WorkbookParser.BAR
-            ? "a heading is missing here"
-            : "'%s' is no heading: headings are names of columns".formatted(tokens.span(at).text()),
-        "write the names of columns with one bar between two: title | width | height");
+            ? "this heading is empty"
+            : "'%s' is not the name of a column".formatted(tokens.span(at).text()),
+        "write names of columns with a bar between them: title | width | height");
     return null;
   }
 
@@ -117,8 +121,8 @@ final class RowsReader {
       faults.fault(
           "heading-twice",
           heading.span(),
-          "the heading '%s' is there twice".formatted(heading),
-          "name each column once");
+          "the heading '%s' is used twice".formatted(heading),
+          "use each column once");
     }
     headings.add(heading);
   }
@@ -132,11 +136,10 @@ final class RowsReader {
       return;
     }
     if (splitter.openText() >= 0) {
-      faults.fault(
-          "text-not-closed",
-          source.span(splitter.openText(), splitter.end()),
-          "this text has no closing quote",
-          "close it before the next bar; a quote inside a text is written twice");
+      openText(faults);
+      return;
+    }
+    if (headings.size() > 1 && isWithoutBars(faults)) {
       return;
     }
     if (splitter.count() != headings.size()) {
@@ -149,12 +152,50 @@ final class RowsReader {
     }
   }
 
+  /** Reports cells that tabs or commas separate instead of bars; whether they do. */
+  private boolean isWithoutBars(LineFaults faults) {
+    int start = splitter.start(0);
+    Optional<SeparatedCells> cells =
+        splitter.hasBar()
+            ? Optional.empty()
+            : SeparatedCells.in(source.text(), start, splitter.end());
+    cells.ifPresent(
+        found ->
+            faults.fault(
+                "cells-without-bars",
+                source.span(start, splitter.end()),
+                "%s separate the cells of this row".formatted(found.sign()),
+                "put a bar between cells: " + found.withBars()));
+    return cells.isPresent();
+  }
+
+  /** A text that is not closed: where its cell begins with a quote, one inside closed it early. */
+  private void openText(LineFaults faults) {
+    int open = splitter.openText();
+    int start = splitter.start(splitter.count() - 1);
+    int closed = source.text().indexOf('"', start + 1);
+    if (start < open && source.text().charAt(start) == '"' && closed >= 0) {
+      String inside = source.text().substring(start + 1, open);
+      faults.fault(
+          "quote-in-text",
+          source.span(closed, closed + 1),
+          "this quote is inside a text",
+          "write a quote inside a text twice: \"%s\"".formatted(inside.replace("\"", "\"\"")));
+    } else {
+      faults.fault(
+          "text-not-closed",
+          source.span(open, splitter.end()),
+          "this text has no closing quote",
+          "close it before the next bar; write a quote inside a text twice");
+    }
+  }
+
   private void tooManyRows(LineFaults faults) {
     faults.refuse(
         "too-many-rows",
         source.span(splitter.start(0), splitter.end()),
-        "a table has at most %s rows, and this is one more".formatted(Bound.TABLE_ROWS.shown()),
-        "part the job in two");
+        "this table has more than %s rows".formatted(Bound.TABLE_ROWS.shown()),
+        "split the job in two");
   }
 
   private void count(LineFaults faults) {
@@ -167,8 +208,8 @@ final class RowsReader {
         "this row has %s under %s"
             .formatted(plural(splitter.count(), "cell"), plural(most, "heading")),
         many
-            ? "leave out what stands past the last heading, or add a heading"
-            : "put a bar for each cell, also for one that is left empty");
+            ? "remove the cells after the last heading, or add a heading"
+            : "put a bar between all cells, also beside an empty one");
   }
 
   private static String plural(int count, String noun) {
@@ -181,8 +222,8 @@ final class RowsReader {
       faults.fault(
           "headings-missing",
           span,
-          "no headings stand under '%s'".formatted(span.text()),
-          "write the names of columns with one bar between two: title | width | height");
+          "'%s' has no headings below it".formatted(span.text()),
+          "write names of columns with a bar between them: title | width | height");
     }
     return table == null || cells == null
         ? null

@@ -8,7 +8,7 @@ import org.battenbook.source.Span;
 /** Says what a statement lacks, by its head: a name, a text in quotes, a reason. */
 final class StatementExplanation {
   private static final String NO_NAME =
-      "if no change is meant: the name of a line or a column does not begin with the word 'change'";
+      "the name of a line or a column cannot begin with the word 'change'";
 
   private final LineTokens line;
   private final LineFaults faults;
@@ -37,32 +37,32 @@ final class StatementExplanation {
       return say(
           "row-out-of-place",
           line.whole(),
-          "this row stands under no 'rows of'",
-          "write rows of and the table's name, then the headings, above the first row");
+          "there is no 'rows of' above this row",
+          "write 'rows of' with the table's name above the first row, and the headings below it");
     }
     return switch (line.type(0)) {
-      case WORKBOOK -> wantsText("workbook-title", "a workbook's title stands in quotes");
-      case FOLLOWS -> wantsText("follows-path", "the file that is followed stands in quotes");
+      case WORKBOOK -> wantsText("workbook-title", "the title of a workbook needs quotes");
+      case FOLLOWS -> wantsText("follows-path", "the name of the followed file needs quotes");
       case CURRENCY ->
-          atFirst("currency-code", "a currency is one code of three letters", "currency USD");
+          atFirst(
+              "currency-code", "a currency is one code of three capital letters", "currency USD");
       case LENGTHS ->
           atFirst(
-              "lengths-form", "'lengths in' is followed by a unit or a step", "lengths in 1/16 in");
+              "lengths-form", "'lengths in' needs a unit or a step after it", "lengths in 1/16 in");
       case PAGES ->
-          list(
-              "page-names", "the order of pages is a list of their names", "pages: pieces, totals");
+          list("page-names", "'pages' needs a list of page names", "pages: pieces, totals");
       case PAGE -> page();
       case TABLE -> table();
       case ROWS_OF -> rows();
       case SHOWS ->
-          list("shows-names", "'shows' takes a list of columns", "shows: title, width, height");
+          list("shows-names", "'shows' needs a list of columns", "shows: title, width, height");
       case FOR_EACH ->
           atFirst(
               "for-each-form",
-              "'for each' names a row and its table, and where it opens several rows, a number and how many",
+              "'for each' needs a name for a row and its table; to create several rows, also a number and how many",
               "for each piece of pieces, number to quantity");
       case STICK_PLAN, SHEET_PLAN ->
-          atFirst("plan-name", "a plan has a name without quotes", "stick plan rail");
+          atFirst("plan-name", "a plan needs a name without quotes", "stick plan rail");
       case PARTS_OF, STOCK_OF, KEEP_IN, RECORD_IN ->
           atFirst(
               "table-missing",
@@ -73,10 +73,9 @@ final class StatementExplanation {
           message(
               ELSE,
               "require-without-else",
-              "a requirement says what to tell when it does not hold",
+              "a check needs a message for when it fails",
               "else \"…\"");
-      case CAUTION ->
-          message(SAY, "caution-without-say", "a caution says what to tell", "say \"…\"");
+      case CAUTION -> message(SAY, "caution-without-say", "a caution needs a message", "say \"…\"");
       case TO_FIND -> function();
       case WORD -> line();
       default -> false;
@@ -86,11 +85,10 @@ final class StatementExplanation {
   private boolean wantsText(String code, String message) {
     Span rest = line.span(Math.min(at, line.count() - 1), line.count() - 1);
     if (line.type(at - 1) == EDITION) {
-      return say(
-          "edition-in-quotes", rest, "an edition stands in quotes", "write edition \"2026\"");
+      return say("edition-in-quotes", rest, "an edition needs quotes", "write edition \"2026\"");
     }
     if (at > 1) {
-      return say(code, rest, "nothing follows the closing quote", "leave it out");
+      return say(code, rest, "nothing can come after the closing quote", "remove it");
     }
     String words = line.count() == 1 ? "…" : rest.text().replace("\"", "");
     String head = line.span(0).text();
@@ -100,7 +98,7 @@ final class StatementExplanation {
   /** What one word or form is all there is after the head. */
   private boolean atFirst(String code, String message, String example) {
     Span rest = line.count() > 1 ? line.span(1, line.count() - 1) : line.span(0);
-    return say(code, rest, message, "write it as in " + example);
+    return say(code, rest, message, "write for example " + example);
   }
 
   private boolean page() {
@@ -108,15 +106,15 @@ final class StatementExplanation {
       return say(
           "page-name",
           line.whole(),
-          "a page has a name without quotes",
+          "a page needs a name without quotes",
           "write page allowances \"Allowances\"");
     }
     return line.type(at - 1) == TEXT
         && say(
             "page-name",
             line.span(at, line.count() - 1),
-            "nothing follows a page's title",
-            "leave it out");
+            "nothing can come after a page's title",
+            "remove it");
   }
 
   private boolean table() {
@@ -124,40 +122,40 @@ final class StatementExplanation {
       return say(
           "table-key",
           line.span(at - 1),
-          "'by' is not followed by the name of a column",
-          "write it as in table pieces by title");
+          "'by' needs the name of a column after it",
+          "write for example table pieces by title");
     }
     return at == 1
         && say(
             "table-missing",
             line.whole(),
-            "a table has a name without quotes",
-            "write it as in table pieces by title");
+            "a table needs a name without quotes",
+            "write for example table pieces by title");
   }
 
   private boolean rows() {
     int from = line.find(FROM);
     if (from < 0 || at <= from) {
       return atFirst(
-          "table-missing", "'rows of' is followed by the name of a table", "rows of pieces");
+          "table-missing", "'rows of' needs the name of a table after it", "rows of pieces");
     }
     Span rest = line.span(Math.min(at, line.count() - 1), line.count() - 1);
     if (line.type(at - 1) == FROM) {
       return say(
           "list-in-quotes",
           rest,
-          "the file that rows come from stands in quotes",
-          "write it as in rows of prices from \"supplier.csv\"");
+          "the name of the list's file needs quotes",
+          "write for example rows of prices from \"supplier.csv\"");
     }
     if (line.type(at - 1) == PAGE) {
       return say(
           "list-in-quotes",
           rest,
-          "the page of a list stands in quotes",
-          "write it as in rows of prices from \"supplier.xlsx\" page \"Prices\"");
+          "the page of a list needs quotes",
+          "write for example rows of prices from \"supplier.xlsx\" page \"Prices\"");
     }
     return say(
-        "list-in-quotes", rest, "only the page of the list may follow its file", "leave it out");
+        "list-in-quotes", rest, "only the page of the list can come after its file", "remove it");
   }
 
   private boolean list(String code, String what, String example) {
@@ -165,7 +163,7 @@ final class StatementExplanation {
         code,
         line.span(Math.min(at, line.count() - 1)),
         what + ", with commas between them",
-        "write it as in " + example);
+        "write for example " + example);
   }
 
   private boolean change() {
@@ -174,22 +172,22 @@ final class StatementExplanation {
       return say(
           "change-without-formula",
           line.whole(),
-          "a change has a place, '=' and a formula",
-          "write change place = formula because \"why\"; " + NO_NAME);
+          "a change needs what it changes, '=' and a formula",
+          "write 'change NAME = FORMULA because \"REASON\"'; " + NO_NAME);
     }
     if (line.type(at - 1) == BECAUSE) {
       return say(
           "reason-in-quotes",
           line.span(Math.min(at, line.count() - 1), line.count() - 1),
-          "a reason stands in quotes",
+          "a reason needs quotes",
           "write because \"…\"");
     }
     return endsWell()
         && say(
             "change-without-because",
             line.whole(),
-            "a change says why",
-            "end it with because \"…\"; " + NO_NAME);
+            "a change needs a reason",
+            "end the line with because \"…\"; " + NO_NAME);
   }
 
   private boolean message(int word, String code, String message, String example) {
@@ -197,7 +195,7 @@ final class StatementExplanation {
       return say(
           "message-in-quotes",
           line.span(Math.min(at, line.count() - 1), line.count() - 1),
-          "a message stands in quotes",
+          "a message needs quotes",
           "write " + example);
     }
     return endsWell() && say(code, line.whole(), message, "end it with " + example);
@@ -209,8 +207,8 @@ final class StatementExplanation {
         && say(
             "function-head",
             line.span(at),
-            "a function has a name, its parameters in brackets, '=' and a formula",
-            "write it as in to find twice(size) = 2 * size");
+            "a function needs a name, parameters in brackets, '=' and a formula",
+            "write for example to find twice(size) = 2 * size");
   }
 
   /** A line that looks like another statement without one of its words. */
@@ -225,16 +223,16 @@ final class StatementExplanation {
       return say(
           "kind-missing",
           line.span(colon),
-          "no kind follows the colon",
-          "write it as in width : length");
+          "there is no kind after the colon",
+          "write for example width : length");
     }
     return inKind
         && !TokenKinds.isOperator(line.type(at - 1))
         && say(
             "kind-out-of-form",
             line.span(at),
-            "'%s' is no part of a kind".formatted(line.span(at).text()),
-            "write it as in cost : money / length");
+            "'%s' cannot be part of a kind".formatted(line.span(at).text()),
+            "write for example cost : money / length");
   }
 
   private boolean nearHead() {
@@ -242,7 +240,7 @@ final class StatementExplanation {
       return say(
           "caution-without-when",
           line.span(0),
-          "a caution says when",
+          "a caution needs a condition",
           "write caution when … say \"…\"");
     }
     return CompoundTokens.is(line, 0, "shows")
@@ -250,8 +248,8 @@ final class StatementExplanation {
         && say(
             "shows-without-colon",
             line.span(0),
-            "a colon follows 'shows'",
-            "write it as in shows: title, width, height");
+            "'shows' needs a colon after it",
+            "write for example shows: title, width, height");
   }
 
   /** Whether the line ends where its reason or message should begin. */

@@ -19,7 +19,7 @@ import org.battenbook.source.Span;
  */
 final class SyntaxExplanation {
   private static final String RESERVED_WORDS =
-      "no name may hold one of: if then else and or not over where rounded shown say because true"
+      "these words cannot be part of a name: if then else and or not over where rounded shown say because true"
           + " false";
 
   private final LineTokens line;
@@ -55,7 +55,7 @@ final class SyntaxExplanation {
             || explanation.nothingBetween()
             || explanation.sign();
     if (!said) {
-      explanation.fault("out-of-place", line.span(at), "'%s' cannot stand here", "leave it out");
+      explanation.fault("out-of-place", line.span(at), "'%s' does not fit here", "remove it");
     }
   }
 
@@ -94,7 +94,7 @@ final class SyntaxExplanation {
     fault(
         "line-without-name",
         line.span(at),
-        isPair ? "'%s' cannot begin a name" : "a line begins with its name, and '%s' is none",
+        isPair ? "'%s' cannot begin a name" : "a line begins with its name, and '%s' is not a name",
         isPair ? "begin the name with another word" : "write the name, then = and the formula");
     return true;
   }
@@ -114,46 +114,50 @@ final class SyntaxExplanation {
       fault(
           "shown-as-what",
           line.span(form, Math.min(at, line.count() - 1)),
-          "'%s' is not followed by a unit or a step",
-          "write a unit, mm or ft, or a step with its unit, 1/16 in");
+          "'%s' needs a unit or a step after it",
+          "write a unit, such as mm or ft, or a step, such as 1/16 in");
     } else if (type == SHOWN_AS) {
-      fault("shown-as-not-last", line.span(at), "'%s' ends a line", "put it behind all else");
+      fault(
+          "shown-as-not-last",
+          line.span(at),
+          "'%s' must be last in its line",
+          "move it to the end of the line");
     } else if (line.find(SHOWN_AS) >= 0 && line.find(SHOWN_AS) < at && before == UNIT) {
       fault(
           "shown-as-not-last",
           line.span(at, line.count() - 1),
           "'%s' comes after 'shown as'",
-          "'shown as' ends a line: put it last");
+          "move 'shown as' to the end of the line");
     } else if (type == PLUS_MINUS && closesOperand(before)) {
       fault(
           "tolerance-not-last",
           line.span(at),
-          "'%s' stands once, at the end of a whole formula",
-          "give what is that far off a line of its own, and use its name here");
+          "'%s' can be used once, at the end of a formula",
+          "write the value with this tolerance on its own line, and use its name here");
     } else if (before == AT_WORST && isOperator(type)) {
       fault(
           "at-worst-not-last",
           line.span(at - 1),
-          "'%s' stands behind both sides of a comparison",
-          "write it as in width <= room even at worst");
+          "'%s' must come after both sides of a comparison",
+          "write for example width <= room even at worst");
     } else if (type == OVER && line.type(operandStart(at - 1) - 1) == COUNT_OF) {
       fault(
           "count-with-over",
           line.span(operandStart(at - 1) - 1, Math.min(at + 1, line.count() - 1)),
-          "'count of' counts the rows of a table: no 'over' follows",
-          "write count of and the table's name");
+          "'count of' does not take 'over'",
+          "write 'count of' and the table's name");
     } else if (before == OVER || before == COUNT_OF || before == ROW_OF) {
       fault(
           "table-missing",
           line.span(at - 1),
-          "'%s' is not followed by the name of a table",
+          "'%s' needs the name of a table after it",
           "write the table's name after it");
     } else if (type == DOT && before == CLOSE) {
       fault(
           "dot-after-bracket",
           line.span(at),
-          "a dot follows a name, not a bracket",
-          "give what stands in the brackets a line of its own, and put the dot after its name");
+          "a dot cannot follow a bracket",
+          "write what is in the brackets on its own line, and put the dot after its name");
     } else {
       return false;
     }
@@ -178,8 +182,8 @@ final class SyntaxExplanation {
     fault(
         "nothing-follows",
         line.span(at - 1),
-        "nothing follows '%s'",
-        isOperator(before) ? "write what it applies to, or leave it out" : "write what follows it");
+        "nothing comes after '%s'",
+        isOperator(before) ? "write what it applies to, or remove it" : "write what follows it");
   }
 
   private void notClosed(int opener) {
@@ -197,7 +201,7 @@ final class SyntaxExplanation {
           fault(
               "over-missing",
               span,
-              "this '%s' does not say over which table",
+              "this '%s' does not name its table",
               "write " + span.text() + " … over and the table's name");
     }
   }
@@ -231,12 +235,18 @@ final class SyntaxExplanation {
     }
     Span left = line.span(operandStart(at - 1), at - 1);
     Span right = line.span(at, operandEnd(at));
-    if (before == WORD && isNumber(type)) {
+    if (before == TEXT) {
+      faults.fault(
+          "text-goes-on",
+          left.to(right),
+          "'%s' follows the closing quote of %s".formatted(right.text(), left.text()),
+          "put the whole text in one pair of quotes; write a quote inside a text twice");
+    } else if (before == WORD && isNumber(type)) {
       faults.fault(
           "number-in-name",
           left.to(right),
-          "a number stands beside the name '%s'".formatted(left.text()),
-          "write an operator between them; in a name, digits are part of a word: mat2");
+          "there is a number next to the name '%s'".formatted(left.text()),
+          "write an operator between them; in a name, join digits to a word: mat2");
     } else {
       faults.fault(
           "operator-missing",
@@ -281,7 +291,7 @@ final class SyntaxExplanation {
     } else if (!(type == OVER && has(AGGREGATE, 0)) && (before == WORD || line.isWord(at + 1))) {
       reserved(at);
     } else {
-      fault("word-out-of-place", line.span(at), "'%s' has nothing to belong to here", belongsTo());
+      fault("word-out-of-place", line.span(at), "'%s' does not belong here", belongsTo());
     }
     return true;
   }
@@ -301,8 +311,8 @@ final class SyntaxExplanation {
       case THEN, ELSE -> "write if … then … else …";
       case OVER, WHERE -> "write sum of … over … where …";
       case SAY -> "write caution when … say \"…\"";
-      case BECAUSE -> "only a line that begins with 'change' says because";
-      default -> "leave it out, or write what is missing beside it";
+      case BECAUSE -> "use 'because' only in a line that begins with 'change'";
+      default -> "remove it, or write what is missing";
     };
   }
 
@@ -315,8 +325,8 @@ final class SyntaxExplanation {
       fault(
           "bracket-not-opened",
           line.span(at),
-          "this bracket closes nothing",
-          "leave it out, or write ( where it opens");
+          "this bracket was not opened",
+          "remove it, or write ( where it opens");
     } else if (wantsMore(before)) {
       nothingAfter();
     } else if (line.type(open.peek()) != OPEN) {
@@ -325,8 +335,8 @@ final class SyntaxExplanation {
       fault(
           "empty-brackets",
           line.span(at - 1, at),
-          "nothing stands between these brackets",
-          "write what belongs there");
+          "these brackets are empty",
+          "write what is missing");
     }
     return true;
   }
@@ -340,16 +350,16 @@ final class SyntaxExplanation {
       fault(
           "nothing-before",
           line.span(at),
-          "nothing stands before '%s'",
-          "write what it applies to, or leave it out");
+          "nothing comes before '%s'",
+          "write what it applies to, or remove it");
     } else {
       Span both = line.span(at - 1, at);
       faults.fault(
           "nothing-between",
           both,
-          "nothing stands between '%s' and '%s'"
+          "there is nothing between '%s' and '%s'"
               .formatted(line.span(at - 1).text(), line.span(at).text()),
-          both.text().equals("==") ? "write one =" : "write what belongs there, or leave one out");
+          both.text().equals("==") ? "write one =" : "write what is missing, or remove one");
     }
     return true;
   }
@@ -360,20 +370,20 @@ final class SyntaxExplanation {
           fault(
               "stray-comma",
               line.span(at),
-              "a comma stands only between the arguments of a function",
-              "leave it out");
+              "a comma can be used between the arguments of a function only",
+              "remove it");
       case DOT ->
           fault(
               "stray-dot",
               line.span(at),
-              "a dot stands only between two names",
-              "write it as in row.column");
+              "a dot can be used between two names only",
+              "write for example moulding.face");
       case COLON ->
           fault(
               "stray-colon",
               line.span(at),
-              "a colon stands only between a name and its kind",
-              "write it as in width : length");
+              "a colon can be used between a name and its kind only",
+              "write for example width : length");
       default -> {
         return false;
       }

@@ -54,8 +54,8 @@ final class TableDraft {
           "for-each-out-of-place",
           opens.span(),
           key == null
-              ? "'for each' stands where a table is opened for the first time"
-              : "'for each' stands above what is given and worked out",
+              ? "'for each' must be where the table is defined"
+              : "'for each' must be above 'given' and 'worked out'",
           key == null
               ? "write it under 'table %s by …' with the column that names its rows".formatted(name)
               : "move it up, right under 'table %s by %s'".formatted(name, key));
@@ -94,8 +94,8 @@ final class TableDraft {
       faults.fault(
           "column-in-no-part",
           column.name().span(),
-          "'%s' is neither given nor worked out".formatted(column.name()),
-          "write a line 'given' or 'worked out' above it; a line of the page stands above the table"
+          "'%s' is not under 'given' or 'worked out'".formatted(column.name()),
+          "write a line 'given' or 'worked out' above it; put a line of the page above the table"
               + " or below a line 'lines'");
     }
     if (isGiven) {
@@ -112,9 +112,9 @@ final class TableDraft {
       faults.fault(
           "cell-of-opening-without-formula",
           cell.span(),
-          "'%s' stands under 'for each', where the rows that are opened get their cells"
+          "'%s' is under 'for each', which fills cells of the rows it creates"
               .formatted(cell.name()),
-          "write %s = and a formula; what kind it is stands under 'given'".formatted(cell.name()));
+          "write '%s = ' and a formula, and its kind under 'given'".formatted(cell.name()));
       return;
     }
     Opening last = openings.remove(openings.size() - 1);
@@ -128,8 +128,8 @@ final class TableDraft {
       faults.fault(
           "worked-out-without-formula",
           column.span(),
-          "'%s' is worked out, but has no formula".formatted(column.name()),
-          "write %s = and a formula, or put it under 'given'".formatted(column.name()));
+          "'%s' is under 'worked out', but has no formula".formatted(column.name()),
+          "write '%s = ' and a formula, or move it under 'given'".formatted(column.name()));
     }
   }
 

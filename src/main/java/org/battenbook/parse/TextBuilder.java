@@ -72,8 +72,8 @@ final class TextBuilder {
       faults.fault(
           "brace-not-opened",
           source.span(at, at + 1),
-          "this brace closes nothing",
-          "write {name} to show a value, or }} for a brace itself");
+          "this brace was not opened",
+          "write {name} to show a value, or }} for a brace");
     }
   }
 
@@ -82,7 +82,7 @@ final class TextBuilder {
         "hole-out-of-place",
         source.span(open, open + 1),
         "a value cannot be shown inside this text",
-        "braces show a value only in a message or in what a line gives; write {{ for a brace itself");
+        "braces show a value in messages and in the texts of lines only; write {{ for a brace");
     return end;
   }
 
@@ -94,7 +94,7 @@ final class TextBuilder {
           "brace-not-closed",
           source.span(open, open + 1),
           "this brace is not closed",
-          "write {name} to show a value, or {{ for a brace itself");
+          "write {name} to show a value, or {{ for a brace");
       return end;
     }
     endWords();
@@ -115,8 +115,7 @@ final class TextBuilder {
   private @Nullable TextPart read(Span inside, Span braces) {
     LineTokens tokens = TokenReader.formula(inside, faults);
     if (tokens.count() == 0) {
-      faults.fault(
-          "hole-empty", braces, "nothing stands in these braces", "write {name} to show a value");
+      faults.fault("hole-empty", braces, "these braces are empty", "write {name} to show a value");
     }
     if (faults.any()) {
       return null;
@@ -133,8 +132,8 @@ final class TextBuilder {
     faults.fault(
         "hole-not-a-name",
         inside,
-        "braces show a value by its name, with 'shown as' at most",
-        "give this formula a line of its own, and write that line's name in the braces");
+        "braces can hold a name and 'shown as' only",
+        "write this formula on its own line, and use that line's name in the braces");
     return null;
   }
 }

@@ -48,6 +48,7 @@ final class TokenReader {
     LineTokens plain = new LineTokens(source, tokens, note.toString().strip());
     LineTokens line = isStatement ? StatementHeads.mark(plain) : plain;
     MalformedTokens.check(line, faults);
+    UsualSlips.check(line, faults);
     return faults.any() ? line : Nesting.check(CompoundTokens.join(line, faults), faults);
   }
 

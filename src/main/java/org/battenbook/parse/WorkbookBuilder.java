@@ -188,8 +188,8 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       faults.fault(
           "no-page",
           item,
-          "this stands on no page",
-          "begin a page above it, as in page allowances \"Allowances\"");
+          "this line is on no page",
+          "write a line above it that begins a page, such as page pieces");
       page = new PageDraft(new Name("page", item), null, "", item);
     }
     return page;
@@ -310,13 +310,13 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       faults.fault(
           "setting-twice",
           line.whole(),
-          "'%s' is there twice".formatted(head),
+          "'%s' is used twice".formatted(head),
           "keep one of the two lines");
     } else if (page != null) {
       faults.fault(
           "setting-not-at-top",
           line.whole(),
-          "'%s' stands below a page".formatted(head),
+          "'%s' is below a page".formatted(head),
           "move this line to the top of the file, above the first page");
     }
     return !faults.any();
@@ -379,7 +379,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       faults.fault(
           "not-in-a-plan",
           line.whole(),
-          "'%s' stands in no plan".formatted(head),
+          "'%s' is not in a plan".formatted(head),
           "write 'stick plan' or 'sheet plan' and a name above it");
       return null;
     }
@@ -457,8 +457,8 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       faults.fault(
           "not-in-a-table",
           line.whole(),
-          "'%s' stands in no table".formatted(head),
-          "open the table again above it: table and its name");
+          "'%s' is not in a table".formatted(head),
+          "write 'table' and the table's name above it");
     }
     return table;
   }
@@ -533,7 +533,7 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       faults.fault(
           "tolerance-in-function",
           formula.tolerance().span(),
-          "a function has no tolerance of its own",
+          "a function cannot have a tolerance",
           "write ± at the end of the line or column that calls it");
       formula = null;
     }
@@ -551,14 +551,15 @@ final class WorkbookBuilder extends WorkbookBaseVisitor<@Nullable Void> {
       faults.fault(
           "line-without-formula",
           name.span(),
-          "'%s' has neither a formula nor a kind".formatted(name),
-          "write %s = and a formula, or %s : and a kind if the job fills it".formatted(name, name));
+          "'%s' has no formula and no kind".formatted(name),
+          "write '%s = ' and a formula, or '%s : ' and a kind if the job enters it"
+              .formatted(name, name));
     }
     if (name.key().equals("first row") || name.key().equals("this") || name.key().equals("above")) {
       faults.fault(
           "name-with-a-meaning",
           name.span(),
-          "'%s' has a meaning of its own and cannot be a line's name".formatted(name),
+          "'%s' has a special meaning and cannot name a line".formatted(name),
           "give the line another name");
       return null;
     }

@@ -35,7 +35,7 @@ public final class WorkbookParser {
           "empty-file",
           source.span(0, 0),
           "this workbook is empty",
-          "begin it with its name, workbook \"…\", and a page below that");
+          "write workbook \"…\" with its name on the first line, and a page below it");
     }
     while (line <= source.lineCount() && !diagnostics.isRefused()) {
       line = lines.nextFrom(read(line) + 1);
@@ -73,7 +73,7 @@ public final class WorkbookParser {
         "too-many-statements",
         where,
         "this workbook has more than %s %s".formatted(most, what),
-        "write what is alike as rows of a table");
+        "write lines that are alike as rows of a table");
   }
 
   private boolean readRow(int line, LineFaults faults) {

@@ -62,8 +62,7 @@ public final class CommonStep {
 
   private Refusal tooFine() {
     return new Refusal(
-        "the %s have no common step that is not too fine: round them to one, such as 1/1000"
-            .formatted(what));
+        "the %s have no common step; round them to one, such as 1/1000".formatted(what));
   }
 
   /** The number with this many steps. */

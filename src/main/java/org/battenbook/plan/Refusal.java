@@ -38,7 +38,7 @@ public final class Refusal extends RuntimeException {
   public static void unlessAtMost(Bound most, long count, String what) {
     if (most.isPassedBy(count)) {
       throw new Refusal(
-          "%,d %s are more than the %s of one plan: plan them in turn"
+          "one plan can have at most %3$s %2$s; there are %1$,d. Split the job"
               .formatted(count, what, most.shown()));
     }
   }

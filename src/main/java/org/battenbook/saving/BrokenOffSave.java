@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class BrokenOffSave {
   private static final String UNDONE =
-      "an earlier run was stopped while it wrote; what it had begun was undone, and the workbooks"
-          + " are as they were before it";
+      "an earlier run was stopped while it saved; its changes were undone, and the workbooks"
+          + " are as before";
 
   private final Disk disk;
   private final @Nullable Claim held;
@@ -76,8 +76,8 @@ public final class BrokenOffSave {
   private static NotWritten notOurs(Path file, Path side) {
     return new NotWritten(
         file,
-        ("an earlier save of it was broken off, and its files were copied or changed since; see"
-                + " whether the workbooks are right, then remove '%s'")
+        ("an earlier save of it was interrupted, and its files were copied or changed since; check"
+                + " that the workbooks are right, then remove '%s'")
             .formatted(side));
   }
 
@@ -156,7 +156,7 @@ public final class BrokenOffSave {
     }
     if (save.canBeFinished()) {
       save.finish();
-      return "an earlier run was stopped while it wrote; it was finished now: %s hold what it had to write"
+      return "an earlier run was stopped while it saved; its changes are now saved in %s"
           .formatted(names(record.entries().stream().map(SaveRecord.Entry::path).toList()));
     }
     List<Path> changedSince = save.undo();
@@ -164,7 +164,7 @@ public final class BrokenOffSave {
   }
 
   private static String stay(List<Path> changedSince) {
-    return names(changedSince) + " had been changed since, so see whether it is right";
+    return names(changedSince) + " changed since then; check that all is right";
   }
 
   private static String names(List<Path> files) {

@@ -74,7 +74,7 @@ public final class Claim implements AutoCloseable {
       Thread.sleep(MILLIS_BETWEEN);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
-      throw new NotWritten(file, "another process has it, and the wait was stopped");
+      throw new NotWritten(file, "another process uses it, and waiting was stopped");
     }
   }
 
@@ -85,7 +85,7 @@ public final class Claim implements AutoCloseable {
     } catch (IOException gone) {
       // Whoever it was, it ends just now.
     }
-    return "%s is changing it; wait until that ends, then run this again".formatted(holder);
+    return "%s is changing it; wait until that ends, and run this again".formatted(holder);
   }
 
   /** The file, where it really is. */

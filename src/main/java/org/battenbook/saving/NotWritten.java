@@ -35,10 +35,10 @@ public final class NotWritten extends IOException {
       return "there is no folder '%s'".formatted(folder);
     }
     if (failure instanceof AccessDeniedException) {
-      return "its folder may not be changed; ask whoever owns it";
+      return "its folder is write-protected; ask its owner";
     }
     String reason =
         failure instanceof FileSystemException inFile ? inFile.getReason() : failure.getMessage();
-    return reason == null ? "the computer does not say why" : reason;
+    return reason == null ? "the computer gives no reason" : reason;
   }
 }

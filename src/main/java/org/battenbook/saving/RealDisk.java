@@ -189,7 +189,7 @@ final class RealDisk implements Disk {
       throws IOException {
     if (channel.size() > MOST_OF_HOLDER) {
       throw new FileSystemException(
-          file.toString(), null, "'%s' is in the way; look into it, and remove it".formatted(file));
+          file.toString(), null, "'%s' is in the way; look at it, and remove it".formatted(file));
     }
     byte[] content = holder.getBytes(StandardCharsets.UTF_8);
     try {

@@ -73,8 +73,7 @@ final class RecordedSave {
     } catch (IOException failure) {
       failure.addSuppressed(reason);
       throw new NotWritten(
-          save.job(),
-          "some of its files have changed; the next command on this job makes them whole again");
+          save.job(), "some of its files have changed; the next command on this job repairs them");
     }
   }
 

@@ -41,8 +41,7 @@ final class Replacement {
 
   void checkHoldsBefore() throws IOException {
     if (!holdsBefore()) {
-      throw new NotWritten(
-          file, "it was changed after it was read; run this again, on what it holds now");
+      throw new NotWritten(file, "it was changed after it was read; run this again");
     }
   }
 

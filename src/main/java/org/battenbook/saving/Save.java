@@ -54,12 +54,13 @@ public final class Save {
 
   private static void refuse(Path file, Path real) throws IOException {
     if (!Files.isWritable(real)) {
-      throw new NotWritten(file, "it may not be changed; ask whoever owns it");
+      throw new NotWritten(file, "it is write-protected; ask its owner");
     }
     boolean counted = real.getFileSystem().supportedFileAttributeViews().contains("unix");
     if (counted && Files.getAttribute(real, "unix:nlink") instanceof Integer names && names > 1) {
       throw new NotWritten(
-          file, "it has a second name (a hard link) that would keep the old text; copy it first");
+          file,
+          "it has a second name (a hard link) that would keep the old text; replace it with a copy");
     }
   }
 
@@ -92,7 +93,7 @@ public final class Save {
   private SaveRecord stage() throws IOException {
     for (Replacement one : files) {
       if (SideFile.RECORD.isBeside(one.file()) || SideFile.POINTER.isBeside(one.file())) {
-        throw new NotWritten(one.file(), "an earlier save of it was broken off; run this again");
+        throw new NotWritten(one.file(), "an earlier save of it was interrupted; run this again");
       }
     }
     try {

@@ -57,7 +57,7 @@ public final class WholeFile {
     }
     if (!Files.exists(file)) {
       if (Files.isSymbolicLink(file)) {
-        throw new NotWritten(file, "it is a link that leads nowhere; remove it");
+        throw new NotWritten(file, "it is a link to a file that does not exist; remove it");
       }
       return;
     }
@@ -66,11 +66,11 @@ public final class WholeFile {
     }
     for (Path used : inUse) {
       if (Files.exists(used) && Files.isSameFile(used, file)) {
-        throw new NotWritten(file, "the job is read from it; name another file");
+        throw new NotWritten(file, "it is a file of the job; name another file");
       }
     }
     if (!Files.isWritable(file)) {
-      throw new NotWritten(file, "there is one already that may not be changed");
+      throw new NotWritten(file, "it exists and is write-protected");
     }
   }
 

@@ -24,7 +24,7 @@ public record Diagnostic(
   public Diagnostic {
     also = List.copyOf(also);
     if (code.indexOf('-') < 0) {
-      throw new IllegalArgumentException("a code has a hyphen, so that it is found: " + code);
+      throw new IllegalArgumentException("a code needs a hyphen:  " + code);
     }
   }
 

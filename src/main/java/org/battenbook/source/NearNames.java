@@ -9,6 +9,7 @@ import java.util.Set;
 /** Names that someone may have meant by a name that does not exist. */
 public final class NearNames {
   private static final int MOST = 3;
+  private static final int MOST_LISTED = 12;
 
   private NearNames() {}
 
@@ -42,6 +43,12 @@ public final class NearNames {
   public static String questionOr(String otherwise, String wanted, Collection<String> known) {
     String question = question(wanted, known);
     return question.isEmpty() ? otherwise : question;
+  }
+
+  /** The question whether a near name was meant; where none is near, all names if they are few. */
+  public static String questionOrList(String wanted, Collection<String> known) {
+    boolean few = !known.isEmpty() && known.size() <= MOST_LISTED;
+    return questionOr(few ? "choose from: " + String.join(", ", known) : "", wanted, known);
   }
 
   /** A name that holds every word that is wanted is near, however much longer it is. */

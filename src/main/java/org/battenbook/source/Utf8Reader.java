@@ -49,7 +49,7 @@ public final class Utf8Reader {
       refuseMalformed(bytes);
     }
     if (text.indexOf('\0') >= 0) {
-      throw notText("'%s' is no text: it holds zero bytes".formatted(file));
+      throw notText("'%s' is not text: it has zero bytes".formatted(file));
     }
     return text;
   }
@@ -75,7 +75,7 @@ public final class Utf8Reader {
     }
     if (result.isError()) {
       throw notText(
-          "'%s' is not UTF-8 text: line %s holds the byte %s"
+          "'%s' is not UTF-8 text: line %s has the byte %s"
               .formatted(file, line(bytes, in.position()), hex(bytes[in.position()])));
     }
   }

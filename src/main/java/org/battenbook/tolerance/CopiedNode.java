@@ -82,7 +82,7 @@ record CopiedNode(int id, List<Expression> children) implements ExpressionVisito
   /** Its margin is known by the node itself, and would be none of the copy. */
   @Override
   public Expression atWorst(AtWorst atWorst) {
-    throw new OutOfReach("what depends on another comparison at worst", atWorst);
+    throw new OutOfReach("a value that depends on another comparison at worst", atWorst);
   }
 
   @Override

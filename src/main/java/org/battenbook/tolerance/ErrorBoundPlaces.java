@@ -62,7 +62,7 @@ final class ErrorBoundPlaces {
 
   ErrorBound addFilled(Column column, @Nullable ErrorBoundPlaces before) {
     ErrorBound known = before == null ? null : before.filled.get(column);
-    String label = column.label() + " filled in";
+    String label = column.label() + " as entered";
     ErrorBound place = known == null ? new ErrorBound(column, label, column.layer()) : known;
     filled.put(column, place);
     filledConditions.put(column, condition(column, place));
@@ -77,7 +77,7 @@ final class ErrorBoundPlaces {
   ErrorBound addOpened(Column column, RowOpening opening, @Nullable ErrorBoundPlaces before) {
     OpenedCell cell = new OpenedCell(column, opening);
     ErrorBound known = before == null ? null : before.opened.get(cell);
-    String label = column.label() + " as opened";
+    String label = column.label() + " from the 'for each'";
     ErrorBound place = known == null ? new ErrorBound(column, label, column.layer()) : known;
     opened.put(cell, place);
     openedConditions.put(cell, condition(column, place));

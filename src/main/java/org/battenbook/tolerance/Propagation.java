@@ -104,7 +104,7 @@ final class Propagation {
     }
     if (++ways > MOST_WAYS) {
       // Under any condition: ways that are followed no more may have others.
-      barrier(Sensitivity.ONE, "more than %d ways into".formatted(MOST_WAYS), part);
+      barrier(Sensitivity.ONE, "more than %d paths into".formatted(MOST_WAYS), part);
     } else if (node instanceof Reference reference) {
       reference(part, reference, sensitivity);
     } else if (node instanceof Apply apply) {
@@ -116,7 +116,7 @@ final class Propagation {
       follow(part.at(choice.then()), sensitivity.where(condition, true));
       follow(part.at(choice.otherwise()), sensitivity.where(condition, false));
     } else if (node instanceof Aggregate) {
-      barrier(sensitivity, "what goes over rows", part);
+      barrier(sensitivity, "a total over rows", part);
     }
   }
 
@@ -226,7 +226,7 @@ final class Propagation {
     }
 
     private void otherRow() {
-      barrier(sensitivity, "what reads another row of its own table", part);
+      barrier(sensitivity, "a value that reads another row of its table", part);
     }
   }
 
@@ -235,7 +235,7 @@ final class Propagation {
     Path rowPath = new Path(path.target(), path.through().subList(0, last));
     Optional<Path> row = part.seen(rowPath);
     if (row.isEmpty()) {
-      barrier(sensitivity, "a row that is found in another row", part);
+      barrier(sensitivity, "a row that comes from another row", part);
       return;
     }
     Place place = path.through().get(last);
@@ -288,7 +288,7 @@ final class Propagation {
     NodeInScope inCell = reader.reading(cell);
     Sensitivity inItsRow = sensitivity.where(reader.reading(decides), true);
     if (cell.readsInherited()) {
-      barrier(inItsRow, "a change of a cell that reads what it changes", inCell);
+      barrier(inItsRow, "a change that reads the cell it changes", inCell);
     } else {
       follow(inCell, inItsRow);
     }
@@ -313,7 +313,7 @@ final class Propagation {
     Source source = new Source(inherited.place(), inherited.layer());
     boolean ofCell = source.equals(Source.of(inherited.place()));
     if (ofCell && bounds.tolerance(source) != null) {
-      barrier(sensitivity, "a change of a cell that reads what it changes", reader);
+      barrier(sensitivity, "a change that reads the cell it changes", reader);
       return;
     }
     CheckedPlace checked = places.get(inherited.place());

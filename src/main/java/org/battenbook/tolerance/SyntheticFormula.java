@@ -185,7 +185,7 @@ final class SyntheticFormula {
   }
 
   private static OutOfReach onlyWhereItStands(Expression node) {
-    return new OutOfReach("what can be worked out only where it stands", node);
+    return new OutOfReach("a value that can be calculated in its own place only", node);
   }
 
   /** What stands inside an aggregate reads the rows that this goes through. */

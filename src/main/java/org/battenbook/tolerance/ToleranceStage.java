@@ -249,7 +249,7 @@ final class ToleranceStage {
             "no-way-for-tolerance",
             atWorst.span(),
             List.of(barrier.at()),
-            "a tolerance does not go through " + barrier.what(),
-            "compare what comes before it, or round it to a step and give that its own ±"));
+            "a tolerance cannot be followed through " + barrier.what(),
+            "compare the value before it, or round it to a step with a ± of its own"));
   }
 }

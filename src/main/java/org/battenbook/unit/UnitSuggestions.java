@@ -39,9 +39,14 @@ final class UnitSuggestions {
           Words.of("USD", "$", "dollar", "dollars"),
           Words.of("EUR", "€", "euro", "euros"),
           Words.of("GBP", "£", "quid"),
-          Words.of("in^2", "sq in", "square inch", "square inches", "in2", "in²"),
-          Words.of("ft^2", "sq ft", "square foot", "square feet", "sf", "ft2", "ft²"),
+          Words.of("in^2", "sq in", "sqin", "square inch", "square inches", "in2", "in²", "si"),
+          Words.of("ft^2", "sq ft", "sqft", "square foot", "square feet", "sf", "ft2", "ft²"),
+          Words.of("cm^2", "sq cm", "sqcm", "cm2", "cm²"),
+          Words.of("mm^2", "sq mm", "sqmm", "mm2", "mm²"),
           Words.of("m^2", "sq m", "sqm", "square metre", "square metres", "m2", "m²"),
+          Words.of("in^3", "cu in", "cuin", "cubic inches", "in3", "in³"),
+          Words.of("ft^3", "cu ft", "cuft", "cf", "cubic feet", "ft3", "ft³"),
+          Words.of("m^3", "cubic metres", "cubic meters", "m3", "m³"),
           Words.of("lb/in^2", "psi"));
 
   private UnitSuggestions() {}

@@ -65,7 +65,7 @@ public final class FolderLoader implements Loader {
     try {
       return new FolderLoader(Path.of(job), Integer.MAX_VALUE, held);
     } catch (InvalidPathException invalid) {
-      throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(job), "");
+      throw new Unreadable("no-such-file", "'%s' cannot be the name of a file".formatted(job), "");
     }
   }
 
@@ -93,7 +93,7 @@ public final class FolderLoader implements Loader {
     try {
       return from == null ? loadJob(path) : loadFollowed(path, from);
     } catch (InvalidPathException invalid) {
-      throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(path), "");
+      throw new Unreadable("no-such-file", "'%s' cannot be the name of a file".formatted(path), "");
     }
   }
 
@@ -138,8 +138,8 @@ public final class FolderLoader implements Loader {
     if (!FileKind.WORKBOOK.isNameOfOne(name)) {
       throw new Unreadable(
           "follows-ending",
-          "'%s' is no workbook: its name does not end in .batten".formatted(written),
-          "follow a file that ends in .batten; if it is a workbook, give it that ending");
+          "'%s' is not a workbook: its name must end in .batten".formatted(written),
+          "name a file that ends in .batten, or rename this one");
     }
   }
 
@@ -155,7 +155,7 @@ public final class FolderLoader implements Loader {
     } catch (BadList bad) {
       throw new Unreadable(bad.code(), bad.message(), bad.repair());
     } catch (InvalidPathException invalid) {
-      throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(path), "");
+      throw new Unreadable("no-such-file", "'%s' cannot be the name of a file".formatted(path), "");
     }
   }
 
@@ -167,14 +167,14 @@ public final class FolderLoader implements Loader {
     } catch (NoPicture no) {
       throw new Unreadable("no-picture", "'%s' %s".formatted(path, no.message()), "");
     } catch (InvalidPathException invalid) {
-      throw new Unreadable("no-such-file", "'%s' cannot be a file's name".formatted(path), "");
+      throw new Unreadable("no-such-file", "'%s' cannot be the name of a file".formatted(path), "");
     }
   }
 
   /** The first bytes of an image, which tell its size. */
   private byte[] head(Path file, String written) throws Unreadable {
     if (!Files.isRegularFile(file)) {
-      throw new Unreadable("not-a-file", "'%s' is no ordinary file".formatted(written), "");
+      throw new Unreadable("not-a-file", "'%s' is not an ordinary file".formatted(written), "");
     }
     files.other(file);
     try (InputStream in = Files.newInputStream(file)) {
@@ -253,7 +253,7 @@ public final class FolderLoader implements Loader {
       throw folder(file, written, sought);
     }
     if (Files.exists(file) && !Files.isRegularFile(file)) {
-      throw new Unreadable("not-a-file", "'%s' is no ordinary file".formatted(written), "");
+      throw new Unreadable("not-a-file", "'%s' is not an ordinary file".formatted(written), "");
     }
     int most = Math.min(mostBytes, sought.mostBytes());
     try (InputStream in = Files.newInputStream(file)) {
@@ -261,7 +261,7 @@ public final class FolderLoader implements Loader {
       if (bytes.length > most) {
         throw new Unreadable(
             "file-too-large",
-            "'%s' is larger than %s MB, the most that is read".formatted(written, most >> 20),
+            "'%s' is larger than the maximum of %s MB".formatted(written, most >> 20),
             sought.smaller());
       }
       return bytes;
@@ -281,14 +281,14 @@ public final class FolderLoader implements Loader {
     if (failure instanceof NoSuchFileException) {
       return new Unreadable(
           "no-such-file",
-          "there is no file '%s'".formatted(written),
-          MissingFile.cure(file, sought));
+          MissingFolder.message(file, written),
+          MissingFolder.questionOr(MissingFile.cure(file, sought), file));
     }
     if (failure instanceof AccessDeniedException) {
       return new Unreadable(
           "file-not-permitted",
           "'%s' may not be read".formatted(written),
-          "ask whoever owns it for permission to read it");
+          "ask its owner for permission");
     }
     return new Unreadable(
         "unreadable-file", "'%s' cannot be read: %s".formatted(written, reason(failure)), "");
@@ -297,7 +297,7 @@ public final class FolderLoader implements Loader {
   private static String reason(IOException failure) {
     String reason =
         failure instanceof FileSystemException inFile ? inFile.getReason() : failure.getMessage();
-    return reason == null ? "the computer does not say why" : reason;
+    return reason == null ? "the computer gives no reason" : reason;
   }
 
   private static Unreadable folder(Path folder, String written, FileKind sought) {

@@ -134,7 +134,7 @@ final class JobFolder {
       Path target = link.resolveSibling(Files.readSymbolicLink(link));
       place = inside(target.resolve(rest).normalize(), written);
     }
-    throw new IOException("its links lead in a circle");
+    throw new IOException("its links form a circle");
   }
 
   /** The first link on the way from the outermost folder to a place in it. */
@@ -157,7 +157,7 @@ final class JobFolder {
     return new Unreadable(
         "no-such-file",
         "'%s' is a link to a file that is not there".formatted(written),
-        "put the file there, or make the link again");
+        "put the file there, or create the link again");
   }
 
   private Unreadable outside(String written) {
@@ -165,18 +165,18 @@ final class JobFolder {
     if (ShippedStandards.has(name)) {
       return new Unreadable(
           "outside-the-folder",
-          "'%s' lies outside the job's folder".formatted(written),
+          "'%s' is outside the job's folder".formatted(written),
           "write \"standards/%s\" for the file that comes with Battenbook".formatted(name));
     }
     return ShopFolder.isShop(reach)
         ? new Unreadable(
             "outside-the-folder",
-            "'%s' lies outside the shop, the folder that holds shop.batten".formatted(written),
+            "'%s' is outside the shop, the folder with shop.batten".formatted(written),
             "copy what the job uses into the shop's folder")
         : new Unreadable(
             "outside-the-folder",
-            "'%s' lies outside the job's folder".formatted(written),
-            "put what the job uses beside it or in a folder below, or lay out a shop,"
+            "'%s' is outside the job's folder".formatted(written),
+            "put what the job uses beside it or in a folder below, or make a shop,"
                 + " whose jobs share its files: battenbook start FOLDER");
   }
 }

@@ -8,7 +8,7 @@ public final class PlansPending extends IllegalStateException {
 
   PlansPending(List<String> plans) {
     super(
-        "these plans are still to be made: '%s'. Make them with Filled.planned() first"
+        "these plans are not made yet: '%s'. Call Filled.planned() first"
             .formatted(String.join("', '", plans)));
   }
 }

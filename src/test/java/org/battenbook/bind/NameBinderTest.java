@@ -111,10 +111,10 @@ class NameBinderTest {
           face face  | is an operator missing between 'face' and 'face'?
           fce        | did you mean 'face'?
           onyl       | did you mean 'only'?
-          yes        | in a formula, yes and no are written 'true' and 'false'
-          mm         | a unit stands after a number: write 1 mm if that is meant
-          width      | it is a column of 'other': read it in that table's rows, through a row with a dot, or over the table
-          sum of face over other | inside 'over other' the outer row is read through 'this': write 'this.face'
+          yes        | write 'true' or 'false' in a formula
+          mm         | if you mean the unit, write it after a number: 1 mm
+          width      | it is a column of 'other': use it in that table's rows, after a row and a dot, or with 'over'
+          sum of face over other | to read the outer row inside 'over other', write 'this.face'
           """)
   void an_unknown_name_is_answered(String formula, String repair) {
     Workbook workbook =

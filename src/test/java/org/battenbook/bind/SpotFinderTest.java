@@ -90,21 +90,21 @@ class SpotFinderTest {
       quoteCharacter = '`',
       textBlock =
           """
-          waste                 | 'waste' can mean saw.waste or mats.waste: say which
-          face of oak           | 'face of oak' can mean face of mouldings "oak" or face of pieces "oak": say which
-          kref                  | nothing is called 'kref'; did you mean 'kerf'?
-          krf                   | nothing is called 'krf'; did you mean 'kerf'?
-          overlp                | nothing is called 'overlp'; did you mean 'overlap'?
-          saw.overlap           | nothing is called 'saw.overlap'
-          .kerf                 | nothing is called '.kerf'; did you mean 'kerf'?
-          nowhere.kerf          | nothing is called 'nowhere.kerf'
-          used by               | 'used by' is a column of 'mouldings': say of which row, 'used by of ash cap'
-          face                  | 'face' is a column of 'mouldings' and 'pieces' and 'panes': say of which row, 'face of ash cap'
-          fce of oak            | no table has a column 'fce'; did you mean 'face'?
+          waste                 | 'waste' can mean saw.waste or mats.waste; name one of them
+          face of oak           | 'face of oak' can mean face of mouldings "oak" or face of pieces "oak"; name one of them
+          kref                  | there is nothing called 'kref'; did you mean 'kerf'?
+          krf                   | there is nothing called 'krf'; did you mean 'kerf'?
+          overlp                | there is nothing called 'overlp'; did you mean 'overlap'?
+          saw.overlap           | there is nothing called 'saw.overlap'
+          .kerf                 | there is nothing called '.kerf'; did you mean 'kerf'?
+          nowhere.kerf          | there is nothing called 'nowhere.kerf'
+          used by               | 'used by' is a column of 'mouldings'; name the row: 'used by of ash cap'
+          face                  | 'face' is a column of 'mouldings' and 'pieces' and 'panes'; name the row: 'face of ash cap'
+          fce of oak            | there is no column 'fce'; did you mean 'face'?
           used by of ash cup    | no row of 'mouldings' is called "ash cup"; did you mean 'ash cap'?
           face of pieces "ok"   | no row of 'mouldings' or 'pieces' or 'panes' is called "pieces "ok""
           face of mouldings "x" | no row of 'mouldings' or 'pieces' or 'panes' is called "x"
-          of oak                | nothing is called 'of oak'
+          of oak                | there is nothing called 'of oak'
           """)
   void a_name_that_misses_is_answered(String name, String message) {
     assertThatThrownBy(() -> FILLED.find(name))

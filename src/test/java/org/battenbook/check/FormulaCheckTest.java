@@ -57,7 +57,7 @@ class FormulaCheckTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "3 lip | units stand after numbers; to multiply, write '3 * lip'",
+        "3 lip | write units after numbers; to multiply, write '3 * lip'",
         "12 in/lip | to divide by 'lip', write '12 in / lip'",
       })
   void a_name_in_place_of_a_unit_gets_the_operator_that_is_missing(String formula, String repair) {

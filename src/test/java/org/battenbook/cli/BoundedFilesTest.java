@@ -47,7 +47,7 @@ class BoundedFilesTest {
     Files.writeString(
         folder.resolve("a.batten"), page + repeated(15_000, i -> "a" + name(i) + " = 1\n"));
     assertThat(told("follows \"a.batten\"\n" + page + repeated(10_000, i -> name(i) + " = 1\n")))
-        .contains("the job has more than 20,000 statements in all");
+        .contains("the job has more than 20,000 statements in total");
   }
 
   @Test
@@ -64,8 +64,8 @@ class BoundedFilesTest {
   void one_row_too_many() throws IOException {
     int most = Bound.TABLE_ROWS.most();
     assertThat(told(table(1, most + 1)))
-        .contains("job.batten:%d:5".formatted(most + 8), "a table has at most 200,000 rows")
-        .contains("part the job in two");
+        .contains("job.batten:%d:5".formatted(most + 8), "this table has more than 200,000 rows")
+        .contains("split the job in two");
   }
 
   @Test
@@ -94,7 +94,7 @@ class BoundedFilesTest {
                 "page p\n  table t by m\n    given\n      m : text\n    worked out\n      y = "
                     + dots
                     + "\n  rows of t\n    m\n    \"a\"\n"))
-        .contains("job.batten:7:11", "goes on through more than 1,000 dots");
+        .contains("job.batten:7:11", "has more than 1,000 dots");
   }
 
   @Test
@@ -113,7 +113,7 @@ class BoundedFilesTest {
             + repeated(300, i -> name(i) + " = f(1)\n");
     assertThat(told(text))
         .contains("the formulas of this job have more than 500,000 operations, 2,001 of")
-        .contains("work out what is used more than once on a line of its own");
+        .contains("calculate what is used more than once on its own line");
   }
 
   @Test
@@ -130,16 +130,16 @@ class BoundedFilesTest {
   @Test
   void a_total_over_all_rows_for_each_row() throws IOException {
     assertThat(told(counting("n < this.n")))
-        .contains("job.batten:9:7", "this job takes more than 500,000,000 steps to work out")
+        .contains("job.batten:9:7", "this job takes more than 500,000,000 steps to calculate")
         .contains("most of them for 'h of t' in its 30,000 rows")
-        .contains("begin what stands after 'where' with '… = this'")
+        .contains("begin the condition after 'where' with '… = this'")
         .doesNotContain("and ");
   }
 
   @Test
   void a_group_of_all_rows_for_each_row() throws IOException {
     assertThat(told(counting("same = this.same and n < this.n")))
-        .contains("this job takes more than 500,000,000 steps to work out, too many of them here");
+        .contains("this job takes more than 500,000,000 steps to calculate, too many of them here");
   }
 
   private static String counting(String where) {
@@ -186,7 +186,7 @@ class BoundedFilesTest {
             + "\"\n  rows of t\n    name\n";
     assertThat(
             told(long20 + repeated(10_000, i -> "    \"%s %d\"%n".formatted("a".repeat(150), i))))
-        .contains("job.batten:7:7", "the texts that this job works out have more than 20,000,000")
+        .contains("job.batten:7:7", "the texts that this job calculates have more than 20,000,000")
         .doesNotContain("and ");
   }
 
@@ -199,7 +199,7 @@ class BoundedFilesTest {
             + repeated(2_000, i -> "    \"r%d\" | %d%n".formatted(i, i + 1));
     assertThat(told(text))
         .contains("the long numbers of this job have more than 20,000,000 binary digits together")
-        .contains("or part the job in two")
+        .contains("or split the job in two")
         .doesNotContain("and ");
   }
 }

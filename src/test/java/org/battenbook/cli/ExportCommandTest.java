@@ -73,7 +73,7 @@ class ExportCommandTest {
     for (String name : new String[] {"laths.csv", "job.json"}) {
       CommandRun run = export(job.toString(), name);
       assertThat(run.status()).as(run.err()).isEqualTo(2);
-      assertThat(run.err()).contains("the job is read from it; name another file");
+      assertThat(run.err()).contains("it is a file of the job; name another file");
     }
     assertThat(list).hasContent("lath,length\nlong,40 in\n");
     assertThat(job).hasContent(workbook);

@@ -72,7 +72,7 @@ class JsonAnswerTest {
     assertThat(job.get("pages")).isEmpty();
     assertThat(job.get("errors")).hasSize(3);
     assertThat(job.at("/errors/1/text").asText())
-        .isEqualTo("no line is called 'hight'; did you mean 'height'?");
+        .isEqualTo("there is no line 'hight'; did you mean 'height'?");
     assertThat(job.at("/errors/1/at").asText()).isEqualTo("job.batten:5");
   }
 

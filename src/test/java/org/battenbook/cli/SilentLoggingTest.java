@@ -54,7 +54,7 @@ class SilentLoggingTest {
                         assertThat(told(file.getValue()).lines())
                             .first()
                             .asString()
-                            .contains("'list.xlsx' is no .xlsx file that can be read")));
+                            .contains("'list.xlsx' cannot be read as an .xlsx file")));
   }
 
   @Test

@@ -154,7 +154,7 @@ class UpdateStockTest {
     assertThat(text(SHOP)).isNotEqualTo(shop);
     assertThat(text(JOB)).isEqualTo(job);
     CommandRun next = CommandRun.of("fill", job());
-    assertThat(next.err()).contains("it was finished now").contains("'" + JOB + "'");
+    assertThat(next.err()).contains("its changes are now saved").contains("'" + JOB + "'");
     texts.forEach((file, text) -> assertThat(file).hasContent(text));
     assertThat(cuts("--update-stock").err()).contains("nothing to update");
   }
@@ -167,7 +167,7 @@ class UpdateStockTest {
     StoppedSaves.stopEarly(Path.of(job()), texts);
     CommandRun next = cuts("--update-stock");
     assertThat(next.status()).as(next.err()).isZero();
-    assertThat(next.err()).contains("was undone");
+    assertThat(next.err()).contains("were undone");
     assertThat(text(SHOP)).isNotEqualTo(shop);
     assertThat(folder).isDirectoryNotContaining("glob:**.battenbook-*");
   }

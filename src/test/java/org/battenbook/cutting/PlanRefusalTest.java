@@ -117,25 +117,25 @@ class PlanRefusalTest {
       delimiterString = "::",
       textBlock =
           """
-          kerf = 1/8 in :: kerf = -1 in :: a: its blade is below zero: correct it, or say 0
-          kerf = 1/8 in :: kerf = 30 in :: part 'a' is shorter than the kerf: correct its length or the kerf
-          = kerf :: = kerf * sqrt(2) :: a: its blade is known about, not exactly: round it up to a step
-          = long :: = long * sqrt(2) :: a: its size is known about, not exactly: round it up to a step
-          = long :: = long - 20 in :: the length of part 'a' is not above zero: correct it, or ask for none
-          = needed :: = needed / 8 :: a: its asked is 1/2, and that is no count: round it to a whole number, 0 or more
-          = needed :: = needed - 8 :: a: its asked is -4, and that is no count: round it to a whole number, 0 or more
-          = needed :: = needed * 1000000000000 :: a: its asked is 4000000000000, and so many are never planned: correct it
-          = needed :: = needed * 1000000 :: 4,000,000 pieces are more than the 100,000 of one plan: plan them in turn
-          length = 20 in :: length :: a: its size is not known: fill in what it is worked out from
-          time = 10 s :: time = 0 s :: a planning time is more than nothing: write one such as 10 s
-          time = 10 s :: time = -1 s :: a planning time is more than nothing: write one such as 10 s
-          time = 10 s :: time = 13 h :: a workbook may ask for a planning time of at most 5 min: write a shorter one, or allow it with --planning-time "13 h"
-          time = 10 s :: time = sqrt(2) * 1 s :: its planning time is not known exactly: write it as a number
-          0 USD | true :: -3 USD | true :: stock '8 ft': its price is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
-          0 USD | true :: 0 USD | false :: no stock of it can be taken: write what there is into 'stock'
-          length = 96 in :: length = 0 in :: the length of stock '8 ft' is not above zero: correct it, or leave that stock out; no stock of it can be taken: write what there is into 'stock'
-          length = 96 in :: length :: stock '8 ft': its length is not known: fill in that cell; no stock of it can be taken: write what there is into 'stock'
-          a"  | "" :: a"  | "f" :: the matched set f: 4 of "a" do not make up 3 sets: ask for as many as the sets, or some times so many
+          kerf = 1/8 in :: kerf = -1 in :: a: its blade must be at least 0
+          kerf = 1/8 in :: kerf = 30 in :: part 'a' is shorter than the kerf; correct its length or the kerf
+          = kerf :: = kerf * sqrt(2) :: a: its blade is approximate; round it up to a step
+          = long :: = long * sqrt(2) :: a: its size is approximate; round it up to a step
+          = long :: = long - 20 in :: the length of part 'a' must be more than 0
+          = needed :: = needed / 8 :: a: its asked must be a whole number, 0 or more; it is 1/2
+          = needed :: = needed - 8 :: a: its asked must be a whole number, 0 or more; it is -4
+          = needed :: = needed * 1000000000000 :: a: its asked is too large; it is 4000000000000
+          = needed :: = needed * 1000000 :: one plan can have at most 100,000 pieces; there are 4,000,000. Split the job
+          length = 20 in :: length :: a: its size cannot be calculated: enter long of "a"
+          time = 10 s :: time = 0 s :: the planning time must be more than 0 s
+          time = 10 s :: time = -1 s :: the planning time must be more than 0 s
+          time = 10 s :: time = 13 h :: the planning time of a workbook must be at most 5 min; write a shorter one, or allow it with --planning-time "13 h"
+          time = 10 s :: time = sqrt(2) * 1 s :: its planning time is approximate; write it as a number
+          0 USD | true :: -3 USD | true :: stock '8 ft': its price must be at least 0; there is no stock for it; enter stock in 'stock'
+          0 USD | true :: 0 USD | false :: there is no stock for it; enter stock in 'stock'
+          length = 96 in :: length = 0 in :: the length of stock '8 ft' must be more than 0; there is no stock for it; enter stock in 'stock'
+          length = 96 in :: length :: stock '8 ft': its length cannot be calculated: enter length of "8 ft"; there is no stock for it; enter stock in 'stock'
+          a"  | "" :: a"  | "f" :: the matched set f: 4 of "a" cannot be shared among 3 sets; enter a multiple of the number of sets
           """)
   void what_a_stick_plan_cannot_be_made_of_is_told(String text, String other, String told) {
     assertThat(failed(STICKS)).isEmpty();
@@ -147,15 +147,15 @@ class PlanRefusalTest {
       delimiterString = "::",
       textBlock =
           """
-          broad  = wide :: broad  = wide * sqrt(2) :: a: its broad is known about, not exactly: round it up to a step
-          broad  = wide :: broad  = wide - 10 in :: a side of part 'a' is not above zero: correct it, or ask for none
-          = 4 :: = 1000000 :: 1,000,000 pieces are more than the 10,000 of one plan: plan them in turn
-          stages = 3 :: stages = 5/2 * 1 :: its stages has an error: a count is whole and not negative, and this is 5/2: round it in its formula
-          stages = 3 :: stages = 0 - 1 :: its stages has an error: a count is whole and not negative, and this is -1: write 'max(0, …)' around its formula
-          time = 1 s :: time = 0 s :: a planning time is more than nothing: write one such as 10 s
-          blade : length = 0 in :: blade : length = -1 in :: stock 'large': its blade is below zero: correct it, or say 0
-          edge  : length = 0 in :: edge  : length = -1 in :: a trim of a sheet is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
-          large" | 6 in :: large" | -6 in :: the minimum offcut of stock 'large' is below zero: correct it, or say 0; no stock of it can be taken: write what there is into 'stock'
+          broad  = wide :: broad  = wide * sqrt(2) :: a: its broad is approximate; round it up to a step
+          broad  = wide :: broad  = wide - 10 in :: width and height of part 'a' must be more than 0
+          = 4 :: = 1000000 :: one plan can have at most 10,000 pieces; there are 1,000,000. Split the job
+          stages = 3 :: stages = 5/2 * 1 :: its stages has an error: a count must be a whole number, 0 or more; it is 5/2: round it in its formula
+          stages = 3 :: stages = 0 - 1 :: its stages has an error: a count must be a whole number, 0 or more; it is -1: write 'max(0, …)' around its formula
+          time = 1 s :: time = 0 s :: the planning time must be more than 0 s
+          blade : length = 0 in :: blade : length = -1 in :: stock 'large': its blade must be at least 0
+          edge  : length = 0 in :: edge  : length = -1 in :: the trims of a sheet must be at least 0; there is no stock for it; enter stock in 'stock'
+          large" | 6 in :: large" | -6 in :: the minimum offcut of stock 'large' must be at least 0; there is no stock for it; enter stock in 'stock'
           """)
   void what_a_sheet_plan_cannot_be_made_of_is_told(String text, String other, String told) {
     assertThat(failed(SHEETS)).isEmpty();
@@ -174,15 +174,15 @@ class PlanRefusalTest {
         changed(SHEETS, "stages = 3", "stages = 1").replace("high = 40 in", "high = 41 in");
     assertThat(failed(changed(job, "\"a\"  | 20 in", "\"a\"  | 19 in")))
         .containsExactly(
-            "glazing: a: no sheet has room for it in 1 round of parallel cuts: allow more.");
+            "glazing: a: no sheet fits it in 1 round of parallel cuts; allow more rounds.");
   }
 
   @Test
   void what_has_no_price_beside_what_has_one_is_left_out() {
     assertThat(failed(STICKS + "    \"4 ft\" | 3 USD | true\n"))
         .containsExactly(
-            "rail: stock '8 ft': it has no price, and other stock has one:"
-                + " give it one, or say how many are on hand.");
+            "rail: stock '8 ft': it has no price, but other stock has;"
+                + " enter its price, or how many are on hand.");
   }
 
   private static final int[] PRIMES = {
@@ -204,11 +204,10 @@ class PlanRefusalTest {
   void parts_of_unlike_fractions_are_refused_in_words_of_their_sizes() {
     assertThat(failed(unlike(STICKS, 12)))
         .containsExactly(
-            "rail: the lengths have no common step that is not too fine:"
-                + " round them to one, such as 1/1000.");
+            "rail: the lengths have no common step;" + " round them to one, such as 1/1000.");
     assertThat(failed(unlike(STICKS, 40)))
         .containsExactly(
-            "rail: what its parts add up to has more than 100 digits:"
+            "rail: the total of its parts has more than 100 digits;"
                 + " round their sizes up to a step, such as 1/64 in.");
   }
 
@@ -217,7 +216,7 @@ class PlanRefusalTest {
     String fine = "= long + 1 in / 1%s7 / 1%s9".formatted("0".repeat(60), "0".repeat(60));
     assertThat(failed(changed(STICKS, "= long", fine)))
         .containsExactly(
-            "rail: a: its size has more than 100 digits: round it up to a step, such as 1/64 in.");
+            "rail: a: its size has more than 100 digits; round it up to a step, such as 1/64 in.");
   }
 
   @Test
@@ -236,6 +235,6 @@ class PlanRefusalTest {
     assertThat(TextLoader.of(SHEETS + again).open().diagnostics())
         .filteredOn(Diagnostic::isFault)
         .extracting(Diagnostic::repair)
-        .containsExactly("give this one another name");
+        .containsExactly("give this one a different name");
   }
 }

@@ -244,7 +244,7 @@ class StickPlanStatementTest {
   void without_stock_that_is_what_is_told() {
     Filled filled = fill("rows of parts\n  part | long | needed\n  \"a\" | 40 in | 7\n");
     assertThat(failed(filled))
-        .containsExactly("ash: no stock of it can be taken: write what there is into 'stock'.");
+        .containsExactly("ash: there is no stock for it; enter stock in 'stock'.");
     assertThat(exact(filled, "parts planned of ash")).isEqualTo("0");
   }
 

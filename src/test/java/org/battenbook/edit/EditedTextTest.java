@@ -304,17 +304,17 @@ class EditedTextTest {
   void what_no_text_can_say_is_refused() {
     Filled filled = filled(JOB);
     assertThat(refusal(filled.withCell(column(filled, "places", "number"), 0, "3")))
-        .isEqualTo("'number' comes with the rows of 'places'");
+        .isEqualTo("'number' is set with the rows of 'places'");
     assertThat(refusal(filled.edit(new RowRemoval(table(filled, "places"), 0))))
-        .isEqualTo("the row \"Tide chart: 1\" of 'places' is opened from 'pieces'");
+        .isEqualTo("the row \"Tide chart: 1\" of 'places' comes from 'pieces'");
     assertThat(refusal(filled.edit(new ChangeEdit(place(filled, "play"), -1, "1 in", null))))
-        .isEqualTo("a change of 'play' says why");
+        .isEqualTo("the change of 'play' needs a reason");
     assertThat(refusal(filled.withFormula(place(filled, "play"), "1 in -- more")))
-        .startsWith("a note stands behind this");
+        .startsWith("there is a note after this");
     assertThat(refusal(filled.withFormula(place(filled, "play"), "1 in\n+ 2 in")))
-        .isEqualTo("this goes on over more than one line");
+        .isEqualTo("this is more than one line");
     assertThat(refusal(filled.withCell(column(filled, "pieces", "width"), 0, "1 in | 2")))
-        .isEqualTo("a bar ends a cell, and this is one cell");
+        .isEqualTo("this is one cell, but it has a bar");
   }
 
   private static String refusal(Edit edit) {

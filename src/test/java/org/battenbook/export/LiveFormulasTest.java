@@ -279,7 +279,7 @@ class LiveFormulasTest {
     Filled filled =
         fill(TABLES + "page totals\n  widest = largest of width over pieces where width > 9 ft\n");
     assertThat(formula(filled, "widest")).startsWith("IF(COUNT(");
-    assertThat(comment(filled, "widest")).startsWith("no row counts here");
+    assertThat(comment(filled, "widest")).startsWith("no rows match");
     Recalculation.agrees(filled);
   }
 

@@ -63,7 +63,7 @@ class CsvReaderTest {
     for (String file : new String[] {"a\n\"b\nc", "a\n\"b\"c\n", "a\n\"b\" c,d\n"}) {
       BadList bad = refused(file);
       assertThat(bad.code()).as(file).isEqualTo("quotes-in-list");
-      assertThat(bad.message()).isEqualTo("the quotes in row 2 of 'list.csv' do not pair up");
+      assertThat(bad.message()).isEqualTo("the quotes in row 2 of 'list.csv' do not match");
     }
   }
 

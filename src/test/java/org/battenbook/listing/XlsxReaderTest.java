@@ -87,7 +87,7 @@ class XlsxReaderTest {
       BadList bad = refused(file, "Moulding");
       assertThat(bad.code()).isEqualTo("no-such-page");
       assertThat(bad.repair()).isEqualTo("did you mean 'Mouldings'?");
-      assertThat(refused(file, "prices").repair()).isEqualTo("there are: Cover, Mouldings");
+      assertThat(refused(file, "prices").repair()).isEqualTo("choose from: Cover, Mouldings");
     }
   }
 
@@ -177,7 +177,7 @@ class XlsxReaderTest {
       }
     }
     assertThat(refused(bytes.toByteArray(), null).message())
-        .isEqualTo("'list.xlsx' has more than 1,000 parts, the most that are read");
+        .isEqualTo("'list.xlsx' has more than the maximum of 1,000 parts");
   }
 
   private static byte[] one(String text) throws IOException {

@@ -68,8 +68,8 @@ class SlopeTest {
   void what_stops_an_error_says_so() {
     assertThat(Stream.of("*", "/", "^", "sqrt", "min").map(SlopeTest::obstacle))
         .containsExactly(
-            "a product of two that are both off",
-            "a divisor that is off itself",
+            "a product of two values with tolerances",
+            "a divisor with a tolerance",
             "a power",
             "a function",
             "a function");

@@ -53,7 +53,7 @@ class ClaimTest {
       assertThatThrownBy(() -> Claim.of(job))
           .isInstanceOf(NotWritten.class)
           .hasMessageContaining("'%s' cannot be written: process %d of ", real(), holder.pid())
-          .hasMessageContaining("is changing it; wait until that ends, then run this again");
+          .hasMessageContaining("is changing it; wait until that ends, and run this again");
     } finally {
       holder.destroyForcibly().waitFor();
     }

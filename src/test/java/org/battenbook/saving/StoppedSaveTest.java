@@ -118,7 +118,8 @@ class StoppedSaveTest {
       assertThat(String.join("", told))
           .satisfiesAnyOf(
               text -> assertThat(text).isEmpty(),
-              text -> assertThat(text).contains(contents.equals("new ") ? "finished" : "undone"));
+              text ->
+                  assertThat(text).contains(contents.equals("new ") ? "are now saved" : "undone"));
       expectNothingBeside(folder);
       save(StoppingDisk.never(), folder, contents, "later ");
       assertThat(contents(folder)).isEqualTo("later ");
@@ -211,7 +212,7 @@ class StoppedSaveTest {
     assertThat(settle(StoppingDisk.never(), folder, FILES))
         .singleElement()
         .asString()
-        .contains("finished");
+        .contains("are now saved");
     assertThat(folder.resolve("job.batten")).hasContent("edited");
     assertThat(folder.resolve(FILES.get(1))).hasContent("new " + FILES.get(1));
     expectNothingBeside(folder);

@@ -101,7 +101,7 @@ class WholeFileTest {
     assertThatThrownBy(() -> WholeFile.write(folder, List.of(), out -> out.write(65)))
         .hasMessageContaining("it is a folder");
     assertThatThrownBy(() -> WholeFile.write(link, List.of(), out -> out.write(65)))
-        .hasMessageContaining("leads nowhere");
+        .hasMessageContaining("a file that does not exist");
     assertThatThrownBy(() -> WholeFile.write(device, List.of(), out -> out.write(65)))
         .hasMessageContaining("a device or a pipe");
     assertThat(folder.resolve("nothing")).doesNotExist();
@@ -115,7 +115,7 @@ class WholeFileTest {
     for (Path name : List.of(list, soft, hard)) {
       assertThatThrownBy(() -> WholeFile.write(name, List.of(list), out -> out.write(65)))
           .isInstanceOf(NotWritten.class)
-          .hasMessageContaining("the job is read from it");
+          .hasMessageContaining("a file of the job");
     }
     assertThat(list).hasContent("stick");
   }

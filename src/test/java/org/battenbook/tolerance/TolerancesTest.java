@@ -185,7 +185,7 @@ class TolerancesTest {
   void an_edited_cell_changes_its_own_bounds_alone() {
     Column side = (Column) COMPARED.spot("side of two").place();
     assertThat(changed(COMPARED, requireNonNull(COMPARED.withCell(side, 1, "8 mm").filled())))
-        .containsExactly("side", "side filled in");
+        .containsExactly("side", "side as entered");
     Column size = (Column) COMPARED.spot("size of one").place();
     assertThat(changed(COMPARED, requireNonNull(COMPARED.withCell(size, 0, "4 mm").filled())))
         .containsExactly("size", "tolerance of size");
@@ -225,7 +225,7 @@ class TolerancesTest {
         .containsExactly("size", "tolerance of size");
     Column across = (Column) opened.spot("across of B").place();
     assertThat(changed(opened, requireNonNull(opened.withCell(across, 1, "7 mm").filled())))
-        .containsExactly("across", "across as opened");
+        .containsExactly("across", "across from the 'for each'");
   }
 
   @Test
@@ -244,7 +244,7 @@ class TolerancesTest {
             "good",
             "tolerance of kerf",
             "tolerance of size",
-            "side filled in");
+            "side as entered");
   }
 
   /** A factor of 3 mm makes an area of a length: its error is multiplied by a length. */
@@ -303,12 +303,13 @@ class TolerancesTest {
             barrier -> {
               assertThat(barrier.when()).isNull();
               assertThat(barrier.at().text()).isEqualTo("kerf < 3 mm even at worst");
-              assertThat(barrier.what()).startsWith("what depends on another comparison at worst");
+              assertThat(barrier.what())
+                  .startsWith("a value that depends on another comparison at worst");
             });
     assertThat(conditional.errors("both").open())
         .singleElement()
         .asString()
-        .contains("a product of two that are both off");
+        .contains("a product of two values with tolerances");
   }
 
   /** What stood in the cell may have been off, and that is not known any more. */
@@ -340,7 +341,7 @@ class TolerancesTest {
           .as(place)
           .singleElement()
           .asString()
-          .contains("a change of a cell that reads what it changes");
+          .contains("a change that reads the cell it changes");
     }
     assertThat(changed.errors("size of six").open()).hasSize(1);
     assertThat(changed.errors("size of one").open()).isEmpty();

@@ -204,13 +204,13 @@ class FolderLoaderTest {
   void bytes_that_are_not_utf_8_are_told_with_their_line() throws IOException {
     Files.write(job, "one\ntwo\r\ncaf\u00e9 au lait".getBytes(StandardCharsets.ISO_8859_1));
     assertThat(refusal(job).message())
-        .isEqualTo("'ferry.batten' is not UTF-8 text: line 3 holds the byte E9");
+        .isEqualTo("'ferry.batten' is not UTF-8 text: line 3 has the byte E9");
   }
 
   @Test
   void a_character_cut_off_at_the_end_is_not_utf_8() throws IOException {
     Files.write(job, new byte[] {'a', (byte) 0xE2, (byte) 0x89});
-    assertThat(refusal(job).message()).endsWith("line 1 holds the byte E2");
+    assertThat(refusal(job).message()).endsWith("line 1 has the byte E2");
   }
 
   @Test
@@ -218,7 +218,7 @@ class FolderLoaderTest {
     byte[] bytes = "x\n".repeat(50_000).getBytes(StandardCharsets.UTF_8);
     bytes[80_000] = (byte) 0xFF;
     Files.write(job, bytes);
-    assertThat(refusal(job).message()).endsWith("line 40001 holds the byte FF");
+    assertThat(refusal(job).message()).endsWith("line 40001 has the byte FF");
   }
 
   @Test
@@ -226,7 +226,7 @@ class FolderLoaderTest {
     Files.write(job, "page".getBytes(StandardCharsets.UTF_16));
     assertThat(refusal(job).message()).isEqualTo("'ferry.batten' is saved as UTF-16");
     Files.write(job, new byte[] {'P', 'K', 3, 4, 0, 0});
-    assertThat(refusal(job).message()).startsWith("'ferry.batten' is no text");
+    assertThat(refusal(job).message()).startsWith("'ferry.batten' is not text");
   }
 
   private Loader loader() {

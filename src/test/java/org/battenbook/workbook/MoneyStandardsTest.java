@@ -541,7 +541,7 @@ class MoneyStandardsTest {
   @Test
   void money_of_two_currencies_is_not_added_and_an_unknown_one_is_told_once() {
     assertThat(messages(charging("USD", "5 EUR")))
-        .containsExactly("'5 EUR' is money in EUR, and money in USD is wanted here");
+        .containsExactly("'5 EUR' is money in EUR, but money in USD goes here");
     assertThat(messages(PricedJob.in("USB").pieces(1))).containsExactly("'USB' is not a currency");
   }
 

@@ -429,7 +429,7 @@ class OpenedRowsTest {
           """
           Tide     | piece.width  | write (piece.width) in the change instead of 'width'
           Ferry: 1 | 3 in * 2     | write (3 in * 2) in the change instead of 'width'
-          Ferry: 2 | width + 1 in | write in the change what the cell is to hold, without 'width'
+          Ferry: 2 | width + 1 in | write the new value of the cell, without 'width'
           """)
   void a_change_that_reads_a_formula_of_its_cell_is_a_fault(
       String row, String formula, String advice) {

@@ -192,8 +192,7 @@ class PendingPlansTest {
     for (ThrowingCallable one : all) {
       assertThatThrownBy(one)
           .isInstanceOf(PlansPending.class)
-          .hasMessage(
-              "these plans are still to be made: 'saw'. Make them with Filled.planned() first");
+          .hasMessage("these plans are not made yet: 'saw'. Call Filled.planned() first");
     }
   }
 }

@@ -71,7 +71,7 @@ class ShopTest {
             "../../up/secret.batten",
             top.resolve("secret.batten").toString())) {
       assertThat(refusal(path).code()).as(path).isEqualTo("outside-the-folder");
-      assertThat(refusal(path).message()).contains("outside the shop, the folder that holds");
+      assertThat(refusal(path).message()).contains("outside the shop, the folder with");
     }
   }
 

@@ -314,7 +314,8 @@ class ToleranceWaysTest {
             """);
     assertThat(filled.errors("left of one").worst()).isNotNull();
     assertThat(filled.errors("left of two").open())
-        .allSatisfy(open -> assertThat(open).contains("what reads another row of its own table"));
+        .allSatisfy(
+            open -> assertThat(open).contains("a value that reads another row of its table"));
   }
 
   /** The second one is doubled 13 times: 8192 ways, none of which is taken. */
@@ -329,7 +330,7 @@ class ToleranceWaysTest {
     assertThat(filled.errors("value").open())
         .singleElement()
         .asString()
-        .contains("more than 5000 ways into");
+        .contains("more than 5000 paths into");
     assertThat(requireNonNull(filled.errors("x10").worst()).number().times(Rational.parse("25.4")))
         .isEqualTo(Rational.parse("102.4"));
   }

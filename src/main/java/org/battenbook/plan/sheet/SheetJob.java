@@ -23,8 +23,8 @@ public record SheetJob(
   public SheetJob {
     parts = List.copyOf(parts);
     stocks = List.copyOf(stocks);
-    Refusal.unless(kerf.signum() >= 0, "the kerf is below zero: correct it, or say 0");
-    Refusal.unless(stages.orElse(1) > 0, "sheets are cut in one stage at least");
+    Refusal.unless(kerf.signum() >= 0, "the kerf must be at least 0");
+    Refusal.unless(stages.orElse(1) > 0, "the number of cutting stages must be at least 1");
     Refusal.unlessAtMost(Bound.PLAN_KINDS, parts.size(), "parts");
     Refusal.unlessAtMost(Bound.PLAN_KINDS, stocks.size(), "kinds of stock");
     Refusal.unlessAtMost(

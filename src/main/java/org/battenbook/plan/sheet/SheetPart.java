@@ -16,10 +16,9 @@ public record SheetPart(String label, Rational across, Rational down, int count,
   public SheetPart {
     Refusal.unless(
         across.signum() > 0 && down.signum() > 0,
-        "a side of part '" + label + "' is not above zero: correct it, or ask for none");
+        "width and height of part '" + label + "' must be more than 0");
     Refusal.unless(
-        count >= 0,
-        "part '" + label + "' is asked for " + count + " times: say how many, or 0 for none");
+        count >= 0, "the quantity of part '" + label + "' must be at least 0; it is " + count);
   }
 
   /** The same part with another count. */

@@ -26,19 +26,15 @@ public record SheetStock(
   public SheetStock {
     Refusal.unless(
         across.signum() > 0 && down.signum() > 0,
-        "a side of stock '" + label + "' is not above zero: correct it, or leave that stock out");
-    Refusal.unless(
-        cost.signum() >= 0,
-        "the cost of stock '" + label + "' is below zero: correct it, or say 0");
-    Refusal.unless(
-        onHand.orElse(0) >= 0,
-        "of stock '" + label + "' there are fewer than none: say how many, or 0");
+        "width and height of stock '" + label + "' must be more than 0");
+    Refusal.unless(cost.signum() >= 0, "the cost of stock '" + label + "' must be at least 0");
+    Refusal.unless(onHand.orElse(0) >= 0, "the count of stock '" + label + "' must be at least 0");
     Refusal.unless(
         cost.signum() > 0 || onHand.isPresent(),
-        "stock '" + label + "' costs nothing: say how many are on hand");
+        "stock '" + label + "' costs nothing; enter how many are on hand");
     Refusal.unless(
         leastOffcut.signum() >= 0,
-        "the minimum offcut of stock '" + label + "' is below zero: correct it, or say 0");
+        "the minimum offcut of stock '" + label + "' must be at least 0");
   }
 
   /** Sheets that can be bought in any number, without trims; every offcut is kept. */

@@ -12,6 +12,6 @@ public record SheetTrims(Rational left, Rational right, Rational top, Rational b
   public SheetTrims {
     boolean negative =
         left.signum() < 0 || right.signum() < 0 || top.signum() < 0 || bottom.signum() < 0;
-    Refusal.unless(!negative, "a trim of a sheet is below zero: correct it, or say 0");
+    Refusal.unless(!negative, "the trims of a sheet must be at least 0");
   }
 }

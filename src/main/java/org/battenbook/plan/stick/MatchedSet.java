@@ -14,16 +14,14 @@ import org.battenbook.plan.Refusal;
 public record MatchedSet(String label, List<Part> inOrder, int count) implements Demand {
   public MatchedSet {
     inOrder = List.copyOf(inOrder);
-    Refusal.unless(
-        !inOrder.isEmpty(), "set '" + label + "' has no parts: name those that belong together");
+    Refusal.unless(!inOrder.isEmpty(), "set '" + label + "' has no parts; name its parts");
     for (Part part : inOrder) {
       Refusal.unless(
           part.count() == 1,
           "part '" + part.label() + "' of set '" + label + "' must be named once for each cut");
     }
     Refusal.unless(
-        count >= 0,
-        "set '" + label + "' is asked for " + count + " times: say how many, or 0 for none");
+        count >= 0, "the quantity of set '" + label + "' must be at least 0; it is " + count);
   }
 
   @Override

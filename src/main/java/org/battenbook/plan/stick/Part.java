@@ -13,12 +13,9 @@ import org.battenbook.plan.Refusal;
  */
 public record Part(String label, Rational length, int count) implements Demand {
   public Part {
+    Refusal.unless(length.signum() > 0, "the length of part '" + label + "' must be more than 0");
     Refusal.unless(
-        length.signum() > 0,
-        "the length of part '" + label + "' is not above zero: correct it, or ask for none");
-    Refusal.unless(
-        count >= 0,
-        "part '" + label + "' is asked for " + count + " times: say how many, or 0 for none");
+        count >= 0, "the quantity of part '" + label + "' must be at least 0; it is " + count);
   }
 
   @Override

@@ -21,8 +21,7 @@ public final class SawStops {
    * @throws Refusal if the tolerance is below zero
    */
   public static List<SawStop> of(List<Part> parts, Rational tolerance) {
-    Refusal.unless(
-        tolerance.signum() >= 0, "the tolerance of stops is below zero: correct it, or say 0");
+    Refusal.unless(tolerance.signum() >= 0, "the stop tolerance must be at least 0");
     List<Part> longestFirst = new ArrayList<>(parts);
     longestFirst.removeIf(part -> part.count() == 0);
     longestFirst.sort(Comparator.comparing(Part::length).reversed());

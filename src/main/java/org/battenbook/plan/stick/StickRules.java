@@ -16,8 +16,8 @@ import org.battenbook.plan.Refusal;
  */
 public record StickRules(Rational kerf, Rational nest) {
   public StickRules {
-    Refusal.unless(kerf.signum() >= 0, "the kerf is below zero: correct it, or say 0");
-    Refusal.unless(nest.signum() >= 0, "the nest is below zero: correct it, or say 0");
+    Refusal.unless(kerf.signum() >= 0, "the kerf must be at least 0");
+    Refusal.unless(nest.signum() >= 0, "the nest must be at least 0");
   }
 
   /** Rules without a kerf or nesting. */
@@ -47,7 +47,7 @@ public record StickRules(Rational kerf, Rational nest) {
           .reduce(Rational.ZERO, Rational::plus);
     } catch (ArithmeticException pastAllDigits) {
       throw new Refusal(
-          "the lengths of '%s' have no common step: round them to one, such as 1/1000"
+          "the lengths of '%s' have no common step; round them to one, such as 1/1000"
               .formatted(demand.label()));
     }
   }
@@ -69,11 +69,11 @@ public record StickRules(Rational kerf, Rational nest) {
     String name = "part '" + part.label() + "'";
     Refusal.unless(
         part.length().compareTo(kerf) >= 0,
-        name + " is shorter than the kerf: correct its length or the kerf");
+        name + " is shorter than the kerf; correct its length or the kerf");
     Refusal.unless(
         part.length().compareTo(nest.plus(nest)) >= 0,
         name
-            + " is shorter than twice the nest, so that its ends would cross:"
-            + " correct its length, or say that the stock is not turned");
+            + " is shorter than twice the nest, so its ends would cross;"
+            + " correct its length, or do not let the stock rotate");
   }
 }

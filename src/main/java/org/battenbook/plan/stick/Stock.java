@@ -18,22 +18,20 @@ public record Stock(
   public Stock {
     String stock = "stock '" + label + "'";
     Refusal.unless(
-        stretch.length().signum() > 0,
-        "the length of " + stock + " is not above zero: correct it, or leave that stock out");
+        stretch.length().signum() > 0, "the length of " + stock + " must be more than 0");
     refuseNegative("the start of " + stock, stretch.startsAt());
-    refuseNegative("the trim at the first end of " + stock, stretch.firstTrim());
-    refuseNegative("the trim at the last end of " + stock, stretch.lastTrim());
+    refuseNegative("the left trim of " + stock, stretch.firstTrim());
+    refuseNegative("the right trim of " + stock, stretch.lastTrim());
     refuseNegative("the minimum offcut of " + stock, leastOffcut);
     refuseNegative("the cost of " + stock, cost);
-    Refusal.unless(
-        onHand.orElse(0) >= 0, "of " + stock + " there are fewer than none: say how many, or 0");
+    Refusal.unless(onHand.orElse(0) >= 0, "the count of " + stock + " must be at least 0");
     Refusal.unless(
         cost.signum() > 0 || onHand.isPresent(),
-        stock + " costs nothing: say how many are on hand");
+        stock + " costs nothing; enter how many are on hand");
   }
 
   private static void refuseNegative(String what, Rational number) {
-    Refusal.unless(number.signum() >= 0, what + " is below zero: correct it, or say 0");
+    Refusal.unless(number.signum() >= 0, what + " must be at least 0");
   }
 
   /** Sticks that can be bought in any number, without trims; every offcut is kept. */

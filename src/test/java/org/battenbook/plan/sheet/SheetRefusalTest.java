@@ -29,50 +29,48 @@ class SheetRefusalTest {
   @Test
   void sides_are_above_zero() {
     refused(
-        "a side of part 'lid' is not above zero: correct it, or ask for none",
+        "width and height of part 'lid' must be more than 0",
         () -> new SheetPart("lid", ONE, Rational.ZERO, 1, true));
     refused(
-        "a side of stock 'board' is not above zero: correct it, or leave that stock out",
+        "width and height of stock 'board' must be more than 0",
         () -> SheetStock.bought("board", LESS, ONE, ONE));
   }
 
   @Test
   void counts_costs_kerf_and_trims_are_not_below_zero() {
     refused(
-        "part 'lid' is asked for -1 times: say how many, or 0 for none",
+        "the quantity of part 'lid' must be at least 0; it is -1",
         () -> new SheetPart("lid", ONE, ONE, -1, true));
     refused(
-        "the cost of stock 'board' is below zero: correct it, or say 0",
+        "the cost of stock 'board' must be at least 0",
         () -> SheetStock.bought("board", ONE, ONE, LESS));
     refused(
-        "of stock 'board' there are fewer than none: say how many, or 0",
+        "the count of stock \'board\' must be at least 0",
         () -> SheetStock.kept("board", ONE, ONE, -2));
+    refused("the kerf must be at least 0", () -> job(ONE, 1, LESS, OptionalInt.empty()));
     refused(
-        "the kerf is below zero: correct it, or say 0",
-        () -> job(ONE, 1, LESS, OptionalInt.empty()));
-    refused(
-        "a trim of a sheet is below zero: correct it, or say 0",
+        "the trims of a sheet must be at least 0",
         () -> new SheetTrims(Rational.ZERO, LESS, Rational.ZERO, Rational.ZERO));
   }
 
   @Test
   void what_costs_nothing_is_limited() {
     refused(
-        "stock 'board' costs nothing: say how many are on hand",
+        "stock 'board' costs nothing; enter how many are on hand",
         () -> SheetStock.bought("board", ONE, ONE, Rational.ZERO));
   }
 
   @Test
   void there_is_a_stage_at_least() {
     refused(
-        "sheets are cut in one stage at least",
+        "the number of cutting stages must be at least 1",
         () -> job(ONE, 1, Rational.ZERO, OptionalInt.of(0)));
   }
 
   @Test
   void a_million_pieces_are_too_many() {
     refused(
-        "1,000,000 pieces are more than the 10,000 of one plan: plan them in turn",
+        "one plan can have at most 10,000 pieces; there are 1,000,000. Split the job",
         () -> job(ONE, 1_000_000, Rational.ZERO, OptionalInt.empty()));
   }
 
@@ -80,7 +78,7 @@ class SheetRefusalTest {
   void sides_without_a_common_step_that_can_be_counted_are_refused() {
     Rational odd = ONE.plus(ONE.dividedBy(Rational.of(1_000_000_007L)));
     refused(
-        "the sides have no common step that is not too fine: round them to one, such as 1/1000",
+        "the sides have no common step; round them to one, such as 1/1000",
         () -> SheetPlanner.plan(job(odd, 2, Rational.ZERO, OptionalInt.empty())));
   }
 }

@@ -101,6 +101,6 @@ class SawStopsTest {
   void a_tolerance_below_zero_is_refused() {
     assertThatThrownBy(() -> SawStops.of(List.of(), Rational.of(-1)))
         .isInstanceOf(Refusal.class)
-        .hasMessage("the tolerance of stops is below zero: correct it, or say 0");
+        .hasMessage("the stop tolerance must be at least 0");
   }
 }

@@ -20,31 +20,30 @@ class StickRefusalTest {
 
   @Test
   void lengths_are_above_zero() {
-    String part = "the length of part 'rail' is not above zero: correct it, or ask for none";
+    String part = "the length of part 'rail' must be more than 0";
     refused(part, () -> new Part("rail", Rational.ZERO, 1));
     refused(part, () -> new Part("rail", LESS, 1));
     refused(
-        "the length of stock 'ash' is not above zero: correct it, or leave that stock out",
+        "the length of stock 'ash' must be more than 0",
         () -> Stock.bought("ash", LESS, Rational.ONE));
   }
 
   @Test
   void counts_and_costs_are_not_below_zero() {
     refused(
-        "part 'rail' is asked for -1 times: say how many, or 0 for none",
+        "the quantity of part 'rail' must be at least 0; it is -1",
         () -> new Part("rail", Rational.ONE, -1));
     refused(
-        "the cost of stock 'ash' is below zero: correct it, or say 0",
+        "the cost of stock 'ash' must be at least 0",
         () -> Stock.bought("ash", Rational.ONE, LESS));
     refused(
-        "of stock 'ash' there are fewer than none: say how many, or 0",
-        () -> Stock.kept("ash", Rational.ONE, -2));
+        "the count of stock \'ash\' must be at least 0", () -> Stock.kept("ash", Rational.ONE, -2));
   }
 
   @Test
   void what_costs_nothing_is_limited() {
     refused(
-        "stock 'ash' costs nothing: say how many are on hand",
+        "stock 'ash' costs nothing; enter how many are on hand",
         () ->
             new Stock(
                 "ash",
@@ -58,50 +57,43 @@ class StickRefusalTest {
   void kerf_nest_and_trims_are_not_below_zero() {
     Rational zero = Rational.ZERO;
     Stock ash = Stock.bought("ash", Rational.ONE, Rational.ONE);
-    refused("the kerf is below zero: correct it, or say 0", () -> new StickRules(LESS, zero));
-    refused("the nest is below zero: correct it, or say 0", () -> new StickRules(zero, LESS));
+    refused("the kerf must be at least 0", () -> new StickRules(LESS, zero));
+    refused("the nest must be at least 0", () -> new StickRules(zero, LESS));
+    refused("the left trim of stock 'ash' must be at least 0", () -> ash.trimmed(LESS, zero));
+    refused("the right trim of stock 'ash' must be at least 0", () -> ash.trimmed(zero, LESS));
+    refused("the minimum offcut of stock 'ash' must be at least 0", () -> ash.keeping(LESS));
     refused(
-        "the trim at the first end of stock 'ash' is below zero: correct it, or say 0",
-        () -> ash.trimmed(LESS, zero));
-    refused(
-        "the trim at the last end of stock 'ash' is below zero: correct it, or say 0",
-        () -> ash.trimmed(zero, LESS));
-    refused(
-        "the minimum offcut of stock 'ash' is below zero: correct it, or say 0",
-        () -> ash.keeping(LESS));
-    refused(
-        "the start of stock 'ash' is below zero: correct it, or say 0",
+        "the start of stock 'ash' must be at least 0",
         () -> stock(new Stretch(LESS, Rational.ONE, zero, zero)));
   }
 
   @Test
   void parts_are_longer_than_their_cuts() {
     refused(
-        "part 'rail' is shorter than the kerf: correct its length or the kerf",
+        "part 'rail' is shorter than the kerf; correct its length or the kerf",
         () -> job(Rational.ONE, StickRules.ofKerf(Rational.of(2))));
     refused(
-        "part 'rail' is shorter than twice the nest, so that its ends would cross: correct its"
-            + " length, or say that the stock is not turned",
+        "part 'rail' is shorter than twice the nest, so its ends would cross; correct its"
+            + " length, or do not let the stock rotate",
         () -> job(Rational.ONE, new StickRules(Rational.ZERO, Rational.of(51, 100))));
   }
 
   @Test
   void sets_name_each_cut_once() {
     refused(
-        "set 'chart' has no parts: name those that belong together",
-        () -> new MatchedSet("chart", List.of(), 1));
+        "set 'chart' has no parts; name its parts", () -> new MatchedSet("chart", List.of(), 1));
     refused(
         "part 'rail' of set 'chart' must be named once for each cut",
         () -> new MatchedSet("chart", List.of(new Part("rail", Rational.ONE, 2)), 1));
     refused(
-        "set 'chart' is asked for -1 times: say how many, or 0 for none",
+        "the quantity of set 'chart' must be at least 0; it is -1",
         () -> new MatchedSet("chart", List.of(new Part("rail", Rational.ONE, 1)), -1));
   }
 
   @Test
   void a_million_pieces_are_too_many() {
     refused(
-        "1,000,000 pieces are more than the 100,000 of one plan: plan them in turn",
+        "one plan can have at most 100,000 pieces; there are 1,000,000. Split the job",
         () -> job(Rational.ONE, 1_000_000));
   }
 
@@ -119,7 +111,7 @@ class StickRefusalTest {
   void lengths_without_a_common_step_that_can_be_counted_are_refused() {
     Rational odd = Rational.ONE.dividedBy(Rational.of(1_000_000_007L).pow(2));
     refused(
-        "the lengths have no common step that is not too fine: round them to one, such as 1/1000",
+        "the lengths have no common step; round them to one, such as 1/1000",
         () -> StickPlanner.plan(job(Rational.ONE.plus(odd), 2)));
   }
 
